@@ -1,0 +1,177 @@
+package org.midlateral.measurement;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What was chosen for one orthosis; every key of the file that is not a measurement. Lengths in mm,
+ * the wrap as a share of the circumference.
+ */
+public record Design(
+    TroughDesign trough,
+    ReliefDesign relief,
+    DorsalShellDesign dorsalShell,
+    ClosureDesign closure,
+    MaterialDesign material,
+    PrintDesign print) {
+
+  /** How the distal end of the trough is finished. */
+  public enum DistalEnd {
+    /** Stops short of the end of the pulp. */
+    OPEN,
+    /** Goes on over the end of the pulp. */
+    COVERED
+  }
+
+  /** Whether something optional is made. AUTO leaves it to the finger's shape. */
+  public enum Make {
+    AUTO,
+    YES,
+    NO
+  }
+
+  /** What closes the orthosis. */
+  public enum ClosureKind {
+    WRAP,
+    SLEEVE,
+    TAPE,
+    STRAP
+  }
+
+  /** The process a piece is printed by. */
+  public enum Process {
+    FILAMENT,
+    POWDER,
+    RESIN
+  }
+
+  /**
+   * Round vents.
+   *
+   * @param diameter of each vent (mm); 0 makes none
+   * @param spacing between centres (mm)
+   */
+  public record Vents(double diameter, double spacing) {}
+
+  /**
+   * The volar piece.
+   *
+   * @param wrap share of the circumference covered; 0.5 is the mid-lateral line
+   * @param wall thickness (mm)
+   * @param clearance gap between piece and skin, or piece and liner (mm)
+   * @param liner thickness of a padding liner (mm)
+   * @param webClearance the flanks start this far distal of the web (mm)
+   * @param proximalMargin the tongue ends this far distal of the palmar crease (mm)
+   * @param distal open or covered
+   * @param distalMargin an open end stops this far short of the end of the pulp (mm)
+   * @param corner length of the 45 degree cut at each corner, before rounding (mm)
+   * @param flare how far the proximal edge is rolled away from the skin (mm)
+   * @param flareWidth over which width the flare rises (mm)
+   * @param vents round vents
+   */
+  public record TroughDesign(
+      double wrap,
+      double wall,
+      double clearance,
+      double liner,
+      double webClearance,
+      double proximalMargin,
+      DistalEnd distal,
+      double distalMargin,
+      double corner,
+      double flare,
+      double flareWidth,
+      Vents vents) {}
+
+  /**
+   * The pair of relief bubbles over the collateral ligaments, and any further ones.
+   *
+   * @param make whether the pair is made; AUTO makes it when the PIP joint is bulbous
+   * @param height rise of the gap at a bubble's centre (mm)
+   * @param length half-length of the footprint along the finger (mm)
+   * @param width half-width of the footprint along the girth (mm)
+   * @param volarOffset the centres lie this far volar of the mid-lateral lines (mm)
+   * @param bubbles further bubbles
+   */
+  public record ReliefDesign(
+      Make make,
+      double height,
+      double length,
+      double width,
+      double volarOffset,
+      List<Bubble> bubbles) {
+    public ReliefDesign {
+      bubbles = List.copyOf(bubbles);
+    }
+  }
+
+  /**
+   * One further bubble.
+   *
+   * @param station of its centre (mm from the web)
+   * @param girth of its centre along the skin from the volar midline (mm), positive to the radial
+   *     side
+   * @param height rise of the gap at its centre (mm)
+   * @param length half-length of the footprint along the finger (mm)
+   * @param width half-width of the footprint along the girth (mm)
+   */
+  public record Bubble(double station, double girth, double height, double length, double width) {}
+
+  /**
+   * The dorsal piece. Empty values follow the trough.
+   *
+   * @param make whether it is made
+   * @param length along the finger (mm); empty is half of the trough's
+   * @param overlap reach past the trough's finished edge, along the girth (mm)
+   * @param fitGap between the trough's outside and the shell's inside (mm)
+   * @param clearance to the skin (mm)
+   * @param wall thickness (mm); empty is the trough's
+   * @param vents round vents
+   */
+  public record DorsalShellDesign(
+      boolean make,
+      OptionalDouble length,
+      double overlap,
+      double fitGap,
+      double clearance,
+      OptionalDouble wall,
+      Vents vents) {}
+
+  /**
+   * What closes it.
+   *
+   * @param kind wrap, sleeve, tape or strap
+   * @param width of the wrap, tape or strap (mm)
+   * @param tension the wrap is laid with (N)
+   * @param layers of the wrap
+   * @param overlap of each turn on the one before, as a share of the width
+   * @param lap of a strap on itself (mm)
+   */
+  public record ClosureDesign(
+      ClosureKind kind, double width, double tension, int layers, double overlap, double lap) {}
+
+  /**
+   * Material: a name from the material table, and the user's own values over it.
+   *
+   * @param name in the table
+   * @param modulus Young's modulus (MPa)
+   * @param poisson Poisson's ratio
+   * @param density g/cm³
+   * @param allowableStrain as a share
+   */
+  public record MaterialDesign(
+      String name,
+      OptionalDouble modulus,
+      OptionalDouble poisson,
+      OptionalDouble density,
+      OptionalDouble allowableStrain) {}
+
+  /**
+   * How it is printed.
+   *
+   * @param process filament, powder or resin
+   * @param edgeLength of the mesh's triangles (mm)
+   * @param label whether the reference is raised on each piece
+   */
+  public record PrintDesign(Process process, double edgeLength, boolean label) {}
+}

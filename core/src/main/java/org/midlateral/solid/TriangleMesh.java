@@ -1,0 +1,74 @@
+package org.midlateral.solid;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * An indexed triangle surface in mm; immutable once made. Triangles are counter-clockwise seen from
+ * outside.
+ */
+public final class TriangleMesh {
+  private final double[] xyz;
+  private final int[] corners;
+
+  /**
+   * Takes over the arrays: the caller must not change them afterwards.
+   *
+   * @param xyz coordinates, n by 3, row-major (mm)
+   * @param corners vertex numbers, m by 3, row-major
+   */
+  public TriangleMesh(double[] xyz, int[] corners) {
+    if (xyz.length % 3 != 0 || corners.length % 3 != 0) {
+      throw new IllegalArgumentException("coordinates and corners come in threes");
+    }
+    this.xyz = xyz;
+    this.corners = corners;
+  }
+
+  public int vertexCount() {
+    return xyz.length / 3;
+  }
+
+  public int triangleCount() {
+    return corners.length / 3;
+  }
+
+  /** The x coordinate of a vertex (mm). */
+  public double x(int vertex) {
+    return xyz[3 * vertex];
+  }
+
+  /** The y coordinate of a vertex (mm). */
+  public double y(int vertex) {
+    return xyz[3 * vertex + 1];
+  }
+
+  /** The z coordinate of a vertex (mm). */
+  public double z(int vertex) {
+    return xyz[3 * vertex + 2];
+  }
+
+  /** A vertex as a vector (mm). */
+  public Vector3D vertex(int vertex) {
+    return Vector3D.of(x(vertex), y(vertex), z(vertex));
+  }
+
+  /**
+   * The vertex at a corner of a triangle.
+   *
+   * @param triangle 0 to triangleCount - 1
+   * @param corner 0, 1 or 2
+   */
+  public int corner(int triangle, int corner) {
+    return corners[3 * triangle + corner];
+  }
+
+  /** A copy of the coordinates, n by 3, row-major (mm). */
+  public double[] coordinates() {
+    return xyz.clone();
+  }
+
+  /** A copy of the corners, m by 3, row-major. */
+  public int[] triangles() {
+    return corners.clone();
+  }
+}
