@@ -1,0 +1,16 @@
+package org.midlateral.cut;
+
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The finished edge of a piece in the unrolled plane.
+ *
+ * @param polygon x is the girth g (mm), y the station s (mm); its shell runs counter-clockwise; its
+ *     holes are vents
+ * @param proximal station of the most proximal point (mm)
+ * @param flankStart station at which the flanks start (mm)
+ * @param flankEnd station at which the flanks end and the distal corners begin (mm)
+ * @param distal station of the most distal point (mm)
+ */
+public record Outline(
+    Polygon polygon, double proximal, double flankStart, double flankEnd, double distal) {}

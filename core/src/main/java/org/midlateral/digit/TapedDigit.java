@@ -1,0 +1,220 @@
+package org.midlateral.digit;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+
+/**
+ * A finger built from tape measurements: elliptic sections whose perimeter passes exactly through
+ * every measured circumference, on a centreline bent at the joints, closed over the pulp.
+ */
+public final class TapedDigit implements DigitSurface {
+  /**
+   * Depth to width ratio where no width was measured. PIP: between the ratios 0.87 and 0.89 of
+   * index and middle finger in A. Nag, P. K. Nag and H. Desai, Indian J. Med. Res. 117 (2003)
+   * 260-269; the other levels from memory.
+   */
+  private static final Map<Level, Double> USUAL_RATIO =
+      new EnumMap<>(
+          Map.of(
+              Level.WEB, 0.90,
+              Level.PROXIMAL_PHALANX, 0.90,
+              Level.PIP, 0.88,
+              Level.MIDDLE_PHALANX, 0.87,
+              Level.DIP, 0.83,
+              Level.TIP, 0.80));
+
+  private final Measurements measurements;
+  private final MonotoneCubic girth;
+  private final MonotoneCubic ratio;
+  private final Centreline centreline;
+  private final double tip;
+  private final double pulpEnd;
+  private final double[] pulp;
+  private final double tipRatio;
+
+  private TapedDigit(
+      Measurements measurements, MonotoneCubic girth, MonotoneCubic ratio, Centreline centreline) {
+    this.measurements = measurements;
+    this.girth = girth;
+    this.ratio = ratio;
+    this.centreline = centreline;
+    this.tip = girth.last();
+    this.pulpEnd = measurements.pulpEnd();
+    this.pulp = pulp(girth, tip, pulpEnd - tip);
+    double[] jet = new double[3];
+    ratio.jet(tip, jet);
+    this.tipRatio = jet[0];
+  }
+
+  /**
+   * The finger that was measured.
+   *
+   * @throws IllegalArgumentException where no ellipse has a measured width and circumference;
+   *     measurements that were checked on reading never do
+   */
+  public static TapedDigit of(Measurements measurements) {
+    List<Level> levels = new ArrayList<>(measurements.circumference().keySet());
+    boolean web = measurements.width().containsKey(Level.WEB);
+    if (web) {
+      levels.add(0, Level.WEB);
+    }
+    int n = levels.size();
+    double[] station = new double[n];
+    double[] circumference = new double[n];
+    double[] ratio = new double[n];
+    for (int k = n - 1; k >= 0; k--) {
+      Level level = levels.get(k);
+      station[k] = measurements.stationOf(level);
+      if (level == Level.WEB) {
+        // No tape goes round at the web: the width there, with the section's shape next to it.
+        ratio[k] = ratio[k + 1];
+        circumference[k] = measurements.width().get(level) / 2 * Ellipses.unitPerimeter(ratio[k]);
+      } else {
+        circumference[k] = measurements.circumference().get(level);
+        ratio[k] = ratio(measurements, level);
+      }
+    }
+    MonotoneCubic girthLaw = MonotoneCubic.through(station, circumference);
+    MonotoneCubic ratioLaw = MonotoneCubic.through(station, ratio);
+    return new TapedDigit(measurements, girthLaw, ratioLaw, bent(measurements, girthLaw, ratioLaw));
+  }
+
+  private static double ratio(Measurements measurements, Level level) {
+    Double width = measurements.width().get(level);
+    if (width == null) {
+      return USUAL_RATIO.get(level);
+    }
+    double tape = measurements.circumference().get(level);
+    double found = Ellipses.depthRatio(width, tape);
+    if (Double.isNaN(found)) {
+      throw new IllegalArgumentException(
+          "no ellipse is " + width + " mm wide and " + tape + " mm round at " + level.key());
+    }
+    return found;
+  }
+
+  private static Centreline bent(
+      Measurements measurements, MonotoneCubic girth, MonotoneCubic ratio) {
+    return Centreline.of(
+        List.of(
+            bend(measurements.pipAxis(), measurements.pipExtensionDeficit(), girth, ratio),
+            bend(measurements.dipAxis(), measurements.dipFlexion(), girth, ratio)));
+  }
+
+  private static Bend bend(double axis, double angle, MonotoneCubic girth, MonotoneCubic ratio) {
+    double[] c = new double[3];
+    double[] q = new double[3];
+    girth.jet(axis, c);
+    ratio.jet(axis, q);
+    return Bend.at(axis, angle, c[0] / Ellipses.unitPerimeter(q[0]) * q[0]);
+  }
+
+  /** Coefficients of C² as a quadratic that leaves the tip smoothly and is 0 at the pulp's end. */
+  private static double[] pulp(MonotoneCubic girth, double tip, double length) {
+    double[] jet = new double[3];
+    girth.jet(tip, jet);
+    double c0 = jet[0] * jet[0];
+    double c1 = 2 * jet[0] * jet[1];
+    return new double[] {c0, c1, -(c0 + c1 * length) / (length * length)};
+  }
+
+  private void girthJet(double station, double[] jet) {
+    if (station <= tip) {
+      girth.jet(station, jet);
+      return;
+    }
+    double u = station - tip;
+    double square = Math.max(0, pulp[0] + u * (pulp[1] + u * pulp[2]));
+    jet[0] = Math.sqrt(square);
+    jet[1] = (pulp[1] + 2 * u * pulp[2]) / (2 * jet[0]);
+    jet[2] = (pulp[2] - jet[1] * jet[1]) / jet[0];
+  }
+
+  private void ratioJet(double station, double[] jet) {
+    if (station <= tip) {
+      ratio.jet(station, jet);
+      return;
+    }
+    jet[0] = tipRatio;
+    jet[1] = 0;
+    jet[2] = 0;
+  }
+
+  @Override
+  public Slice slice(double station) {
+    double[] c = new double[3];
+    double[] q = new double[3];
+    double[] p = new double[3];
+    girthJet(station, c);
+    ratioJet(station, q);
+    Ellipses.unitPerimeter(q[0], p);
+    // a = C / p(q(s)); b = q a.
+    double p1 = p[1] * q[1];
+    double p2 = p[2] * q[1] * q[1] + p[1] * q[2];
+    double a = c[0] / p[0];
+    double a1 = (c[1] - a * p1) / p[0];
+    double a2 = (c[2] - 2 * a1 * p1 - a * p2) / p[0];
+    double[] point = new double[2];
+    centreline.point(station, point);
+    return new EllipticSlice(
+        station,
+        c[0],
+        c[1],
+        new double[] {a, a1, a2},
+        new double[] {q[0] * a, q[1] * a + q[0] * a1, q[2] * a + 2 * q[1] * a1 + q[0] * a2},
+        point,
+        centreline.turned(station),
+        centreline.curvature(station),
+        centreline.curvatureRate(station));
+  }
+
+  @Override
+  public double circumference(double station) {
+    double[] c = new double[3];
+    girthJet(station, c);
+    return c[0];
+  }
+
+  @Override
+  public double halfDepth(double station) {
+    return slice(station).halfDepth();
+  }
+
+  @Override
+  public double curvature(double station) {
+    return centreline.curvature(station);
+  }
+
+  @Override
+  public double pipAxis() {
+    return measurements.pipAxis();
+  }
+
+  @Override
+  public double tip() {
+    return tip;
+  }
+
+  @Override
+  public double pulpEnd() {
+    return pulpEnd;
+  }
+
+  @Override
+  public Vector3D centre(double station) {
+    double[] point = new double[2];
+    centreline.point(station, point);
+    return Vector3D.of(point[0], 0, point[1]);
+  }
+
+  @Override
+  public Vector3D tangent(double station) {
+    double turned = centreline.turned(station);
+    return Vector3D.of(Math.cos(turned), 0, -Math.sin(turned));
+  }
+}

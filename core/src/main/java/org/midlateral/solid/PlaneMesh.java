@@ -1,0 +1,102 @@
+package org.midlateral.solid;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The triangulated domain of a piece: points by angle off its midline and station, triangles
+ * counter-clockwise seen from outside the skin. The points of the loops come first, loop after
+ * loop.
+ */
+final class PlaneMesh {
+  /** Points keep this share of the spacing from the edge, so that every edge stays a triangle's. */
+  private static final double KEEP_OFF = 0.66;
+
+  private final double[] angle;
+  private final double[] station;
+  private final int[] corners;
+  private final int onLoops;
+
+  private PlaneMesh(double[] angle, double[] station, int[] corners, int onLoops) {
+    this.angle = angle;
+    this.station = station;
+    this.corners = corners;
+    this.onLoops = onLoops;
+  }
+
+  /**
+   * Fills the domain inside the first loop and outside the others with near-equilateral triangles.
+   *
+   * @param spacing of the points on the mid-surface (mm)
+   */
+  static PlaneMesh fill(List<EdgeLoop> loops, Chart chart, double spacing) {
+    int onLoops = loops.stream().mapToInt(EdgeLoop::vertices).sum();
+    double[] angle = new double[onLoops];
+    double[] station = new double[onLoops];
+    int[] loopStart = new int[loops.size() + 1];
+    int n = 0;
+    for (int l = 0; l < loops.size(); l++) {
+      loopStart[l] = n;
+      for (int i = 0; i < loops.get(l).vertices(); i++) {
+        angle[n] = loops.get(l).angle(2 * i);
+        station[n++] = loops.get(l).station(2 * i);
+      }
+    }
+    loopStart[loops.size()] = n;
+    Lattice lattice = Lattice.inside(angle, station, loopStart, chart, spacing, KEEP_OFF * spacing);
+    int all = onLoops + lattice.size();
+    angle = Arrays.copyOf(angle, all);
+    station = Arrays.copyOf(station, all);
+    lattice.copyTo(angle, station, onLoops);
+    double[] mu = new double[all];
+    for (int i = 0; i < all; i++) {
+      mu[i] = i > onLoops && station[i] == station[i - 1] ? mu[i - 1] : chart.mu(station[i]);
+    }
+    int[] hull = Delaunay.triangulate(angle, mu);
+    return new PlaneMesh(angle, station, within(hull, angle, mu, onLoops), onLoops);
+  }
+
+  /**
+   * Drops the triangles outside the domain. Every loop's edge is an edge of the triangulation, so
+   * only a triangle with all corners on loops can lie outside; it does when its corners, taken in
+   * the loops' order, turn clockwise.
+   */
+  private static int[] within(int[] hull, double[] x, double[] y, int onLoops) {
+    int[] kept = new int[hull.length];
+    int n = 0;
+    for (int t = 0; t < hull.length; t += 3) {
+      int a = hull[t];
+      int b = hull[t + 1];
+      int c = hull[t + 2];
+      boolean edgeOnly = Math.max(a, Math.max(b, c)) < onLoops;
+      boolean ascending = a < b && b < c || b < c && c < a || c < a && a < b;
+      if (!edgeOnly || ascending) {
+        kept[n++] = a;
+        kept[n++] = b;
+        kept[n++] = c;
+      }
+    }
+    return Arrays.copyOf(kept, n);
+  }
+
+  int size() {
+    return angle.length;
+  }
+
+  /** Number of points on the loops; they come first. */
+  int onLoops() {
+    return onLoops;
+  }
+
+  double angle(int i) {
+    return angle[i];
+  }
+
+  double station(int i) {
+    return station[i];
+  }
+
+  int[] corners() {
+    return corners;
+  }
+}

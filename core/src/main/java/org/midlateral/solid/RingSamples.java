@@ -1,0 +1,128 @@
+package org.midlateral.solid;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
+import org.midlateral.digit.DigitSurface;
+
+/**
+ * Points spread along a ring of the outline, evenly on the mid-surface, denser in sharp bends: an
+ * even number, every second one meant for a vertex.
+ */
+final class RingSamples {
+  /** Sagitta a chord of the finished edge may have (mm). */
+  private static final double SAGITTA = 0.012;
+
+  /** Half-length over which a bend is measured, and density smoothed (mm). */
+  private static final double REACH = 0.6;
+
+  private final Coordinate[] ring;
+  private final double[] at;
+  private final int count;
+  private final double last;
+  private final int[] segment;
+  private final double[] share;
+
+  private RingSamples(Coordinate[] ring, double[] at, int count, double last) {
+    this.last = last;
+    this.ring = ring;
+    this.at = at;
+    this.count = count;
+    this.segment = new int[count];
+    this.share = new double[count];
+    double total = at[at.length - 1];
+    int k = 0;
+    for (int i = 0; i < count; i++) {
+      double target = total * i / count;
+      while (at[k + 1] <= target) {
+        k++;
+      }
+      segment[i] = k;
+      share[i] = (target - at[k]) / (at[k + 1] - at[k]);
+    }
+  }
+
+  static RingSamples of(LineString line, Chart chart, DigitSurface digit, double spacing) {
+    Coordinate[] ring = line.getCoordinates();
+    int n = ring.length - 1;
+    double[] u = new double[n];
+    double[] v = new double[n];
+    for (int i = 0; i < n; i++) {
+      double s = ring[i].y;
+      double circumference = digit.circumference(Math.min(s, digit.pulpEnd() - 1e-9));
+      u[i] = ring[i].x * 2 * Math.PI / circumference * chart.rho(s);
+      v[i] = chart.v(s);
+    }
+    double[] length = new double[n];
+    for (int i = 0; i < n; i++) {
+      int j = (i + 1) % n;
+      length[i] = Math.hypot(u[j] - u[i], v[j] - v[i]);
+    }
+    double[] at = new double[n + 1];
+    for (int i = 0; i < n; i++) {
+      double radius = Math.min(radius(u, v, length, i), radius(u, v, length, (i + 1) % n));
+      at[i + 1] = at[i] + length[i] / Math.min(spacing, Math.sqrt(8 * SAGITTA * radius));
+    }
+    int vertices = (int) Math.ceil(at[n] - 1e-6);
+    double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());
+    return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
+  }
+
+  /** Radius of the circle through a point and its neighbours some way off (mm). */
+  private static double radius(double[] u, double[] v, double[] length, int i) {
+    int n = u.length;
+    int before = i;
+    double way = 0;
+    while (way < REACH) {
+      before = (before + n - 1) % n;
+      way += length[before];
+    }
+    int after = i;
+    for (way = 0; way < REACH; after = (after + 1) % n) {
+      way += length[after];
+    }
+    double ax = u[i] - u[before];
+    double ay = v[i] - v[before];
+    double bx = u[after] - u[i];
+    double by = v[after] - v[i];
+    double turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
+    return (Math.hypot(ax, ay) + Math.hypot(bx, by)) / 2 / Math.max(1e-6, turn);
+  }
+
+  int count() {
+    return count;
+  }
+
+  /** Girth of a sample from the piece's midline (mm). */
+  double girth(int i) {
+    Coordinate from = ring[segment[i]];
+    Coordinate to = ring[segment[i] + 1];
+    return from.x + share[i] * (to.x - from.x);
+  }
+
+  /** Station of a sample (mm), just short of the pole where the ring passes over it. */
+  double station(int i) {
+    Coordinate from = ring[segment[i]];
+    Coordinate to = ring[segment[i] + 1];
+    return Math.min(last, from.y + share[i] * (to.y - from.y));
+  }
+
+  /** Direction of the ring at a sample, girth and station, turning evenly along each segment. */
+  double[] direction(int i) {
+    int n = ring.length - 1;
+    int k = segment[i];
+    double[] here = difference(k, (k + 1) % n);
+    double[] before = difference((k + n - 1) % n, k);
+    double[] after = difference((k + 1) % n, (k + 2) % n);
+    double f = share[i];
+    return new double[] {
+      here[0] + (1 - f) * before[0] + f * after[0], here[1] + (1 - f) * before[1] + f * after[1]
+    };
+  }
+
+  private double[] difference(int from, int to) {
+    double dg = ring[to].x - ring[from].x;
+    double ds = ring[to].y - ring[from].y;
+    double size = Math.hypot(dg, ds);
+    return new double[] {dg / size, ds / size};
+  }
+}

@@ -1,0 +1,99 @@
+package org.midlateral.solid;
+
+import org.midlateral.trough.Piece;
+
+/**
+ * One piece as a closed surface, with the marks that its makers and checkers need. Vertex i of the
+ * inner surface, 0 to innerVertices - 1, lies under vertex innerVertices + i of the outer one; the
+ * rim's own vertices follow. Triangle k of the inner surface, 0 to innerTriangles - 1, lies under
+ * triangle innerTriangles + k; the rim's follow.
+ */
+public final class Solid {
+  private final Piece piece;
+  private final TriangleMesh mesh;
+  private final double[] angle;
+  private final double[] station;
+  private final int innerTriangles;
+  private final int edgeVertices;
+  private final double edgeLength;
+
+  Solid(
+      Piece piece,
+      TriangleMesh mesh,
+      double[] angle,
+      double[] station,
+      int innerTriangles,
+      int edgeVertices,
+      double edgeLength) {
+    this.piece = piece;
+    this.mesh = mesh;
+    this.angle = angle;
+    this.station = station;
+    this.innerTriangles = innerTriangles;
+    this.edgeVertices = edgeVertices;
+    this.edgeLength = edgeLength;
+  }
+
+  /** What the solid was made from. */
+  public Piece piece() {
+    return piece;
+  }
+
+  /** The closed surface (mm). */
+  public TriangleMesh mesh() {
+    return mesh;
+  }
+
+  /** Number of vertices of the inner surface, and of the outer one. */
+  public int innerVertices() {
+    return angle.length;
+  }
+
+  /** Number of triangles of the inner surface, and of the outer one. */
+  public int innerTriangles() {
+    return innerTriangles;
+  }
+
+  /** The first so many vertices of the inner surface lie on its edge. */
+  public int edgeVertices() {
+    return edgeVertices;
+  }
+
+  /** Angle of inner vertex i off the piece's own midline (rad). */
+  public double angle(int i) {
+    return angle[i];
+  }
+
+  /** Station of inner vertex i (mm). */
+  public double station(int i) {
+    return station[i];
+  }
+
+  /** The edge length it was meshed with (mm). */
+  public double edgeLength() {
+    return edgeLength;
+  }
+
+  /** The inner surface alone, its normals toward the skin. */
+  public TriangleMesh inner() {
+    return patch(0);
+  }
+
+  /** The outer surface alone. */
+  public TriangleMesh outer() {
+    return patch(1);
+  }
+
+  private TriangleMesh patch(int side) {
+    int n = innerVertices();
+    double[] xyz = new double[3 * n];
+    System.arraycopy(mesh.coordinates(), side * 3 * n, xyz, 0, 3 * n);
+    int[] corners = new int[3 * innerTriangles];
+    for (int t = 0; t < innerTriangles; t++) {
+      for (int c = 0; c < 3; c++) {
+        corners[3 * t + c] = mesh.corner(side * innerTriangles + t, c) - side * n;
+      }
+    }
+    return new TriangleMesh(xyz, corners);
+  }
+}

@@ -1,0 +1,50 @@
+package org.midlateral.trough;
+
+/**
+ * The proximal edge rolled away from the skin: the gap rises toward the tongue's edge over the
+ * flare's width, and fades out along the flanks just distal of the web clearance.
+ *
+ * @param height at the edge (mm)
+ * @param width over which it rises (mm)
+ * @param web station at which the flanks start (mm)
+ * @param length of the tongue (mm)
+ * @param half half-girth of the tongue at the web clearance station (mm)
+ */
+record Flare(double height, double width, double web, double length, double half)
+    implements GapField {
+  private static final double STEP = 1e-5;
+
+  @Override
+  public void jet(double girth, double station, double[] jet) {
+    jet[0] = height(girth, station);
+    jet[1] = 0;
+    jet[2] = 0;
+    if (jet[0] > 0) {
+      jet[1] = (height(girth + STEP, station) - height(girth - STEP, station)) / (2 * STEP);
+      jet[2] = (height(girth, station + STEP) - height(girth, station - STEP)) / (2 * STEP);
+    }
+  }
+
+  @Override
+  public boolean uniformAt(double station) {
+    return height == 0 || station > web + width + 2 * STEP;
+  }
+
+  private double height(double girth, double station) {
+    double across = girth / half;
+    double along = Math.max(0, (web - station) / length);
+    double rho = Math.hypot(across, along);
+    if (rho < 1e-9) {
+      return 0;
+    }
+    // Distance to the ellipse rho = 1 to first order: exact on its axes.
+    double distance = (1 - rho) * rho / Math.hypot(across / half, along / length);
+    return height * smooth(1 - distance / width) * smooth(1 - Math.max(0, station - web) / width);
+  }
+
+  /** Rises from 0 to 1 with level ends and goes on level. */
+  private static double smooth(double u) {
+    double v = Math.max(0, Math.min(1, u));
+    return v * v * (3 - 2 * v);
+  }
+}

@@ -1,0 +1,74 @@
+package org.midlateral;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Digit;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+
+/** Invented fingers and plain designs for the tests. */
+public final class Fingers {
+  private Fingers() {}
+
+  /** An invented right ring finger with a bulbous PIP joint. */
+  public static Measurements ring() {
+    return ring(0);
+  }
+
+  /** The same finger with an extension deficit (rad). */
+  public static Measurements ring(double deficit) {
+    return new Measurements(
+        "test-ring",
+        Hand.RIGHT,
+        Digit.RING,
+        LengthUnit.MM,
+        Map.of(
+            Level.PROXIMAL_PHALANX, 62.0,
+            Level.PIP, 66.0,
+            Level.MIDDLE_PHALANX, 56.0,
+            Level.TIP, 48.0),
+        Map.of(),
+        21,
+        24,
+        23,
+        24,
+        deficit,
+        0,
+        2.5,
+        7.5,
+        Map.of());
+  }
+
+  /** The design that a file without design keys gets. */
+  public static Design design() {
+    return new Design(
+        trough(0.5, Design.DistalEnd.OPEN),
+        new Design.ReliefDesign(Design.Make.AUTO, 1, 8, 6, 3, List.of()),
+        new Design.DorsalShellDesign(
+            true,
+            OptionalDouble.empty(),
+            4,
+            0.3,
+            0.5,
+            OptionalDouble.empty(),
+            new Design.Vents(0, 8)),
+        new Design.ClosureDesign(Design.ClosureKind.WRAP, 25, 1, 2, 0.5, 30),
+        new Design.MaterialDesign(
+            "pa12",
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty()),
+        new Design.PrintDesign(Design.Process.POWDER, 0.8, false));
+  }
+
+  /** A usual trough with this wrap and distal end. */
+  public static Design.TroughDesign trough(double wrap, Design.DistalEnd distal) {
+    return new Design.TroughDesign(
+        wrap, 1.6, 0.3, 0, 3, 3, distal, 4, 4, 0.8, 5, new Design.Vents(0, 8));
+  }
+}
