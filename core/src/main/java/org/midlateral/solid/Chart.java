@@ -18,12 +18,14 @@ final class Chart {
   private final double[] rho;
   private final double[] v;
   private final double[] mu;
+  private final double[] axial;
 
-  private Chart(double[] s, double[] rho, double[] v, double[] mu) {
+  private Chart(double[] s, double[] rho, double[] v, double[] mu, double[] axial) {
     this.s = s;
     this.rho = rho;
     this.v = v;
     this.mu = mu;
+    this.axial = axial;
   }
 
   /** The chart over the stations of a piece. */
@@ -54,17 +56,21 @@ final class Chart {
     double[] rho = new double[s.length];
     double[] v = new double[s.length];
     double[] mu = new double[s.length];
+    double[] axial = new double[s.length];
     for (int i = 0; i < s.length; i++) {
       double skin = digit.circumference(Math.min(s[i], digit.pulpEnd() - 1e-9)) / (2 * Math.PI);
       // Over the pulp the offset leans over until it points distally.
       rho[i] = s[i] > digit.tip() ? skin * (1 + offset / radius(digit)) : skin + offset;
       if (i > 0) {
+        // Over the pulp the offset also adds length.
         double ds = s[i] - s[i - 1];
+        ds *= s[i] > digit.tip() ? 1 + offset / (digit.pulpEnd() - digit.tip()) : 1;
+        axial[i] = axial[i - 1] + ds;
         v[i] = v[i - 1] + Math.hypot(ds, rho[i] - rho[i - 1]);
         mu[i] = mu[i - 1] + (v[i] - v[i - 1]) * 2 / (rho[i] + rho[i - 1]);
       }
     }
-    return new Chart(s, rho, v, mu);
+    return new Chart(s, rho, v, mu, axial);
   }
 
   private static double radius(DigitSurface digit) {
@@ -85,15 +91,29 @@ final class Chart {
     return interpolate(s, mu, station);
   }
 
+  /** Length along the axis (mm). */
+  double axial(double station) {
+    return interpolate(s, axial, station);
+  }
+
+  /** Change of the radius along the meridian (1). */
+  double taper(double station) {
+    int k = interval(s, station);
+    return (rho[k + 1] - rho[k]) / (v[k + 1] - v[k]);
+  }
+
   /** The station at a length along the meridian (mm). */
   double station(double length) {
     return interpolate(v, s, length);
   }
 
   private static double interpolate(double[] x, double[] y, double at) {
-    int k = Arrays.binarySearch(x, at);
-    k = k >= 0 ? k : -k - 2;
-    k = Math.max(0, Math.min(x.length - 2, k));
+    int k = interval(x, at);
     return y[k] + (y[k + 1] - y[k]) * (at - x[k]) / (x[k + 1] - x[k]);
+  }
+
+  private static int interval(double[] x, double at) {
+    int k = Arrays.binarySearch(x, at);
+    return Math.max(0, Math.min(x.length - 2, k >= 0 ? k : -k - 2));
   }
 }

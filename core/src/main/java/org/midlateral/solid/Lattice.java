@@ -56,7 +56,7 @@ final class Lattice {
     }
     grid.fill();
     for (int i = 0; i < n; i++) {
-      grid.clear(u[i], v[i], keepOff);
+      grid.clear(u[i], v[i], angle[i] * chart.taper(station[i]), keepOff);
     }
     return grid.collect(chart);
   }
@@ -105,8 +105,12 @@ final class Lattice {
       }
     }
 
-    /** Takes out the points nearer than a distance to an edge point. */
-    void clear(double u, double v, double distance) {
+    /**
+     * Takes out the points nearer than a distance to an edge point.
+     *
+     * @param shear how far a meridian leans over in the plane, du/dv
+     */
+    void clear(double u, double v, double shear, double distance) {
       int first = Math.max(0, (int) Math.ceil((v - distance - low) / rise) - 1);
       for (int r = first; r < in.length; r++) {
         double dv = low + (r + 1) * rise - v;
@@ -114,8 +118,9 @@ final class Lattice {
           return;
         }
         double reach = Math.sqrt(Math.max(0, distance * distance - dv * dv));
-        int from = (int) Math.ceil((u - reach) / step - shift(r)) + half;
-        int to = (int) Math.floor((u + reach) / step - shift(r)) + half;
+        double middle = u + shear * dv;
+        int from = (int) Math.ceil((middle - reach) / step - shift(r)) + half;
+        int to = (int) Math.floor((middle + reach) / step - shift(r)) + half;
         for (int k = Math.max(0, from); k <= Math.min(2 * half, to); k++) {
           in[r][k] = false;
         }

@@ -44,22 +44,17 @@ final class RingSamples {
   static RingSamples of(LineString line, Chart chart, DigitSurface digit, double spacing) {
     Coordinate[] ring = line.getCoordinates();
     int n = ring.length - 1;
-    double[] u = new double[n];
-    double[] v = new double[n];
+    double[][] point = new double[n][];
     for (int i = 0; i < n; i++) {
-      double s = ring[i].y;
-      double circumference = digit.circumference(Math.min(s, digit.pulpEnd() - 1e-9));
-      u[i] = ring[i].x * 2 * Math.PI / circumference * chart.rho(s);
-      v[i] = chart.v(s);
+      point[i] = roundBody(ring[i], chart, digit);
     }
     double[] length = new double[n];
     for (int i = 0; i < n; i++) {
-      int j = (i + 1) % n;
-      length[i] = Math.hypot(u[j] - u[i], v[j] - v[i]);
+      length[i] = Math.sqrt(square(point[i], point[(i + 1) % n]));
     }
     double[] at = new double[n + 1];
     for (int i = 0; i < n; i++) {
-      double radius = Math.min(radius(u, v, length, i), radius(u, v, length, (i + 1) % n));
+      double radius = Math.min(radius(point, length, i), radius(point, length, (i + 1) % n));
       at[i + 1] = at[i] + length[i] / Math.min(spacing, Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
@@ -67,25 +62,39 @@ final class RingSamples {
     return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
   }
 
+  /** The mid-surface's point as it would stand on a straight finger of round sections (mm). */
+  private static double[] roundBody(Coordinate c, Chart chart, DigitSurface digit) {
+    double circumference = digit.circumference(Math.min(c.y, digit.pulpEnd() - 1e-9));
+    double t = c.x * 2 * Math.PI / circumference;
+    double rho = chart.rho(c.y);
+    return new double[] {rho * Math.sin(t), -rho * Math.cos(t), chart.axial(c.y)};
+  }
+
+  private static double square(double[] a, double[] b) {
+    double sum = 0;
+    for (int k = 0; k < 3; k++) {
+      sum += (b[k] - a[k]) * (b[k] - a[k]);
+    }
+    return sum;
+  }
+
   /** Radius of the circle through a point and its neighbours some way off (mm). */
-  private static double radius(double[] u, double[] v, double[] length, int i) {
-    int n = u.length;
+  private static double radius(double[][] point, double[] length, int i) {
+    int n = point.length;
     int before = i;
-    double way = 0;
-    while (way < REACH) {
+    for (double way = 0; way < REACH; way += length[before]) {
       before = (before + n - 1) % n;
-      way += length[before];
     }
     int after = i;
-    for (way = 0; way < REACH; after = (after + 1) % n) {
+    for (double way = 0; way < REACH; after = (after + 1) % n) {
       way += length[after];
     }
-    double ax = u[i] - u[before];
-    double ay = v[i] - v[before];
-    double bx = u[after] - u[i];
-    double by = v[after] - v[i];
-    double turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
-    return (Math.hypot(ax, ay) + Math.hypot(bx, by)) / 2 / Math.max(1e-6, turn);
+    double aa = square(point[before], point[i]);
+    double bb = square(point[i], point[after]);
+    double cc = square(point[before], point[after]);
+    // Heron: 16 area² = 2(aa bb + bb cc + cc aa) - (aa² + bb² + cc²); R = abc / (4 area).
+    double area16 = 2 * (aa * bb + bb * cc + cc * aa) - (aa * aa + bb * bb + cc * cc);
+    return Math.sqrt(aa * bb * cc / Math.max(1e-12 * aa * bb, area16));
   }
 
   int count() {
