@@ -1,5 +1,6 @@
 package org.midlateral.measurement;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -64,13 +65,23 @@ record LengthText(double millimetres, LengthUnit unit, boolean ownUnit) {
     if (unit == null) {
       throw new NotALength("has a unit that is not known");
     }
-    double size =
-        form.group("decimal") != null ? Double.parseDouble(form.group("decimal")) : sum(form, unit);
-    if (!Double.isFinite(size)) {
+    BigDecimal size =
+        form.group("decimal") != null ? decimal(form.group("decimal")) : sum(form, unit);
+    double millimetres = size.multiply(BigDecimal.valueOf(unit.millimetres())).doubleValue();
+    if (!Double.isFinite(millimetres)) {
       throw new NotALength("is not a finite number");
     }
-    double signed = form.group("sign").equals("-") ? -size : size;
-    return new LengthText(signed * unit.millimetres(), unit, !symbol.isEmpty());
+    boolean negative = form.group("sign").equals("-") && millimetres != 0;
+    return new LengthText(negative ? -millimetres : millimetres, unit, !symbol.isEmpty());
+  }
+
+  /** A decimal; kept decimal, so that 6.23 cm and 62.3 mm are the same double. */
+  private static BigDecimal decimal(String text) throws NotALength {
+    double value = Double.parseDouble(text);
+    if (!Double.isFinite(value)) {
+      throw new NotALength("is not a finite number");
+    }
+    return value == 0 ? BigDecimal.ZERO : new BigDecimal(text);
   }
 
   private static String withPlainFractions(String text) {
@@ -82,7 +93,7 @@ record LengthText(double millimetres, LengthUnit unit, boolean ownUnit) {
   }
 
   /** A fraction of an inch, with or without whole inches, as a ruler is divided. */
-  private static double sum(Matcher form, LengthUnit unit) throws NotALength {
+  private static BigDecimal sum(Matcher form, LengthUnit unit) throws NotALength {
     if (unit != LengthUnit.IN) {
       throw new NotALength("is a fraction, which is for inches");
     }
@@ -91,7 +102,53 @@ record LengthText(double millimetres, LengthUnit unit, boolean ownUnit) {
     if (under < 2 || under > 64 || Integer.bitCount(under) != 1 || over >= under) {
       throw new NotALength("is not a fraction of a ruler, from halves to sixty-fourths");
     }
-    double whole = form.group("whole") == null ? 0 : Double.parseDouble(form.group("whole"));
-    return whole + (double) over / under;
+    BigDecimal whole =
+        form.group("whole") == null ? BigDecimal.ZERO : new BigDecimal(form.group("whole"));
+    return whole.add(BigDecimal.valueOf((double) over / under));
+  }
+
+  /**
+   * A length as it is written in a file of some unit; reading it back gives the same double. Inches
+   * are written as fractions of a ruler. What the unit cannot say exactly is written in mm.
+   *
+   * @param millimetres the length (mm)
+   * @param fileUnit the unit of the file
+   */
+  static String write(double millimetres, LengthUnit fileUnit) {
+    BigDecimal exact = BigDecimal.valueOf(millimetres);
+    if (fileUnit == LengthUnit.IN) {
+      BigDecimal parts = exact.multiply(BigDecimal.valueOf(64));
+      BigDecimal[] whole = parts.divideAndRemainder(BigDecimal.valueOf(25.4));
+      if (whole[1].signum() == 0 && millimetres >= 0 && millimetres < 1e4) {
+        return fraction(whole[0].intValue());
+      }
+    } else {
+      BigDecimal inUnit = exact.divide(BigDecimal.valueOf(fileUnit.millimetres()));
+      return plain(inUnit);
+    }
+    return plain(exact) + " mm";
+  }
+
+  /** The nearest length that a ruler of the unit shows: mm, tenths of a cm, 32nds of an inch. */
+  static String writeNearest(double millimetres, LengthUnit fileUnit) {
+    return switch (fileUnit) {
+      case IN -> fraction(2 * (int) Math.round(millimetres * 32 / 25.4));
+      case CM, MM -> write(Math.rint(millimetres), fileUnit);
+    };
+  }
+
+  private static String fraction(int sixtyFourths) {
+    int whole = sixtyFourths / 64;
+    int rest = sixtyFourths % 64;
+    if (rest == 0) {
+      return Integer.toString(whole);
+    }
+    int shared = Math.min(Integer.lowestOneBit(rest), 64);
+    String fraction = rest / shared + "/" + 64 / shared;
+    return whole == 0 ? fraction : whole + " " + fraction;
+  }
+
+  private static String plain(BigDecimal value) {
+    return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
   }
 }
