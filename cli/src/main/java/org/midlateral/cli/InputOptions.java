@@ -1,0 +1,29 @@
+package org.midlateral.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.midlateral.measurement.Orders;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The measurement file of a command, and what is laid over it. */
+final class InputOptions {
+
+  @Parameters(paramLabel = "FILE", description = "Measurement file, YAML or JSON.")
+  private Path file;
+
+  @Option(
+      names = "--set",
+      paramLabel = "KEY=VALUE",
+      description = "Goes before what the file says, as trough.wrap=0.45; may be repeated.")
+  private List<String> overrides = new ArrayList<>();
+
+  Path file() {
+    return file;
+  }
+
+  Orders.Result read() {
+    return Orders.read(file, overrides);
+  }
+}

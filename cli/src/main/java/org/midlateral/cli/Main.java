@@ -1,0 +1,116 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.midlateral.shared.SharedData;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command {@code midlateral}. */
+@Command(
+    name = "midlateral",
+    description = {
+      "From a few tape measurements of a finger to a printable volar trough.",
+      "It compares; it clears nothing for use. Follow local rules and licensed practice."
+    },
+    versionProvider = Main.Version.class,
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit status: 0 done; 2 command line or input wrong; 3 design refused; "
+          + "4 the machine failed; 1 a defect of this program."
+    })
+public final class Main implements Runnable {
+
+  @Spec private CommandSpec spec;
+
+  private Main() {}
+
+  /** Gives the version of the build. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"midlateral " + SharedData.version()};
+    }
+  }
+
+  /** Runs the process's arguments and ends the process with the status. */
+  public static void main(String[] arguments) {
+    System.exit(run(arguments, Streams.ofProcess()));
+  }
+
+  /**
+   * Runs a command in this process.
+   *
+   * @param arguments of the command line
+   * @param streams to write to
+   * @return exit status
+   */
+  static int run(String[] arguments, Streams streams) {
+    try {
+      int status = commandLine(streams).execute(arguments);
+      if (streams.out().checkError()) {
+        streams.err().println("midlateral: standard output cannot be written");
+        return ExitStatus.MACHINE.code();
+      }
+      return status;
+    } catch (OutOfMemoryError e) {
+      streams.err().println("midlateral: there is not enough memory for this");
+      return ExitStatus.MACHINE.code();
+    } catch (RuntimeException | Error e) {
+      return defect(e, streams);
+    }
+  }
+
+  private static CommandLine commandLine(Streams streams) {
+    CommandLine line = new CommandLine(new Main());
+    line.addSubcommand(new TemplateCommand(streams));
+    line.addSubcommand(new CheckCommand(streams));
+    line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
+    line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
+    line.setExpandAtFiles(false);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler((e, arguments) -> wrongCommandLine(e, streams));
+    line.setExecutionExceptionHandler((e, command, result) -> failed(e, streams));
+    return line;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "a command is missing");
+  }
+
+  private static int wrongCommandLine(ParameterException e, Streams streams) {
+    String command = e.getCommandLine().getCommandSpec().qualifiedName();
+    String sentence = String.valueOf(e.getMessage()).replaceAll("\\p{Cntrl}+", " ");
+    streams.err().println(command + ": " + sentence);
+    streams.err().println("Try: " + command + " --help");
+    return ExitStatus.WRONG_INPUT.code();
+  }
+
+  private static int failed(Exception e, Streams streams) {
+    if (e instanceof IOException || e instanceof UncheckedIOException) {
+      streams.err().println("midlateral: a file or stream failed: " + e.getMessage());
+      return ExitStatus.MACHINE.code();
+    }
+    return defect(e, streams);
+  }
+
+  private static int defect(Throwable e, Streams streams) {
+    StackTraceElement[] trace = e.getStackTrace();
+    String where = trace.length == 0 ? "" : " at " + trace[0];
+    streams
+        .err()
+        .println(
+            "midlateral: a defect of this program, please report it: "
+                + e.getClass().getSimpleName()
+                + where);
+    return ExitStatus.DEFECT.code();
+  }
+}

@@ -1,0 +1,45 @@
+package org.midlateral.cli;
+
+import java.util.List;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Orders;
+import picocli.CommandLine.Option;
+
+/** How much a command says, and in what form. */
+final class TalkOptions {
+
+  @Option(names = "--quiet", description = "Says nothing but what is wrong.")
+  private boolean quiet;
+
+  @Option(names = "--json", description = "Prints a report as JSON on standard output.")
+  private boolean json;
+
+  boolean json() {
+    return json;
+  }
+
+  /** Tells what came of reading a file. */
+  void tell(Orders.Result result, Streams streams) {
+    for (InputError error : result.errors()) {
+      streams.err().println(error.message());
+    }
+    tell(result.cautions(), streams);
+  }
+
+  /** Tells findings; when quiet, refusals only. */
+  void tell(List<Finding> findings, Streams streams) {
+    for (Finding finding : findings) {
+      if (!quiet || finding.severity() == Finding.Severity.REFUSAL) {
+        streams.err().println(FindingsJson.level(finding.severity()) + ": " + finding.text());
+      }
+    }
+  }
+
+  /** Says a sentence, unless told to be quiet. */
+  void say(String sentence, Streams streams) {
+    if (!quiet) {
+      streams.err().println(sentence);
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package org.midlateral.measurement;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.shared.SharedData;
+
+/**
+ * A material by generic name; short-term values at room temperature, to compare designs with.
+ *
+ * @param name in measurement files
+ * @param title on screens and sheets
+ * @param modulus Young's modulus (MPa)
+ * @param poisson Poisson's ratio
+ * @param density g/cm³
+ * @param allowableStrain bending strain borne now and again, as a share
+ * @param softens temperature at which a worn piece loses its shape (°C)
+ * @param sources where each value comes from, by the property's name in the table
+ */
+public record Material(
+    String name,
+    String title,
+    double modulus,
+    double poisson,
+    double density,
+    double allowableStrain,
+    double softens,
+    Map<String, String> sources) {
+
+  private static final String OWN = "stated in the measurement file";
+
+  public Material {
+    sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
+  }
+
+  private static final class Standard {
+    static final List<Material> TABLE = load();
+  }
+
+  /** All materials of the shared table, in its order. */
+  public static List<Material> all() {
+    return Standard.TABLE;
+  }
+
+  /**
+   * The material chosen, with the user's own values over the table's.
+   *
+   * @throws IllegalArgumentException where the table has no material of that name
+   */
+  public static Material of(Design.MaterialDesign chosen) {
+    Material base =
+        all().stream()
+            .filter(material -> material.name.equals(chosen.name()))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no material " + chosen.name()));
+    Map<String, String> sources = new LinkedHashMap<>(base.sources);
+    chosen.modulus().ifPresent(value -> sources.put("modulus", OWN));
+    chosen.poisson().ifPresent(value -> sources.put("poisson", OWN));
+    chosen.density().ifPresent(value -> sources.put("density", OWN));
+    chosen.allowableStrain().ifPresent(value -> sources.put("allowable-strain", OWN));
+    return new Material(
+        base.name,
+        base.title,
+        chosen.modulus().orElse(base.modulus),
+        chosen.poisson().orElse(base.poisson),
+        chosen.density().orElse(base.density),
+        chosen.allowableStrain().orElse(base.allowableStrain),
+        base.softens,
+        sources);
+  }
+
+  private static List<Material> load() {
+    List<Material> materials = new ArrayList<>();
+    for (Row row : SharedTable.rows(SharedTable.load(SharedData.MATERIALS))) {
+      Map<String, String> sources = new LinkedHashMap<>();
+      materials.add(
+          new Material(
+              row.text("name"),
+              row.text("title"),
+              value(row, "modulus", sources),
+              value(row, "poisson", sources),
+              value(row, "density", sources),
+              value(row, "allowable-strain", sources),
+              value(row, "softens", sources),
+              sources));
+    }
+    return List.copyOf(materials);
+  }
+
+  private static double value(Row row, String property, Map<String, String> sources) {
+    List<String> valueAndSource = row.list(property);
+    sources.put(property, valueAndSource.get(1));
+    return Double.parseDouble(valueAndSource.get(0));
+  }
+}

@@ -1,0 +1,113 @@
+package org.midlateral.measurement;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads measurement files. */
+public final class Orders {
+
+  /**
+   * What came of reading one: an order with perhaps some cautions, or errors.
+   *
+   * @param order what was read; null where it was refused
+   * @param errors all that is wrong; empty where there is an order
+   * @param cautions values that are allowed and unusual
+   */
+  public record Result(Order order, List<InputError> errors, List<Finding> cautions) {
+    public Result {
+      errors = List.copyOf(errors);
+      cautions = List.copyOf(cautions);
+    }
+
+    /** Whether there is an order. */
+    public boolean ok() {
+      return order != null;
+    }
+  }
+
+  private Orders() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file YAML 1.2 or JSON, UTF-8, at most 1 MiB
+   * @param overrides each {@code KEY=VALUE}, going before what the file says
+   * @return the order, or every error at once; nothing is thrown for a bad file
+   */
+  public static Result read(Path file, List<String> overrides) {
+    try {
+      return parse(FileText.read(file), file.toString(), overrides);
+    } catch (FileText.Unreadable e) {
+      return new Result(null, List.of(e.error()), List.of());
+    }
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param text YAML 1.2 or JSON
+   * @param fileName as messages name it
+   * @param overrides each {@code KEY=VALUE}, going before what the text says
+   * @return the order, or every error at once
+   */
+  public static Result parse(String text, String fileName, List<String> overrides) {
+    EntryReader.Reading file = EntryReader.read(text, fileName, "");
+    EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
+    boolean complete = file.complete() && merged.complete();
+    EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, complete);
+    Settings settings = new Settings(checked.settings());
+
+    List<InputError> errors = new ArrayList<>(file.errors());
+    errors.addAll(merged.errors());
+    errors.addAll(checked.errors());
+    List<Finding> cautions = unusual(checked);
+    if (checked.unitKnown()) {
+      UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
+      CrossCheck.Checked crossed = CrossCheck.check(settings);
+      errors.addAll(crossed.errors());
+      cautions.addAll(crossed.cautions());
+    }
+    if (!errors.isEmpty()) {
+      errors.sort(Comparator.comparingInt(InputError::line));
+      return new Result(null, errors, List.of());
+    }
+    return new Result(new OrderBuilder(settings).order(), List.of(), cautions);
+  }
+
+  /** The design of a file that chooses nothing. */
+  public static Design defaultDesign() {
+    return new OrderBuilder(new Settings(Map.of())).design();
+  }
+
+  private static List<Finding> unusual(EntryCheck.Checked checked) {
+    List<Finding> cautions = new ArrayList<>();
+    checked.settings().entrySet().stream()
+        .sorted(Comparator.comparingInt(entry -> entry.getValue().place().line()))
+        .forEach(
+            entry ->
+                unusual(entry.getKey(), entry.getValue(), checked.unit()).ifPresent(cautions::add));
+    return cautions;
+  }
+
+  private static Optional<Finding> unusual(String path, Setting setting, LengthUnit unit) {
+    Key key = setting.key();
+    double value = setting.number();
+    boolean beside = key.or().contains(Shown.number(value));
+    if (Double.isNaN(value)
+        || beside
+        || key.usual().map(range -> range.contains(value)).orElse(true)) {
+      return Optional.empty();
+    }
+    Range usual = key.usual().orElseThrow();
+    String text =
+        String.format(
+            "%s: %s is unusual; %s is usual.",
+            path, setting.written(), Shown.range(usual, key, unit));
+    return Optional.of(
+        Finding.caution("unusual-value", path, text, value, usual.nearestEnd(value)));
+  }
+}

@@ -1,0 +1,72 @@
+package org.midlateral.measurement;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.measurement.Entry.Place;
+import org.midlateral.measurement.Entry.Shape;
+
+/** Lays {@code KEY=VALUE} overrides over the entries of a file. */
+final class Overrides {
+
+  private static final Place PLACE = new Place("--set", 0);
+
+  private final KeyTable table = KeyTable.standard();
+  private final List<Entry> entries;
+  private final List<InputError> errors = new ArrayList<>();
+
+  private Overrides(List<Entry> entries) {
+    this.entries = new ArrayList<>(entries);
+  }
+
+  /**
+   * Lays them over.
+   *
+   * @param entries of the file
+   * @param overrides each {@code KEY=VALUE}; a later one goes before an earlier one
+   */
+  static EntryReader.Reading over(List<Entry> entries, List<String> overrides) {
+    Overrides over = new Overrides(entries);
+    overrides.forEach(over::apply);
+    return new EntryReader.Reading(
+        List.copyOf(over.entries), List.copyOf(over.errors), over.errors.isEmpty());
+  }
+
+  private void apply(String override) {
+    int equals = override.indexOf('=');
+    if (equals < 1) {
+      errors.add(
+          PLACE.error("", override, "KEY=VALUE", Shown.shown(override) + " is not KEY=VALUE"));
+      return;
+    }
+    String path = override.substring(0, equals).strip();
+    String value = override.substring(equals + 1).strip();
+    Optional<Key> key = path.contains("[") ? Optional.empty() : table.find(path);
+    if (key.isEmpty()) {
+      errors.add(PLACE.error(Shown.shown(path), value, "a key", notAKey(path)));
+      return;
+    }
+    entries.removeIf(old -> old.path().equals(path) || old.path().startsWith(path + "["));
+    if (key.get().kind() == Kind.LIST) {
+      list(path, value);
+    } else {
+      entries.add(new Entry(path, Shape.SCALAR, value, true, 0, PLACE));
+    }
+  }
+
+  private void list(String path, String value) {
+    EntryReader.Reading reading = EntryReader.read(value, PLACE.file(), path);
+    reading.entries().stream().map(entry -> entry.at(PLACE)).forEach(entries::add);
+    for (InputError error : reading.errors()) {
+      errors.add(PLACE.error(path, value, error.allowed(), error.text()));
+    }
+  }
+
+  private String notAKey(String path) {
+    if (table.isSection(path)) {
+      return "is a section; allowed: one key in it, as " + path + "." + table.namesIn(path).get(0);
+    }
+    return "is not a key"
+        + table.nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+  }
+}

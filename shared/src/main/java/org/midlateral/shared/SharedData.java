@@ -1,0 +1,47 @@
+package org.midlateral.shared;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** Opens the data every module shares. */
+public final class SharedData {
+
+  /** Every key of a measurement file. */
+  public static final String KEYS = "keys.yaml";
+
+  /** Materials by generic name. */
+  public static final String MATERIALS = "materials.yaml";
+
+  /** Texts that warn. */
+  public static final String CAUTIONS = "cautions.yaml";
+
+  /** JSON Schema (draft 2020-12) of a measurement file. */
+  public static final String SCHEMA = "measurement-file.schema.json";
+
+  private SharedData() {}
+
+  /**
+   * Text of one of the resources named above.
+   *
+   * @param name of the resource
+   * @return its text
+   * @throws IllegalArgumentException where there is none of that name
+   */
+  public static String text(String name) {
+    try (InputStream in = SharedData.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalArgumentException("no shared data named " + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Version of this build, for reports and {@code --version}. */
+  public static String version() {
+    return text("version.txt").strip();
+  }
+}
