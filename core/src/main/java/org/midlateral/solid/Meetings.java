@@ -1,0 +1,138 @@
+package org.midlateral.solid;
+
+import java.util.Arrays;
+
+/** One walk down two trees, or twice down one, to the pairs of triangles that meet. */
+final class Meetings {
+  private final MeshTree a;
+  private final MeshTree b;
+  private final int most;
+  private final boolean within;
+  private final TrianglePair pair = new TrianglePair();
+  private int[] waiting = new int[256];
+  private int depth;
+  private int[] found = new int[16];
+  private int count;
+
+  Meetings(MeshTree a, MeshTree b, int most) {
+    this.a = a;
+    this.b = b;
+    this.most = most;
+    this.within = a == b;
+  }
+
+  /** Triangle numbers, k by 2, row-major. */
+  int[] pairs() {
+    push(0, 0);
+    while (depth > 0 && count < 2 * most) {
+      int n = waiting[--depth];
+      int m = waiting[--depth];
+      if (within && m == n) {
+        if (m < a.leaves - 1) {
+          push(2 * m + 1, 2 * m + 1);
+          push(2 * m + 2, 2 * m + 2);
+          push(2 * m + 1, 2 * m + 2);
+        }
+      } else if (overlap(m, n)) {
+        descend(m, n);
+      }
+    }
+    return Arrays.copyOf(found, count);
+  }
+
+  private void descend(int m, int n) {
+    boolean leafA = m >= a.leaves - 1;
+    boolean leafB = n >= b.leaves - 1;
+    if (leafA && leafB) {
+      judge(a.order[m - a.leaves + 1], b.order[n - b.leaves + 1]);
+    } else if (leafA) {
+      push(m, 2 * n + 1);
+      push(m, 2 * n + 2);
+    } else if (leafB) {
+      push(2 * m + 1, n);
+      push(2 * m + 2, n);
+    } else {
+      push(2 * m + 1, 2 * n + 1);
+      push(2 * m + 1, 2 * n + 2);
+      push(2 * m + 2, 2 * n + 1);
+      push(2 * m + 2, 2 * n + 2);
+    }
+  }
+
+  private void push(int m, int n) {
+    if (depth + 2 > waiting.length) {
+      waiting = Arrays.copyOf(waiting, 2 * waiting.length);
+    }
+    waiting[depth++] = m;
+    waiting[depth++] = n;
+  }
+
+  private boolean overlap(int m, int n) {
+    double[] p = a.boxes;
+    double[] q = b.boxes;
+    int i = 6 * m;
+    int j = 6 * n;
+    return p[i] <= q[j + 3]
+        && q[j] <= p[i + 3]
+        && p[i + 1] <= q[j + 4]
+        && q[j + 1] <= p[i + 4]
+        && p[i + 2] <= q[j + 5]
+        && q[j + 2] <= p[i + 5];
+  }
+
+  private void judge(int s, int t) {
+    if (within ? meetWithin(s, t) : meet(s, 0, t, 0)) {
+      if (count == found.length) {
+        found = Arrays.copyOf(found, 2 * count);
+      }
+      found[count++] = s;
+      found[count++] = t;
+    }
+  }
+
+  /** Two triangles of one mesh, told apart by how many vertices they share. */
+  private boolean meetWithin(int s, int t) {
+    int shared = 0;
+    int first = 0;
+    int firstOther = 0;
+    int sum = 0;
+    int sumOther = 0;
+    for (int i = 0; i < 3; i++) {
+      for (int j = 0; j < 3; j++) {
+        if (a.corners[3 * s + i] == a.corners[3 * t + j]) {
+          shared++;
+          first = i;
+          firstOther = j;
+          sum += i;
+          sumOther += j;
+        }
+      }
+    }
+    return switch (shared) {
+      case 0 -> meet(s, 0, t, 0);
+      case 1 -> {
+        load(s, first, t, firstOther);
+        yield pair.meetBesideVertex();
+      }
+      case 2 -> {
+        // The corner not shared goes last: the three numbers 0, 1, 2 add up to 3.
+        load(s, 4 - sum, t, 4 - sumOther);
+        yield pair.meetBesideEdge();
+      }
+      default -> true;
+    };
+  }
+
+  private boolean meet(int s, int first, int t, int firstOther) {
+    load(s, first, t, firstOther);
+    return pair.meet();
+  }
+
+  /** Loads both triangles, each beginning with the named corner (taken modulo 3). */
+  private void load(int s, int first, int t, int firstOther) {
+    for (int i = 0; i < 3; i++) {
+      pair.set(i, a.xyz, a.corners[3 * s + (first + i) % 3]);
+      pair.set(3 + i, b.xyz, b.corners[3 * t + (firstOther + i) % 3]);
+    }
+  }
+}
