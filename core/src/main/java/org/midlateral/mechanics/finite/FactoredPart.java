@@ -1,0 +1,178 @@
+package org.midlateral.mechanics.finite;
+
+import java.util.concurrent.RecursiveTask;
+
+/**
+ * The Cholesky factor of a patch: a column for each of its own unknowns, and its halves' factors.
+ *
+ * <p>Multifrontal: a patch's dense matrix gathers its triangles, or what its halves left over, and
+ * hands on what is left when its own unknowns are eliminated (I. S. Duff and J. K. Reid, ACM Trans.
+ * Math. Softw. 9 (1983) 302-325). The sums run in a fixed order, so the threads change no digit.
+ */
+final class FactoredPart {
+  private final Part part;
+  private final FactoredPart left;
+  private final FactoredPart right;
+  private final double[][] columns;
+
+  /** What is left over for the patch around this one; dropped once handed on. */
+  private double[][] remainder;
+
+  private FactoredPart(
+      Part part, FactoredPart left, FactoredPart right, double[][] columns, double[][] remainder) {
+    this.part = part;
+    this.left = left;
+    this.right = right;
+    this.columns = columns;
+    this.remainder = remainder;
+  }
+
+  /**
+   * Factors a patch, halves in parallel.
+   *
+   * @param part the patch
+   * @param stiffness each triangle's packed lower triangle
+   * @param diagonal the assembled diagonal, by freedom
+   * @throws LooseFreedomException if a part can move without strain
+   */
+  static FactoredPart of(Part part, double[] stiffness, double[] diagonal) {
+    return new Task(part, stiffness, diagonal).invoke();
+  }
+
+  /** Numbers in the factor. */
+  long size() {
+    long below = part.smallest() ? 0 : left.size() + right.size();
+    long own = part.own();
+    return below + own * part.size() - own * (own - 1) / 2;
+  }
+
+  /**
+   * Forward substitution.
+   *
+   * @param x the right hand side by freedom; overwritten
+   */
+  void forward(double[] x) {
+    if (!part.smallest()) {
+      left.forward(x);
+      right.forward(x);
+    }
+    double[] local = gather(x);
+    for (int j = 0; j < part.own(); j++) {
+      double[] column = columns[j];
+      double value = local[j] / column[j];
+      local[j] = value;
+      for (int i = j + 1; i < local.length; i++) {
+        local[i] -= value * column[i];
+      }
+    }
+    for (int i = 0; i < local.length; i++) {
+      x[part.freedoms()[i]] = local[i];
+    }
+  }
+
+  /** Back substitution, on what {@link #forward} left. */
+  void backward(double[] x) {
+    double[] local = gather(x);
+    for (int j = part.own() - 1; j >= 0; j--) {
+      double[] column = columns[j];
+      double sum = local[j];
+      for (int i = j + 1; i < local.length; i++) {
+        sum -= column[i] * local[i];
+      }
+      local[j] = sum / column[j];
+      x[part.freedoms()[j]] = local[j];
+    }
+    if (!part.smallest()) {
+      left.backward(x);
+      right.backward(x);
+    }
+  }
+
+  private double[] gather(double[] x) {
+    double[] local = new double[part.size()];
+    for (int i = 0; i < local.length; i++) {
+      local[i] = x[part.freedoms()[i]];
+    }
+    return local;
+  }
+
+  /** A patch and everything inside it. */
+  private static final class Task extends RecursiveTask<FactoredPart> {
+    private static final long serialVersionUID = 1;
+
+    /** A pivot this small beside the stiffness it started from is rounding. */
+    private static final double ROUNDING = 1e-13;
+
+    private final transient Part part;
+    private final transient double[] stiffness;
+    private final transient double[] diagonal;
+
+    Task(Part part, double[] stiffness, double[] diagonal) {
+      this.part = part;
+      this.stiffness = stiffness;
+      this.diagonal = diagonal;
+    }
+
+    @Override
+    protected FactoredPart compute() {
+      FactoredPart left = null;
+      FactoredPart right = null;
+      if (!part.smallest()) {
+        Task other = new Task(part.right(), stiffness, diagonal);
+        other.fork();
+        left = new Task(part.left(), stiffness, diagonal).compute();
+        right = other.join();
+      }
+      double[][] matrix = new double[part.size()][part.size()];
+      if (part.smallest()) {
+        addTriangles(matrix);
+      } else {
+        left.handOn(matrix, part.leftPlaces());
+        right.handOn(matrix, part.rightPlaces());
+      }
+      eliminate(matrix);
+      double[][] columns = java.util.Arrays.copyOf(matrix, part.own());
+      return new FactoredPart(part, left, right, columns, matrix);
+    }
+
+    private void eliminate(double[][] matrix) {
+      double[] least = new double[part.own()];
+      for (int i = 0; i < least.length; i++) {
+        least[i] = ROUNDING * diagonal[part.freedoms()[i]];
+      }
+      int failed = DenseElimination.eliminate(matrix, part.own(), least);
+      if (failed >= 0) {
+        throw new LooseFreedomException(part.freedoms()[failed]);
+      }
+    }
+
+    private void addTriangles(double[][] matrix) {
+      int[] triangles = part.triangles();
+      for (int t = 0; t < triangles.length; t++) {
+        int at = triangles[t] * ShellTriangle.PACKED;
+        for (int i = 0; i < 18; i++) {
+          int row = part.trianglePlaces()[18 * t + i];
+          for (int j = 0; j <= i; j++, at++) {
+            int column = part.trianglePlaces()[18 * t + j];
+            if (row >= 0 && column >= 0) {
+              matrix[Math.min(row, column)][Math.max(row, column)] += stiffness[at];
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private void handOn(double[][] matrix, int[] places) {
+    int own = part.own();
+    for (int j = own; j < remainder.length; j++) {
+      double[] column = remainder[j];
+      int at = places[j - own];
+      for (int i = j; i < column.length; i++) {
+        int row = places[i - own];
+        matrix[Math.min(row, at)][Math.max(row, at)] += column[i];
+      }
+    }
+    remainder = null;
+  }
+}

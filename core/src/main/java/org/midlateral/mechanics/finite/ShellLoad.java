@@ -1,0 +1,162 @@
+package org.midlateral.mechanics.finite;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up and scale. */
+public final class ShellLoad {
+  /** Six a node, in the order of {@link Freedom}. */
+  private final double[] values;
+
+  private ShellLoad(double[] values) {
+    this.values = values;
+  }
+
+  /** No load at all. */
+  public static ShellLoad none(ShellModel model) {
+    return new ShellLoad(new double[Freedom.COUNT * model.nodeCount()]);
+  }
+
+  /**
+   * A force and a moment on one node.
+   *
+   * @param force in global components (N)
+   * @param moment in global components (N·mm)
+   */
+  public static ShellLoad atNode(ShellModel model, int node, Vector3D force, Vector3D moment) {
+    ShellLoad load = none(model);
+    load.addTo(node, force, moment);
+    return load;
+  }
+
+  /**
+   * An even traction on some triangles, in one direction.
+   *
+   * @param triangles their numbers; one that stands twice is loaded twice
+   * @param height where the traction acts: distance from the mid-surface toward the front, as a
+   *     share of the wall; -0.5 is the back face, 0.5 the front. Its moment about the mid-surface
+   *     is taken along.
+   * @param total the sum of the forces (N)
+   * @throws IllegalArgumentException if there is no triangle
+   */
+  public static ShellLoad onTriangles(
+      ShellModel model, int[] triangles, double height, Vector3D total) {
+    double area = 0;
+    for (int t : triangles) {
+      area += model.area(t);
+    }
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("no triangle to put the load on");
+    }
+    ShellLoad load = none(model);
+    for (int t : triangles) {
+      Vector3D force = total.multiply(model.area(t) / area / 3);
+      Vector3D arm = model.areaNormal(t).normalize().multiply(height * model.meanThickness(t));
+      Vector3D moment = arm.cross(force);
+      for (int c = 0; c < 3; c++) {
+        load.addTo(model.corner(t, c), force, moment);
+      }
+    }
+    return load;
+  }
+
+  /**
+   * An even traction on the narrow face along some edges, in one direction.
+   *
+   * @param edges pairs of nodes, k by 2, row-major
+   * @param total the sum of the forces (N)
+   * @throws IllegalArgumentException if there is no edge
+   */
+  public static ShellLoad onEdges(ShellModel model, int[] edges, Vector3D total) {
+    double area = 0;
+    for (int e = 0; e < edges.length; e += 2) {
+      area += edgeArea(model, edges[e], edges[e + 1]);
+    }
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("no edge to put the load on");
+    }
+    ShellLoad load = none(model);
+    for (int e = 0; e < edges.length; e += 2) {
+      double share = edgeArea(model, edges[e], edges[e + 1]) / area / 2;
+      load.addTo(edges[e], total.multiply(share), Vector3D.ZERO);
+      load.addTo(edges[e + 1], total.multiply(share), Vector3D.ZERO);
+    }
+    return load;
+  }
+
+  private static double edgeArea(ShellModel model, int from, int to) {
+    return model.node(from).distance(model.node(to))
+        * (model.thickness(from) + model.thickness(to))
+        / 2;
+  }
+
+  /** This load and another on the same model. */
+  public ShellLoad plus(ShellLoad other) {
+    if (other.values.length != values.length) {
+      throw new IllegalArgumentException("the loads belong to different models");
+    }
+    double[] sum = values.clone();
+    for (int i = 0; i < sum.length; i++) {
+      sum[i] += other.values[i];
+    }
+    return new ShellLoad(sum);
+  }
+
+  /** This load times a factor. */
+  public ShellLoad times(double factor) {
+    double[] scaled = values.clone();
+    for (int i = 0; i < scaled.length; i++) {
+      scaled[i] *= factor;
+    }
+    return new ShellLoad(scaled);
+  }
+
+  /** The force on a node (N). */
+  public Vector3D force(int node) {
+    int at = Freedom.ALONG_X.at(node);
+    return Vector3D.of(values[at], values[at + 1], values[at + 2]);
+  }
+
+  /** The moment on a node (N·mm). */
+  public Vector3D moment(int node) {
+    int at = Freedom.ABOUT_X.at(node);
+    return Vector3D.of(values[at], values[at + 1], values[at + 2]);
+  }
+
+  /** The sum of all forces (N); none for a load that balances itself. */
+  public Vector3D resultant() {
+    Vector3D sum = Vector3D.ZERO;
+    for (int i = 0; i < values.length / Freedom.COUNT; i++) {
+      sum = sum.add(force(i));
+    }
+    return sum;
+  }
+
+  /**
+   * The moment of the whole load about a point (N·mm).
+   *
+   * @param model the model it was made for
+   * @param point any point (mm)
+   */
+  public Vector3D momentAbout(ShellModel model, Vector3D point) {
+    Vector3D sum = Vector3D.ZERO;
+    for (int i = 0; i < values.length / Freedom.COUNT; i++) {
+      sum = sum.add(moment(i)).add(point.vectorTo(model.node(i)).cross(force(i)));
+    }
+    return sum;
+  }
+
+  /** The numbers, six a node; not to be changed. */
+  double[] values() {
+    return values;
+  }
+
+  private void addTo(int node, Vector3D force, Vector3D moment) {
+    int at = Freedom.COUNT * node;
+    values[at] += force.getX();
+    values[at + 1] += force.getY();
+    values[at + 2] += force.getZ();
+    values[at + 3] += moment.getX();
+    values[at + 4] += moment.getY();
+    values[at + 5] += moment.getZ();
+  }
+}

@@ -1,0 +1,149 @@
+package org.midlateral.mechanics.finite;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A shell's mid-surface in triangles, its wall and its material. Immutable.
+ *
+ * <p>Every node belongs to at least one triangle and no triangle is degenerate; the front face of a
+ * triangle is the one from which its corners run counter-clockwise.
+ */
+public final class ShellModel {
+  private final double[] xyz;
+  private final int[] corners;
+  private final double[] thickness;
+  private final Isotropic material;
+
+  /**
+   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
+   * @param corners nodes of each triangle, m by 3, row-major
+   * @param thickness wall at each node, n values (mm), above 0
+   * @param material of the whole piece
+   * @throws IllegalArgumentException if the arrays do not fit together, a wall is not positive, a
+   *     triangle is degenerate or a node belongs to none
+   */
+  public ShellModel(double[] xyz, int[] corners, double[] thickness, Isotropic material) {
+    this.xyz = xyz.clone();
+    this.corners = corners.clone();
+    this.thickness = thickness.clone();
+    this.material = material;
+    checkNodes();
+    checkTriangles();
+  }
+
+  /**
+   * A shell of one thickness throughout.
+   *
+   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
+   * @param corners nodes of each triangle, m by 3, row-major
+   * @param thickness the wall (mm), above 0
+   * @param material of the whole piece
+   */
+  public static ShellModel uniform(
+      double[] xyz, int[] corners, double thickness, Isotropic material) {
+    double[] wall = new double[xyz.length / 3];
+    java.util.Arrays.fill(wall, thickness);
+    return new ShellModel(xyz, corners, wall, material);
+  }
+
+  public int nodeCount() {
+    return thickness.length;
+  }
+
+  public int triangleCount() {
+    return corners.length / 3;
+  }
+
+  public Isotropic material() {
+    return material;
+  }
+
+  /** A node's place on the mid-surface (mm). */
+  public Vector3D node(int node) {
+    return Vector3D.of(xyz[3 * node], xyz[3 * node + 1], xyz[3 * node + 2]);
+  }
+
+  /**
+   * The node at a corner of a triangle.
+   *
+   * @param triangle 0 to triangleCount - 1
+   * @param corner 0, 1 or 2
+   */
+  public int corner(int triangle, int corner) {
+    return corners[3 * triangle + corner];
+  }
+
+  /** The wall at a node (mm). */
+  public double thickness(int node) {
+    return thickness[node];
+  }
+
+  /** The mean wall of a triangle's three corners (mm). */
+  public double meanThickness(int triangle) {
+    return (thickness[corner(triangle, 0)]
+            + thickness[corner(triangle, 1)]
+            + thickness[corner(triangle, 2)])
+        / 3;
+  }
+
+  /** The middle of a triangle (mm). */
+  public Vector3D centroid(int triangle) {
+    return node(corner(triangle, 0))
+        .add(node(corner(triangle, 1)))
+        .add(node(corner(triangle, 2)))
+        .multiply(1 / 3.0);
+  }
+
+  /** A triangle's normal, of length twice its area (mm²), toward the front. */
+  public Vector3D areaNormal(int triangle) {
+    Vector3D a = node(corner(triangle, 0));
+    return a.vectorTo(node(corner(triangle, 1))).cross(a.vectorTo(node(corner(triangle, 2))));
+  }
+
+  /** A triangle's area (mm²). */
+  public double area(int triangle) {
+    return areaNormal(triangle).norm() / 2;
+  }
+
+  /** Index into an array of 3 numbers a node, without making a vector. */
+  double coordinate(int node, int axis) {
+    return xyz[3 * node + axis];
+  }
+
+  private void checkNodes() {
+    if (xyz.length != 3 * thickness.length || corners.length % 3 != 0 || corners.length == 0) {
+      throw new IllegalArgumentException(
+          "need three coordinates and one thickness a node, and three corners a triangle; got "
+              + "%d coordinates, %d thicknesses, %d corners"
+                  .formatted(xyz.length, thickness.length, corners.length));
+    }
+    for (int i = 0; i < thickness.length; i++) {
+      if (!(thickness[i] > 0) || !node(i).isFinite()) {
+        throw new IllegalArgumentException(
+            "node " + i + ": place must be finite and thickness above 0, not " + thickness[i]);
+      }
+    }
+  }
+
+  private void checkTriangles() {
+    boolean[] used = new boolean[nodeCount()];
+    for (int c : corners) {
+      if (c < 0 || c >= used.length) {
+        throw new IllegalArgumentException("a triangle names node " + c + " of " + used.length);
+      }
+      used[c] = true;
+    }
+    for (int i = 0; i < used.length; i++) {
+      if (!used[i]) {
+        throw new IllegalArgumentException("node " + i + " belongs to no triangle");
+      }
+    }
+    for (int t = 0; t < triangleCount(); t++) {
+      Vector3D a = node(corner(t, 0));
+      double longest = Math.max(a.distance(node(corner(t, 1))), a.distance(node(corner(t, 2))));
+      if (!(area(t) > 1e-9 * longest * longest)) {
+        throw new IllegalArgumentException("triangle " + t + " has no area");
+      }
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package org.midlateral.mechanics.finite;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** How a shell moves and strains under a load. Immutable. */
+public final class ShellResult {
+  private final ShellModel model;
+  private final List<Constraint> constraints;
+  private final double[] load;
+  private final double[] moved;
+  private final double[] internal;
+
+  ShellResult(
+      ShellModel model,
+      List<Constraint> constraints,
+      ShellLoad load,
+      double[] moved,
+      double[] internal) {
+    this.model = model;
+    this.constraints = constraints;
+    this.load = load.values();
+    this.moved = moved;
+    this.internal = internal;
+  }
+
+  public ShellModel model() {
+    return model;
+  }
+
+  /** How far a node moves (mm). */
+  public Vector3D displacement(int node) {
+    return vector(moved, Freedom.ALONG_X.at(node));
+  }
+
+  /** How far a node turns (rad, about the global axes). */
+  public Vector3D rotation(int node) {
+    return vector(moved, Freedom.ABOUT_X.at(node));
+  }
+
+  /**
+   * How far a point beside a node moves with the wall (mm).
+   *
+   * @param node the node
+   * @param arm from the node on the mid-surface to the point (mm)
+   */
+  public Vector3D displacement(int node, Vector3D arm) {
+    return displacement(node).add(rotation(node).cross(arm));
+  }
+
+  /** The constraints, in the order in which they were given. */
+  public List<Constraint> constraints() {
+    return constraints;
+  }
+
+  /** What a constraint exerts on the shell (N or N·mm). */
+  public double reaction(Constraint constraint) {
+    int at = constraint.freedom().at(constraint.node());
+    return internal[at] - load[at];
+  }
+
+  /** The largest reaction among the constrained displacements, without sign (N). */
+  public double largestReactionForce() {
+    double largest = 0;
+    for (Constraint c : constraints) {
+      if (c.freedom().compareTo(Freedom.ABOUT_X) < 0) {
+        largest = Math.max(largest, Math.abs(reaction(c)));
+      }
+    }
+    return largest;
+  }
+
+  /** The energy stored in the shell (N·mm). */
+  public double strainEnergy() {
+    return dot(internal, moved) / 2;
+  }
+
+  /**
+   * Half of what the load does along the way (N·mm); equals the energy stored where every
+   * constraint is held at zero.
+   */
+  public double halfWork() {
+    return dot(load, moved) / 2;
+  }
+
+  /** The principal strains on a face at a triangle's middle. */
+  public SurfaceStrain strain(int triangle, Side side) {
+    return SurfaceStrain.of(triangle, side, strainComponents(triangle, side));
+  }
+
+  /** The principal strain furthest from zero on either face, over all triangles' middles. */
+  public SurfaceStrain largestStrain() {
+    SurfaceStrain largest = strain(0, Side.FRONT);
+    for (int t = 0; t < model.triangleCount(); t++) {
+      for (Side side : Side.values()) {
+        SurfaceStrain s = strain(t, side);
+        if (Math.abs(s.extreme()) > Math.abs(largest.extreme())) {
+          largest = s;
+        }
+      }
+    }
+    return largest;
+  }
+
+  /** xx, yy and xy (engineering) in the facet's plane, x along the first edge. */
+  double[] strainComponents(int triangle, Side side) {
+    double[] corners = new double[18];
+    for (int c = 0; c < 3; c++) {
+      System.arraycopy(
+          moved, Freedom.COUNT * model.corner(triangle, c), corners, Freedom.COUNT * c, 6);
+    }
+    double height = side.height * model.meanThickness(triangle);
+    return new ShellTriangle(model, triangle).strain(corners, height);
+  }
+
+  private static Vector3D vector(double[] values, int at) {
+    return Vector3D.of(values[at], values[at + 1], values[at + 2]);
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+}
