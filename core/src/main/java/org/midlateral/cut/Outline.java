@@ -1,6 +1,7 @@
 package org.midlateral.cut;
 
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /**
  * The finished edge of a piece in the unrolled plane.
@@ -13,4 +14,12 @@ import org.locationtech.jts.geom.Polygon;
  * @param distal station of the most distal point (mm)
  */
 public record Outline(
-    Polygon polygon, double proximal, double flankStart, double flankEnd, double distal) {}
+    Polygon polygon, double proximal, double flankStart, double flankEnd, double distal) {
+
+  /** The outline with its two sides exchanged. */
+  public Outline mirrored() {
+    Polygon flipped =
+        (Polygon) AffineTransformation.reflectionInstance(0, 0, 0, 1).transform(polygon).reverse();
+    return new Outline(flipped, proximal, flankStart, flankEnd, distal);
+  }
+}

@@ -84,6 +84,22 @@ public final class Solid {
     return patch(1);
   }
 
+  /** The mirror image in the plane y = 0: the other hand's. */
+  public Solid mirrored() {
+    double[] turned = new double[angle.length];
+    for (int i = 0; i < turned.length; i++) {
+      turned[i] = -angle[i];
+    }
+    return new Solid(
+        piece.mirrored(),
+        mesh.mirrored(),
+        turned,
+        station,
+        innerTriangles,
+        edgeVertices,
+        edgeLength);
+  }
+
   private TriangleMesh patch(int side) {
     int n = innerVertices();
     double[] xyz = new double[3 * n];

@@ -71,4 +71,18 @@ public final class TriangleMesh {
   public int[] triangles() {
     return corners.clone();
   }
+
+  /** The mirror image in the plane y = 0, still counter-clockwise seen from outside. */
+  public TriangleMesh mirrored() {
+    double[] flipped = xyz.clone();
+    for (int i = 1; i < flipped.length; i += 3) {
+      flipped[i] = -flipped[i];
+    }
+    int[] turned = corners.clone();
+    for (int t = 0; t < turned.length; t += 3) {
+      turned[t + 1] = corners[t + 2];
+      turned[t + 2] = corners[t + 1];
+    }
+    return new TriangleMesh(flipped, turned);
+  }
 }

@@ -46,6 +46,23 @@ public interface GapField {
     };
   }
 
+  /** The field with the two sides of the finger exchanged. */
+  default GapField mirrored() {
+    GapField self = this;
+    return new GapField() {
+      @Override
+      public void jet(double girth, double station, double[] jet) {
+        self.jet(-girth, station, jet);
+        jet[1] = -jet[1];
+      }
+
+      @Override
+      public boolean uniformAt(double station) {
+        return self.uniformAt(station);
+      }
+    };
+  }
+
   /** The same gap everywhere (mm). */
   static GapField uniform(double gap) {
     return new GapField() {

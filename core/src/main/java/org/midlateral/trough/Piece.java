@@ -20,4 +20,9 @@ public record Piece(
   public Piece withGap(GapField other) {
     return new Piece(name, digit, outline, dorsal, other, wall);
   }
+
+  /** The mirror image: the same piece of the other hand. The skin's sections are symmetric. */
+  public Piece mirrored() {
+    return new Piece(name, digit, outline.mirrored(), dorsal, gap.mirrored(), wall);
+  }
 }

@@ -1,0 +1,58 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.cut.MidlateralCut;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.relief.Relief;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.SolidMesher;
+import org.midlateral.trough.Piece;
+import org.midlateral.trough.Trough;
+
+/**
+ * One order made, with every stage on the way: measurements, digit surface, outline, trough,
+ * relief, dorsal shell, solids. The stages are drawn as for a right hand; on a left hand the pieces
+ * and solids are their mirror images.
+ *
+ * @param order what was asked for
+ * @param digit the skin
+ * @param relief its bubbles, on the right hand's frame
+ * @param trough the volar piece
+ * @param dorsalShell the dorsal piece, where one is made
+ */
+public record Orthosis(
+    Order order, DigitSurface digit, Relief relief, Solid trough, Optional<Solid> dorsalShell) {
+
+  /**
+   * Makes an order: the whole job, up to the solids.
+   *
+   * @throws DesignRefused where the design has no room on this finger
+   */
+  public static Orthosis make(Order order) throws DesignRefused {
+    Measurements measured = order.measurements();
+    Design design = order.design();
+    DigitSurface digit = TapedDigit.of(measured);
+    Outline outline = MidlateralCut.of(measured, design.trough(), digit);
+    Relief relief = Relief.of(measured, design.relief(), digit);
+    Piece trough = relief.over(Trough.of(design.trough(), digit, outline));
+    Solid solid = SolidMesher.mesh(trough, design.print().edgeLength());
+    boolean left = measured.hand() == Hand.LEFT;
+    return new Orthosis(order, digit, relief, left ? solid.mirrored() : solid, Optional.empty());
+  }
+
+  /** The solids made: the trough, and the dorsal shell where there is one. */
+  public List<Solid> solids() {
+    List<Solid> solids = new ArrayList<>(List.of(trough));
+    dorsalShell.ifPresent(solids::add);
+    return solids;
+  }
+}
