@@ -137,6 +137,7 @@ final class EntryReader {
     if (entries.size() >= MOST_ENTRIES) {
       fatal(event, path, "", "", "there are too many values; allowed: at most " + MOST_ENTRIES);
     }
+    stopWhereTooMany(event);
     if (depth > DEEPEST) {
       fatal(event, path, "", "", "is nested too deep; allowed: at most " + DEEPEST + " levels");
     }
@@ -182,9 +183,7 @@ final class EntryReader {
         fatal(event, path, "", "a word", "a key here is not a word");
         return;
       }
-      if (errors.size() > MOST_ERRORS) {
-        throw new Stop();
-      }
+      stopWhereTooMany(event);
       refuseProperties(path, name, name.getTag().isPresent());
       member(path, name, depth);
       event = events.next();
@@ -233,6 +232,12 @@ final class EntryReader {
     }
     if (tagged) {
       add(line(event), path, "!", "a value", "has a tag; write plain values only");
+    }
+  }
+
+  private void stopWhereTooMany(Event event) {
+    if (errors.size() >= MOST_ERRORS) {
+      fatal(event, "", "", "", "there are more errors; they show once these are mended");
     }
   }
 
