@@ -3,7 +3,11 @@ package org.midlateral.mechanics.finite;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Random;
+import java.util.function.IntFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -127,5 +131,73 @@ class TroughTest {
     assertThat(a.rise()).isCloseTo(b.rise(), within(1e-8));
     assertThat(a.lost()).isCloseTo(b.lost(), within(1e-7));
     assertThat(a.openings()[1]).isCloseTo(b.openings()[1], within(1e-8));
+  }
+
+  /** An uneven mesh: nodes off the zones' lines shifted along the surface by a fifth of a step. */
+  @Test
+  void anUnevenMeshGivesTheSame() {
+    Tube trough = trough(37, 1);
+    ShellModel even = trough.model();
+    MappedGrid grid = trough.grid();
+    Random random = new Random(5);
+    List<Double> keptX = List.of(0.0, 8.0, 31.0, 37.0, 43.0, 67.0, 75.0);
+    List<Double> keptAngle = List.of(-90.0, -30.0, 0.0, 30.0, 90.0);
+    ShellModel uneven =
+        moved(
+            even,
+            node -> {
+              double x = grid.u()[node / grid.v().length];
+              double angle = grid.v()[node % grid.v().length];
+              if (keptX.stream().noneMatch(k -> Math.abs(k - x) < 1e-9)
+                  && keptAngle.stream().noneMatch(k -> Math.abs(k - angle) < 1e-9)) {
+                double shiftX = 0.4 * (random.nextDouble() - 0.5);
+                double shiftAngle = Math.toDegrees(0.4 * (random.nextDouble() - 0.5) / 9);
+                return grid.surface().apply(x + shiftX, angle + shiftAngle);
+              }
+              return even.node(node);
+            });
+    ShellResult result = ShellSolver.solve(uneven, trough.load(uneven), RigidMotion.held(uneven));
+    Tube.Measures a = trough.measures(result::displacement);
+    Tube.Measures b = trough.measures(trough.solve()::displacement);
+    assertThat(a.rise()).isCloseTo(b.rise(), Percentage.withPercentage(1));
+    assertThat(a.lost()).isCloseTo(b.lost(), Percentage.withPercentage(1));
+    assertThat(a.openings()[1]).isCloseTo(b.openings()[1], Percentage.withPercentage(1));
+  }
+
+  @Test
+  void aTurnedTroughAnswersTurned() {
+    Tube trough = trough(37, 4);
+    ShellModel model = trough.model();
+    QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.of(1, -2, 0.5), 1.1);
+    ShellModel turned = moved(model, node -> turn.apply(model.node(node)));
+    ShellLoad load = trough.load(model);
+    ShellLoad turnedLoad = ShellLoad.none(turned);
+    for (int i = 0; i < model.nodeCount(); i++) {
+      turnedLoad =
+          turnedLoad.plus(
+              ShellLoad.atNode(turned, i, turn.apply(load.force(i)), turn.apply(load.moment(i))));
+    }
+    List<Constraint> held = new Supports().clamp(new int[] {0}).list();
+    ShellResult one = ShellSolver.solve(model, load, held);
+    ShellResult other = ShellSolver.solve(turned, turnedLoad, held);
+    for (int i = 0; i < model.nodeCount(); i++) {
+      assertThat(other.displacement(i).distance(turn.apply(one.displacement(i)))).isLessThan(1e-8);
+      assertThat(other.rotation(i).distance(turn.apply(one.rotation(i)))).isLessThan(1e-8);
+    }
+    assertThat(other.largestStrain().extreme())
+        .isCloseTo(one.largestStrain().extreme(), within(1e-10));
+  }
+
+  /** The same shell with its nodes elsewhere. */
+  private static ShellModel moved(ShellModel model, IntFunction<Vector3D> place) {
+    double[] xyz = new double[3 * model.nodeCount()];
+    int[] corners = new int[3 * model.triangleCount()];
+    for (int i = 0; i < model.nodeCount(); i++) {
+      System.arraycopy(place.apply(i).toArray(), 0, xyz, 3 * i, 3);
+    }
+    for (int c = 0; c < corners.length; c++) {
+      corners[c] = model.corner(c / 3, c % 3);
+    }
+    return ShellModel.uniform(xyz, corners, model.thickness(0), model.material());
   }
 }
