@@ -55,32 +55,23 @@ public record Product(
    */
   public static Product make(Order order, List<Finding> cautions) {
     List<Finding> findings = new ArrayList<>(cautions);
-    long start = System.nanoTime();
+    Stopwatch watch = new Stopwatch();
     try {
-      double geometry = 0;
-      double checks = 0;
-      for (double fineness : FINENESS) {
-        long begun = System.nanoTime();
-        Orthosis orthosis = Orthosis.make(order, fineness);
-        long made = System.nanoTime();
-        Inspection inspection = Inspection.of(orthosis);
-        geometry += (made - begun) / 1e6;
-        checks += (System.nanoTime() - made) / 1e6;
-        if (!inspection.mendable() || fineness == FINENESS[FINENESS.length - 1]) {
-          findings.addAll(inspection.findings());
-          return new Product(
-              order,
-              Optional.of(orthosis),
-              Optional.of(inspection),
-              findings,
-              new Report.Timing(geometry, checks, 0));
-        }
+      Orthosis orthosis = null;
+      Inspection inspection = null;
+      for (int i = 0; i < FINENESS.length && (i == 0 || inspection.mendable()); i++) {
+        orthosis = Orthosis.make(order, FINENESS[i]);
+        watch.geometryEnds();
+        inspection = Inspection.of(orthosis);
+        watch.checksEnd();
       }
-      throw new IllegalStateException("unreachable: the last fineness returns");
+      findings.addAll(inspection.findings());
+      return new Product(
+          order, Optional.of(orthosis), Optional.of(inspection), findings, watch.timing());
     } catch (DesignRefused refused) {
+      watch.geometryEnds();
       findings.add(refused.finding());
-      Report.Timing timing = new Report.Timing((System.nanoTime() - start) / 1e6, 0, 0);
-      return new Product(order, Optional.empty(), Optional.empty(), findings, timing);
+      return new Product(order, Optional.empty(), Optional.empty(), findings, watch.timing());
     }
   }
 
