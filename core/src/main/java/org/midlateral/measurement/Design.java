@@ -13,7 +13,8 @@ public record Design(
     DorsalShellDesign dorsalShell,
     ClosureDesign closure,
     MaterialDesign material,
-    PrintDesign print) {
+    PrintDesign print,
+    SupportDesign support) {
 
   /** How the distal end of the trough is finished. */
   public enum DistalEnd {
@@ -174,4 +175,15 @@ public record Design(
    * @param label whether the reference is raised on each piece
    */
   public record PrintDesign(Process process, double edgeLength, boolean label) {}
+
+  /**
+   * The load the finger is held against.
+   *
+   * @param moment of the finger about the PIP axis (N·mm); empty follows from the force
+   * @param force at the distal contact, where no moment is stated (N)
+   * @param proximalZone length over which the proximal end presses (mm)
+   * @param distalZone length over which the distal end presses (mm)
+   */
+  public record SupportDesign(
+      OptionalDouble moment, double force, double proximalZone, double distalZone) {}
 }

@@ -40,7 +40,7 @@ final class WallSweep {
     double[] radius = new double[WEDGES];
     for (int k = 0; k < WEDGES; k++) {
       if (filled(k)) {
-        radius[k] = Math.hypot(momentY[k], momentN[k]) / area[k];
+        radius[k] = midRadius(k);
         enclosed += radius[k] * radius[k] * TURN / 2;
       } else {
         closed = false;
@@ -59,6 +59,13 @@ final class WallSweep {
       rays[2 * k + 1] = Math.sin(direction);
     }
     return rays;
+  }
+
+  /** A wedge's centroid lies t²/12r outside the wall's middle. */
+  private double midRadius(int k) {
+    double centroid = Math.hypot(momentY[k], momentN[k]) / area[k];
+    double thickness = area[k] / (centroid * TURN);
+    return centroid - thickness * thickness / (12 * centroid);
   }
 
   private boolean filled(int k) {
