@@ -1,0 +1,154 @@
+package org.midlateral.document;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.knowm.xchart.AnnotationLine;
+import org.knowm.xchart.AnnotationText;
+import org.knowm.xchart.VectorGraphicsEncoder;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/**
+ * EI along the finger on a logarithmic axis, one line a wrap, as an SVG picture. Lines are told
+ * apart by their dashes and by a label on each; colour only helps.
+ */
+public final class RigidityPlot {
+  private static final int WIDTH = 900;
+  private static final int HEIGHT = 560;
+  private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+
+  /** Dark enough for print, apart in lightness too. */
+  private static final Color[] COLOURS = {
+    new Color(0xB04A00), new Color(0x7A3E9D), new Color(0x00599C), new Color(0x1B1B1B)
+  };
+
+  private static final float[][] DASHES = {{2, 4}, {8, 5}, {}, {12, 4, 2, 4}};
+
+  /** Where along a line its label stands, as a share of it. */
+  private static final double LABEL = 0.66;
+
+  /**
+   * One line.
+   *
+   * @param label that stands on it
+   * @param stations ascending (mm)
+   * @param values EI at each (N·mm²); those that are not positive are not drawn
+   */
+  public record Line(String label, List<Double> stations, List<Double> values) {
+    public Line {
+      stations = List.copyOf(stations);
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * A level of the finger, marked by an upright line.
+   *
+   * @param name of the level
+   * @param station mm
+   */
+  public record Mark(String name, double station) {}
+
+  private RigidityPlot() {}
+
+  /**
+   * Draws the picture.
+   *
+   * @param title above it
+   * @param note below it
+   * @param lines each with a dash of its own, in order
+   * @param marks levels of the finger
+   * @return SVG text
+   */
+  public static String svg(String title, String note, List<Line> lines, List<Mark> marks)
+      throws IOException {
+    XYChart chart =
+        new XYChartBuilder()
+            .width(WIDTH)
+            .height(HEIGHT)
+            .title(title)
+            .xAxisTitle("station from the web, proximal to distal (mm)   |   " + note)
+            .yAxisTitle("EI (N·mm²), logarithmic")
+            .build();
+    style(chart, lines);
+    for (int i = 0; i < lines.size(); i++) {
+      add(chart, lines.get(i), i);
+    }
+    for (Mark mark : marks) {
+      chart.addAnnotation(new AnnotationLine(mark.station(), true, false));
+      double top = chart.getStyler().getYAxisMax();
+      chart.addAnnotation(new AnnotationText(mark.name(), mark.station(), top / 1.2, false));
+    }
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    VectorGraphicsEncoder.saveVectorGraphic(
+        chart, out, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static void style(XYChart chart, List<Line> lines) {
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Line line : lines) {
+      for (double value : line.values()) {
+        least = value > 0 ? Math.min(least, value) : least;
+        most = Math.max(most, value);
+      }
+    }
+    XYStyler styler = chart.getStyler();
+    styler.setLegendVisible(false);
+    styler.setMarkerSize(0);
+    styler.setYAxisLogarithmic(true);
+    styler.setYAxisMin(Math.pow(10, Math.floor(Math.log10(Math.max(least, most / 1e6)))));
+    styler.setYAxisMax(2 * Math.pow(10, Math.ceil(Math.log10(most))));
+    styler.setYAxisLogarithmicDecadeOnly(true);
+    styler.setLocale(Locale.ROOT);
+    styler.setChartBackgroundColor(Color.WHITE);
+    styler.setPlotBorderVisible(false);
+    styler.setPlotGridLinesColor(new Color(0xD8D8D8));
+    styler.setPlotGridLinesStroke(new BasicStroke(0.6f));
+    styler.setPlotContentSize(1);
+    styler.setChartTitleFont(PLAIN.deriveFont(Font.BOLD, 15f));
+    styler.setAxisTitleFont(PLAIN);
+    styler.setAxisTickLabelsFont(PLAIN);
+    styler.setAnnotationTextFont(PLAIN.deriveFont(Font.BOLD));
+    styler.setAnnotationLineColor(new Color(0x909090));
+    styler.setAnnotationLineStroke(new BasicStroke(1));
+  }
+
+  private static void add(XYChart chart, Line line, int order) {
+    List<Double> stations = new ArrayList<>();
+    List<Double> values = new ArrayList<>();
+    double least = chart.getStyler().getYAxisMin();
+    for (int i = 0; i < line.values().size(); i++) {
+      if (line.values().get(i) >= least) {
+        stations.add(line.stations().get(i));
+        values.add(line.values().get(i));
+      }
+    }
+    XYSeries series = chart.addSeries(line.label(), stations, values);
+    series.setMarker(SeriesMarkers.NONE);
+    series.setLineColor(COLOURS[order % COLOURS.length]);
+    float[] dash = DASHES[order % DASHES.length];
+    series.setLineStyle(
+        new BasicStroke(
+            2.4f,
+            BasicStroke.CAP_BUTT,
+            BasicStroke.JOIN_ROUND,
+            10,
+            dash.length == 0 ? null : dash,
+            0));
+    int at = (int) (LABEL * stations.size());
+    chart.addAnnotation(
+        new AnnotationText(line.label(), stations.get(at), 1.3 * values.get(at), false));
+  }
+}
