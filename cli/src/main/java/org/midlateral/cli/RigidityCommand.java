@@ -2,12 +2,13 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.midlateral.cut.DesignRefused;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
@@ -73,8 +74,11 @@ final class RigidityCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "PLOT.SVG",
-      description = "Writes the picture of EI along the finger; replaces a file of that name.")
+      description = "Writes the picture of EI along the finger.")
   private Path plot;
+
+  @Option(names = "--force", description = "Replaces a picture that exists.")
+  private boolean force;
 
   RigidityCommand(Streams streams) {
     this.streams = streams;
@@ -94,6 +98,11 @@ final class RigidityCommand implements Callable<Integer> {
     }
     try {
       return compute(result.order(), result.cautions());
+    } catch (FileProblem problem) {
+      boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
+      String way = exists ? " Give --force to replace it." : "";
+      streams.err().println("midlateral: " + problem.getMessage() + way);
+      return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
     } catch (DesignRefused e) {
       return refused(e, result.cautions());
     }
@@ -121,7 +130,8 @@ final class RigidityCommand implements Callable<Integer> {
     Rigidity rigidity = Rigidity.of(Orthosis.make(order), compared);
     Bands bands = samples == 0 ? null : Bands.sample(order, samples, seed, tapeError);
     if (plot != null) {
-      Files.writeString(plot, rigidity.plot(), StandardCharsets.UTF_8);
+      byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
+      WholeFile.write(plot, out -> out.write(picture), force);
     }
     List<Finding> findings = new ArrayList<>(cautions);
     findings.addAll(rigidity.findings());

@@ -73,7 +73,7 @@ public record RigidityBlock(
    * @param bendingAtPip EI at the PIP axis (N·mm²)
    * @param relativeToHalf that over the same at a wrap of 0.5
    * @param torsionalAtPip GJ at the PIP axis (N·mm²)
-   * @param weakest least EI from the start of the flanks to the distal support
+   * @param weakest least EI where the flanks are whole, between tongue and distal corners
    * @param deflectionAtPip as a beam (mm)
    * @param extensionLost as a beam (degrees)
    * @param finiteElements the same by shell finite elements; null where they were not run

@@ -79,8 +79,10 @@ record Compared(
    * @param half the same finger's trough up to the mid-lateral lines
    */
   RigidityBlock.Wrap line(Compared half) {
-    Outline outline = solids.get(0).piece().outline();
-    Profile.Panel weakest = profile.weakest(outline.flankStart(), support.distal().middle());
+    Profile.Panel weakest =
+        profile.weakest(
+            solids.stream().mapToDouble(s -> s.piece().outline().flankStart()).max().orElseThrow(),
+            solids.stream().mapToDouble(s -> s.piece().outline().flankEnd()).min().orElseThrow());
     return new RigidityBlock.Wrap(
         wrap,
         bendingAtPip(),

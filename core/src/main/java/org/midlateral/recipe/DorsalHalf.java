@@ -29,7 +29,8 @@ final class DorsalHalf {
     Piece piece = trough.piece();
     DigitSurface digit = piece.digit();
     double from = piece.outline().flankStart();
-    double to = Math.min(piece.outline().distal(), digit.tip());
+    boolean open = piece.outline().distal() < digit.pulpEnd();
+    double to = open ? piece.outline().distal() : digit.tip();
     DoubleUnaryOperator flank = s -> (1 - wrap) / 2 * digit.circumference(s);
     int n = (int) Math.ceil((to - from) / STEP);
     Coordinate[] ring = new Coordinate[2 * n + 3];

@@ -1,6 +1,8 @@
 package org.midlateral.solid;
 
+import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.Slice;
@@ -12,19 +14,33 @@ import org.midlateral.trough.Piece;
  * @param minWall smallest distance between inner and outer surface (mm), G3
  * @param gap signed distance of the inner surface from the skin (mm), G4
  * @param gapShort largest shortfall of that distance against the gap asked for (mm), G4
+ * @param gapAtSpots distance of the inner surface from the skin at the spots asked for (mm), G4
  * @param chordError largest distance of the triangles from the exact surface (mm), G9
  * @param trimError largest miss of the finished edge, on the skin, against the trim line along the
  *     flanks (mm), G2; empty for a piece without a trim line
  */
 public record Conformance(
-    double minWall, Spread gap, double gapShort, double chordError, Optional<Double> trimError) {
+    double minWall,
+    Spread gap,
+    double gapShort,
+    List<Double> gapAtSpots,
+    double chordError,
+    Optional<Double> trimError) {
+
+  /** A place on the skin: girth from the volar midline and station (mm). */
+  public record Spot(double girth, double station) {}
+
+  public Conformance {
+    gapAtSpots = List.copyOf(gapAtSpots);
+  }
 
   /**
    * Measures a solid.
    *
    * @param leastGap no point of the inner surface may be nearer to the skin (mm)
+   * @param spots of the skin, under the piece, whose gap is wanted
    */
-  public static Conformance of(Solid solid, double leastGap) {
+  public static Conformance of(Solid solid, double leastGap, List<Spot> spots) {
     Spread gap = gap(solid);
     MeshTree inner = MeshTree.of(solid.inner());
     MeshTree outer = MeshTree.of(solid.outer());
@@ -32,8 +48,16 @@ public record Conformance(
         inner.gap(outer).distance(),
         gap,
         Math.max(0, leastGap - gap.min()),
+        spots.stream().map(spot -> above(solid, inner, spot)).toList(),
         new ChordError(solid, inner, outer).largest(),
         solid.piece().dorsal() ? Optional.empty() : Optional.of(trimError(solid)));
+  }
+
+  private static double above(Solid solid, MeshTree inner, Spot spot) {
+    Slice slice = solid.piece().digit().slice(spot.station());
+    double[] jet = new double[18];
+    slice.jet(slice.angle(spot.girth()), jet);
+    return inner.nearest(Vector3D.of(jet[0], jet[1], jet[2])).distance();
   }
 
   /** Signed distance from skin to inner surface at corners and middles of its triangles. */
@@ -61,7 +85,7 @@ public record Conformance(
           (mesh.x(a) + mesh.x(b) + mesh.x(c)) * third,
           (mesh.y(a) + mesh.y(b) + mesh.y(c)) * third,
           (mesh.z(a) + mesh.z(b) + mesh.z(c)) * third,
-          foot(solid, a, b, c) + turn,
+          middle(solid, a, b, c) + turn,
           (solid.station(a) + solid.station(b) + solid.station(c)) * third);
       least = Math.min(least, foot.distance());
       double size = mesh.area(t);
@@ -71,7 +95,7 @@ public record Conformance(
     return new Spread(least, sum / area, most);
   }
 
-  private static double foot(Solid solid, int a, int b, int c) {
+  private static double middle(Solid solid, int a, int b, int c) {
     return (solid.angle(a) + solid.angle(b) + solid.angle(c)) / 3;
   }
 

@@ -14,16 +14,24 @@ final class Density {
   /** An uneven triangle's longest edge, squared, over the spacing's. */
   private static final double UNEVEN = 1.75;
 
+  /** Over the pulp the chart, which knows mean radii only, makes true lengths vary more. */
+  private static final double UNEVEN_PULP = 2.3;
+
   /** The spacing changes by no more than this along the finger (1). */
   private static final double GRADE = 0.12;
+
+  /** Normals are not sampled nearer to the pole of the pulp (mm). */
+  private static final double SHORT = 0.05;
 
   private static final double STEP = 1;
   private static final double TURN = Math.toRadians(7);
 
+  private final Chart chart;
   private final double from;
   private final double[] spacing;
 
-  private Density(double from, double[] spacing) {
+  private Density(Chart chart, double from, double[] spacing) {
+    this.chart = chart;
     this.from = from;
     this.spacing = spacing;
   }
@@ -33,15 +41,17 @@ final class Density {
    *
    * @param asked the largest spacing (mm)
    */
-  static Density of(Piece piece, double asked) {
-    double from = piece.outline().proximal();
-    double to = Math.min(piece.outline().distal(), piece.digit().pulpEnd() - 0.3);
+  static Density of(Piece piece, Chart chart, double asked) {
+    double from = chart.v(piece.outline().proximal());
+    double to = chart.v(Math.min(piece.outline().distal(), piece.digit().pulpEnd() - SHORT));
     int n = (int) Math.ceil((to - from) / STEP) + 1;
     double[] spacing = new double[n];
     Bends bends = new Bends(piece);
     for (int i = 0; i < n; i++) {
-      double sharpest = bends.sharpestAt(Math.min(to, from + i * STEP));
-      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (UNEVEN * sharpest)));
+      double station = chart.station(Math.min(to, from + i * STEP));
+      double uneven = station > piece.digit().tip() ? UNEVEN_PULP : UNEVEN;
+      double sharpest = bends.sharpestAt(station);
+      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (uneven * sharpest)));
     }
     for (int i = 1; i < n; i++) {
       spacing[i] = Math.min(spacing[i], spacing[i - 1] + GRADE * STEP);
@@ -49,14 +59,15 @@ final class Density {
     for (int i = n - 2; i >= 0; i--) {
       spacing[i] = Math.min(spacing[i], spacing[i + 1] + GRADE * STEP);
     }
-    return new Density(from, spacing);
+    return new Density(chart, from, spacing);
   }
 
   /** The spacing at a station (mm). */
   double spacing(double station) {
-    double at = Math.max(0, Math.min(spacing.length - 1.000001, (station - from) / STEP));
-    int k = (int) at;
-    return spacing[k] + (at - k) * (spacing[Math.min(k + 1, spacing.length - 1)] - spacing[k]);
+    double at = (chart.v(station) - from) / STEP;
+    int k = (int) Math.max(0, Math.min(spacing.length - 2, at));
+    double share = Math.max(0, Math.min(1, at - k));
+    return spacing[k] + share * (spacing[k + 1] - spacing[k]);
   }
 
   /** Samples normals over a piece, a row at a time, and compares each with its neighbours. */

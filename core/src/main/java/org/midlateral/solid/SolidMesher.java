@@ -47,7 +47,7 @@ public final class SolidMesher {
   public static Solid mesh(Piece piece, double edgeLength) {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
-    Density density = Density.of(piece, edgeLength);
+    Density density = Density.of(piece, chart, edgeLength);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
     loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
