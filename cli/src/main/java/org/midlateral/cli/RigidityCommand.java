@@ -15,6 +15,7 @@ import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Bands;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.Rigidity;
+import org.midlateral.recipe.RigidityReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -136,7 +137,7 @@ final class RigidityCommand implements Callable<Integer> {
     List<Finding> findings = new ArrayList<>(cautions);
     findings.addAll(rigidity.findings());
     if (talk.json()) {
-      streams.out().print(RigidityJson.text(rigidity, bands, findings));
+      streams.out().print(RigidityReport.of(rigidity, findings, bands).json());
     } else {
       talk.tell(findings, streams);
       streams.out().print(RigidityTable.text(rigidity, bands));

@@ -32,10 +32,16 @@ public final class RigidityPlot {
     new Color(0xB04A00), new Color(0x7A3E9D), new Color(0x00599C), new Color(0x1B1B1B)
   };
 
-  private static final float[][] DASHES = {{2, 4}, {8, 5}, {}, {12, 4, 2, 4}};
+  private static final float[][] DASHES = {{2, 4}, {14, 10}, {}, {11, 4, 3, 6}};
 
   /** Where along a line its label stands, as a share of it. */
-  private static final double LABEL = 0.66;
+  private static final double LABEL = 0.75;
+
+  /** Least length of a level stretch (mm), about one period of the dashes. */
+  private static final double STRETCH = 3;
+
+  /** The station axis begins and ends at a multiple of this (mm). */
+  private static final double TICK = 10;
 
   /**
    * One line.
@@ -98,7 +104,11 @@ public final class RigidityPlot {
   private static void style(XYChart chart, List<Line> lines) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
     for (Line line : lines) {
+      first = Math.min(first, line.stations().get(0));
+      last = Math.max(last, line.stations().get(line.stations().size() - 1));
       for (double value : line.values()) {
         least = value > 0 ? Math.min(least, value) : least;
         most = Math.max(most, value);
@@ -111,6 +121,10 @@ public final class RigidityPlot {
     styler.setYAxisMin(Math.pow(10, Math.floor(Math.log10(Math.max(least, most / 1e6)))));
     styler.setYAxisMax(2 * Math.pow(10, Math.ceil(Math.log10(most))));
     styler.setYAxisLogarithmicDecadeOnly(true);
+    styler.setYAxisDecimalPattern("###,###");
+    styler.setXAxisMin(TICK * Math.floor(first / TICK));
+    styler.setXAxisMax(TICK * Math.ceil(last / TICK));
+    styler.setXAxisTickMarkSpacingHint(80);
     styler.setLocale(Locale.ROOT);
     styler.setChartBackgroundColor(Color.WHITE);
     styler.setPlotBorderVisible(false);
@@ -128,13 +142,7 @@ public final class RigidityPlot {
   private static void add(XYChart chart, Line line, int order) {
     List<Double> stations = new ArrayList<>();
     List<Double> values = new ArrayList<>();
-    double least = chart.getStyler().getYAxisMin();
-    for (int i = 0; i < line.values().size(); i++) {
-      if (line.values().get(i) >= least) {
-        stations.add(line.stations().get(i));
-        values.add(line.values().get(i));
-      }
-    }
+    thin(line, chart.getStyler().getYAxisMin(), stations, values);
     XYSeries series = chart.addSeries(line.label(), stations, values);
     series.setMarker(SeriesMarkers.NONE);
     series.setLineColor(COLOURS[order % COLOURS.length]);
@@ -150,5 +158,30 @@ public final class RigidityPlot {
     int at = (int) (LABEL * stations.size());
     chart.addAnnotation(
         new AnnotationText(line.label(), stations.get(at), 1.3 * values.get(at), false));
+  }
+
+  /**
+   * Leaves out points on level stretches: every stretch between two points begins its dashes anew,
+   * and a short one has room for none.
+   */
+  private static void thin(Line line, double least, List<Double> stations, List<Double> values) {
+    int n = line.values().size();
+    double kept = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < n; i++) {
+      double value = line.values().get(i);
+      boolean steep =
+          i > 0 && steep(line.values().get(i - 1), value)
+              || i + 1 < n && steep(value, line.values().get(i + 1));
+      double station = line.stations().get(i);
+      if (value >= least && (steep || i == n - 1 || station - kept >= STRETCH - 1e-9)) {
+        stations.add(station);
+        values.add(value);
+        kept = station;
+      }
+    }
+  }
+
+  private static boolean steep(double from, double to) {
+    return Math.abs(Math.log(to / from)) > 0.3;
   }
 }

@@ -31,13 +31,19 @@ public final class Sections {
     return cuts.stream().map(cut -> cut.at(plane)).toList();
   }
 
-  /** The section at a station (mm). */
+  /**
+   * The section at a station (mm). Pieces that do not close round the finger there, as at a shell's
+   * corners, have nothing to be bonded by and count as slipping.
+   */
   public Section at(double station, Joining joining) {
     List<List<Loop>> pieces = loops(station);
     if (joining == Joining.BONDED) {
       List<Loop> all = new ArrayList<>();
       pieces.forEach(all::addAll);
-      return Section.of(all);
+      Section whole = Section.of(all);
+      if (whole.closed()) {
+        return whole;
+      }
     }
     return pieces.stream().map(Section::of).reduce(Section.NONE, Section::slippingWith);
   }

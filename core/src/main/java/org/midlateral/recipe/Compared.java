@@ -48,7 +48,7 @@ record Compared(
   /** Makes the trough of an order up to the mid-lateral lines, closes it dorsally and loads it. */
   static Compared closed(Order order) throws DesignRefused {
     Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(order, 0.5)));
-    return of(made, 1, List.of(made.trough(), DorsalHalf.of(made.trough(), 0.5)));
+    return of(made, 1, List.of(made.trough(), DorsalHalf.of(made, 0.5)));
   }
 
   private static Compared of(Orthosis made, double wrap, List<Solid> solids) throws DesignRefused {

@@ -6,14 +6,17 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Hand;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
+import org.midlateral.trough.GapField;
 import org.midlateral.trough.Piece;
 
 /**
  * What closes a trough to a tube: the dorsal rest of the circumference with the trough's own wall
- * and gap, from the start of its flanks to its distal end. Nobody makes it; it is there to compare
- * wraps with the closed section.
+ * and gap but no flare, from the start of its flanks to its distal end. Nobody makes it; it is
+ * there to compare wraps with the closed section.
  */
 final class DorsalHalf {
   private static final double STEP = 0.5;
@@ -21,12 +24,12 @@ final class DorsalHalf {
   private DorsalHalf() {}
 
   /**
-   * The rest of a trough, edge to edge with it.
+   * The rest of an orthosis's trough, edge to edge with it.
    *
    * @param wrap the trough's share of the circumference
    */
-  static Solid of(Solid trough, double wrap) {
-    Piece piece = trough.piece();
+  static Solid of(Orthosis made, double wrap) {
+    Piece piece = made.trough().piece();
     DigitSurface digit = piece.digit();
     double from = piece.outline().flankStart();
     boolean open = piece.outline().distal() < digit.pulpEnd();
@@ -40,12 +43,15 @@ final class DorsalHalf {
       ring[2 * n + 1 - i] = new Coordinate(-flank.applyAsDouble(s), s);
     }
     ring[2 * n + 2] = ring[0];
-    double corner = 1 + piece.wall();
+    double corner = piece.wall();
     Polygon square = new GeometryFactory().createPolygon(ring);
     Polygon round = (Polygon) square.buffer(-corner, 16).buffer(corner, 16);
     // Buffering turns the shell clockwise.
     Outline outline = new Outline(round.reverse(), 1 - wrap, from, from + corner, to - corner, to);
-    Piece rest = new Piece("dorsal-half", digit, outline, true, piece.gap(), piece.wall());
-    return SolidMesher.mesh(rest, trough.edgeLength());
+    TroughDesign design = made.order().design().trough();
+    GapField plain = GapField.uniform(design.clearance() + design.liner());
+    Piece rest = new Piece("dorsal-half", digit, outline, true, plain, piece.wall());
+    Solid solid = SolidMesher.mesh(made.relief().over(rest), made.trough().edgeLength());
+    return made.order().measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 }
