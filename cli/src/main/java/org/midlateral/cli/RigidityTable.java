@@ -42,9 +42,11 @@ final class RigidityTable {
 
   private void head(Rigidity rigidity) {
     line("Rigidity of %s", rigidity.orthosis().order().measurements().reference());
+    RigidityBlock block = rigidity.rigidity();
     line(
-        "material %s, modulus %.0f MPa",
-        rigidity.rigidity().material(), rigidity.rigidity().modulus());
+        "material %s, modulus %.0f MPa (%s)",
+        block.material(), block.modulus(), block.modulusSource());
+    block.materialCautions().forEach(caution -> line("%s", caution));
   }
 
   private void stations(RigidityBlock block) {

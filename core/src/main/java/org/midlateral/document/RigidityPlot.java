@@ -29,10 +29,17 @@ public final class RigidityPlot {
 
   /** Dark enough for print, apart in lightness too. */
   private static final Color[] COLOURS = {
-    new Color(0xB04A00), new Color(0x7A3E9D), new Color(0x00599C), new Color(0x1B1B1B)
+    new Color(0xB04A00),
+    new Color(0x7A3E9D),
+    new Color(0x00599C),
+    new Color(0x1B1B1B),
+    new Color(0x4B6B00),
+    new Color(0x8C1D40)
   };
 
-  private static final float[][] DASHES = {{2, 4}, {14, 10}, {}, {11, 4, 3, 6}};
+  private static final float[][] DASHES = {
+    {2, 4}, {14, 10}, {}, {11, 4, 3, 6}, {5, 3}, {17, 3, 2, 3}
+  };
 
   /** Where along a line its label stands, as a share of it. */
   private static final double LABEL = 0.75;

@@ -18,7 +18,22 @@ public record Design(
 
   /** The same design with another dorsal shell. */
   public Design withDorsalShell(DorsalShellDesign other) {
-    return new Design(trough, relief, other, closure, material, print);
+    return new Design(trough, relief, other, closure, material, print, support);
+  }
+
+  /** The same design with another trough. */
+  public Design withTrough(TroughDesign other) {
+    return new Design(other, relief, dorsalShell, closure, material, print, support);
+  }
+
+  /** The same design in another material. */
+  public Design withMaterial(MaterialDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, other, print, support);
+  }
+
+  /** The same design held against another load. */
+  public Design withSupport(SupportDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, material, print, other);
   }
 
   /** How the distal end of the trough is finished. */

@@ -19,22 +19,33 @@ import org.midlateral.solid.TriangleMesh;
  * <p>Immutable; any number of threads may ask it.
  */
 public final class MeshCut {
-  /** Triangles of one block; neighbours in the mesh's order are near in space. */
-  private static final int BLOCK = 64;
+  /** Size of a cell (mm). */
+  private static final double CELL = 2;
+
+  /** More than rounding can move a vertex against a plane (mm). */
+  private static final double ROUNDING = 1e-6;
 
   private final double[] xyz;
+
+  /** Corners of the triangles, cell by cell. */
   private final int[] corners;
 
-  /** A ball round each block of triangles: centre and radius, 4 numbers each. */
-  private final double[] balls;
+  /** Where in the corners each cell begins, and at last where they end. */
+  private final int[] start;
+
+  /**
+   * The rectangle in x and z round each cell's triangles: middle and half sides, 4 numbers each.
+   */
+  private final double[] boxes;
 
   private MeshCut(double[] xyz, int[] corners) {
     this.xyz = xyz;
-    this.corners = corners;
-    int blocks = (corners.length / 3 + BLOCK - 1) / BLOCK;
-    this.balls = new double[4 * blocks];
-    for (int b = 0; b < blocks; b++) {
-      ball(b);
+    Cells cells = new Cells(xyz, corners);
+    this.corners = cells.sorted;
+    this.start = cells.start;
+    this.boxes = new double[4 * (start.length - 1)];
+    for (int cell = 0; cell + 1 < start.length; cell++) {
+      box(cell);
     }
   }
 
@@ -47,29 +58,62 @@ public final class MeshCut {
     return new MeshCut(mesh.coordinates(), mesh.triangles());
   }
 
-  private void ball(int block) {
-    int from = 3 * BLOCK * block;
-    int to = Math.min(corners.length, from + 3 * BLOCK);
-    double[] low = new double[3];
-    double[] high = new double[3];
-    Arrays.fill(low, Double.POSITIVE_INFINITY);
-    Arrays.fill(high, Double.NEGATIVE_INFINITY);
-    for (int c = from; c < to; c++) {
-      for (int k = 0; k < 3; k++) {
-        double x = xyz[3 * corners[c] + k];
-        low[k] = Math.min(low[k], x);
-        high[k] = Math.max(high[k], x);
+  /**
+   * Triangles sorted by cells of a grid over x and z. Planes across the finger contain y, so that a
+   * cell goes right through it.
+   */
+  private static final class Cells {
+    private final int[] sorted;
+    private final int[] start;
+
+    Cells(double[] xyz, int[] corners) {
+      double[] low = {Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY};
+      double[] high = {Double.NEGATIVE_INFINITY, 0, Double.NEGATIVE_INFINITY};
+      for (int i = 0; i < xyz.length; i++) {
+        low[i % 3] = Math.min(low[i % 3], xyz[i]);
+        high[i % 3] = Math.max(high[i % 3], xyz[i]);
+      }
+      int across = (int) ((high[2] - low[2]) / CELL) + 1;
+      int along = (int) ((high[0] - low[0]) / CELL) + 1;
+      int[] cell = new int[corners.length / 3];
+      start = new int[Math.max(1, along * across) + 1];
+      for (int t = 0; t < cell.length; t++) {
+        int corner = 3 * corners[3 * t];
+        int column = (int) ((xyz[corner] - low[0]) / CELL);
+        cell[t] = column * across + (int) ((xyz[corner + 2] - low[2]) / CELL);
+        start[cell[t] + 1] += 3;
+      }
+      for (int k = 1; k < start.length; k++) {
+        start[k] += start[k - 1];
+      }
+      sorted = new int[corners.length];
+      int[] next = start.clone();
+      for (int t = 0; t < cell.length; t++) {
+        System.arraycopy(corners, 3 * t, sorted, next[cell[t]], 3);
+        next[cell[t]] += 3;
       }
     }
-    double square = 0;
-    for (int k = 0; k < 3; k++) {
-      balls[4 * block + k] = (low[k] + high[k]) / 2;
-      square += (high[k] - low[k]) * (high[k] - low[k]) / 4;
-    }
-    balls[4 * block + 3] = Math.sqrt(square) * (1 + 1e-12);
   }
 
-  /** The loops in which a plane cuts the surface; empty where it misses. */
+  private void box(int cell) {
+    for (int k = 0; k < 2; k++) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (int c = start[cell]; c < start[cell + 1]; c++) {
+        double at = xyz[3 * corners[c] + 2 * k];
+        low = Math.min(low, at);
+        high = Math.max(high, at);
+      }
+      boxes[4 * cell + k] = (low + high) / 2;
+      boxes[4 * cell + 2 + k] = (high - low) / 2;
+    }
+  }
+
+  /**
+   * The loops in which a plane cuts the surface; empty where it misses.
+   *
+   * @param plane its normal without a y component
+   */
   public List<Loop> at(SectionPlane plane) {
     return new Cut(plane).loops();
   }
@@ -94,16 +138,20 @@ public final class MeshCut {
     }
 
     List<Loop> loops() {
-      for (int b = 0; 4 * b < balls.length; b++) {
-        double height = dot(normal, balls, 4 * b) - offset;
-        if (Math.abs(height) <= balls[4 * b + 3]) {
-          int to = Math.min(corners.length, 3 * BLOCK * (b + 1));
-          for (int t = 3 * BLOCK * b; t < to; t += 3) {
+      for (int cell = 0; cell + 1 < start.length; cell++) {
+        if (start[cell] < start[cell + 1] && mayMeet(4 * cell)) {
+          for (int t = start[cell]; t < start[cell + 1]; t += 3) {
             triangle(corners[t], corners[t + 1], corners[t + 2]);
           }
         }
       }
       return chain();
+    }
+
+    private boolean mayMeet(int box) {
+      double height = normal[0] * boxes[box] + normal[2] * boxes[box + 1] - offset;
+      double reach = Math.abs(normal[0]) * boxes[box + 2] + Math.abs(normal[2]) * boxes[box + 3];
+      return Math.abs(height) <= reach + ROUNDING;
     }
 
     private boolean distal(int vertex) {

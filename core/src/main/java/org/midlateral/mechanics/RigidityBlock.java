@@ -11,13 +11,22 @@ import java.util.List;
  * @param note that all figures are estimates
  * @param material its name in the material table
  * @param modulus Young's modulus (MPa)
+ * @param modulusSource where that comes from
+ * @param materialCautions what is to be said of this material beside its figures
  * @param stations proximal to distal
  * @param wraps the same finger's trough from shallow to closed
  */
 public record RigidityBlock(
-    String note, String material, double modulus, List<Station> stations, List<Wrap> wraps) {
+    String note,
+    String material,
+    double modulus,
+    String modulusSource,
+    List<String> materialCautions,
+    List<Station> stations,
+    List<Wrap> wraps) {
 
   public RigidityBlock {
+    materialCautions = List.copyOf(materialCautions);
     stations = List.copyOf(stations);
     wraps = List.copyOf(wraps);
   }

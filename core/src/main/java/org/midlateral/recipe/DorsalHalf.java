@@ -4,6 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.TroughDesign;
@@ -27,8 +28,9 @@ final class DorsalHalf {
    * The rest of an orthosis's trough, edge to edge with it.
    *
    * @param wrap the trough's share of the circumference
+   * @throws DesignRefused where it cannot be meshed
    */
-  static Solid of(Orthosis made, double wrap) {
+  static Solid of(Orthosis made, double wrap) throws DesignRefused {
     Piece piece = made.trough().piece();
     DigitSurface digit = piece.digit();
     double from = piece.outline().flankStart();

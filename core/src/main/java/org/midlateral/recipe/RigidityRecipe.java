@@ -70,6 +70,8 @@ final class RigidityRecipe {
             note,
             material.name(),
             material.modulus(),
+            material.sources().get("modulus"),
+            materialCautions(),
             stations(trough, bonded, slipping),
             compared.stream().map(one -> one.line(half)).toList()),
         SupportBlock.of(
@@ -90,6 +92,13 @@ final class RigidityRecipe {
         .findFirst()
         .orElseThrow()
         .text();
+  }
+
+  private List<String> materialCautions() {
+    return Caution.forMaterial(material.name()).stream()
+        .filter(caution -> !caution.materials().isEmpty())
+        .map(Caution::text)
+        .toList();
   }
 
   private Optional<Profile> both(Joining joining) {

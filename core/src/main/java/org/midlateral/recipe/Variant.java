@@ -1,7 +1,6 @@
 package org.midlateral.recipe;
 
 import java.util.OptionalDouble;
-import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.Design.MaterialDesign;
 import org.midlateral.measurement.Design.SupportDesign;
@@ -23,7 +22,7 @@ final class Variant {
     DorsalShellDesign none =
         new DorsalShellDesign(
             false, d.length(), d.overlap(), d.fitGap(), d.clearance(), d.wall(), d.vents());
-    return with(order, order.design().trough(), none, order.design().material());
+    return new Order(order.measurements(), order.design().withDorsalShell(none));
   }
 
   static Order wrap(Order order, double wrap) {
@@ -47,24 +46,15 @@ final class Variant {
     MaterialDesign other =
         new MaterialDesign(
             m.name(), OptionalDouble.of(modulus), m.poisson(), m.density(), m.allowableStrain());
-    return with(order, order.design().trough(), order.design().dorsalShell(), other);
+    return new Order(order.measurements(), order.design().withMaterial(other));
   }
 
   /** The same finger pulling with this moment (N·mm). */
   static Order moment(Order order, double moment) {
-    Design d = order.design();
-    SupportDesign s = d.support();
-    return new Order(
-        order.measurements(),
-        new Design(
-            d.trough(),
-            d.relief(),
-            d.dorsalShell(),
-            d.closure(),
-            d.material(),
-            d.print(),
-            new SupportDesign(
-                OptionalDouble.of(moment), s.force(), s.proximalZone(), s.distalZone())));
+    SupportDesign s = order.design().support();
+    SupportDesign stated =
+        new SupportDesign(OptionalDouble.of(moment), s.force(), s.proximalZone(), s.distalZone());
+    return new Order(order.measurements(), order.design().withSupport(stated));
   }
 
   private static Order trough(
@@ -84,14 +74,6 @@ final class Variant {
             t.flare(),
             t.flareWidth(),
             t.vents());
-    return with(order, other, order.design().dorsalShell(), order.design().material());
-  }
-
-  private static Order with(
-      Order order, TroughDesign trough, DorsalShellDesign shell, MaterialDesign material) {
-    Design d = order.design();
-    return new Order(
-        order.measurements(),
-        new Design(trough, d.relief(), shell, d.closure(), material, d.print(), d.support()));
+    return new Order(order.measurements(), order.design().withTrough(other));
   }
 }
