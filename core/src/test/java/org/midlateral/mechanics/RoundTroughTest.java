@@ -97,19 +97,20 @@ class RoundTroughTest {
 
   /**
    * Off the closed form of the hollow sector with round ends by at most 0.5 % at the usual edge
-   * length, and by a quarter of it each time the edges halve. Relative errors times 1000:
+   * length in the mean over stations (a single cut by at most 0.55 %), and by a quarter of it each
+   * time the edges halve. Relative errors times 1000:
    *
    * <pre>
    * wrap  edge    area   second moment   about the symmetry axis
-   * 0.25  0.8    -1.38       -4.76              -3.24
-   * 0.25  0.4    -0.36       -1.31              -0.82
-   * 0.25  0.2    -0.10       -0.36              -0.22
-   * 0.35  0.8    -1.21       -3.87              -2.64
-   * 0.35  0.4    -0.31       -0.97              -0.67
-   * 0.35  0.2    -0.09       -0.27              -0.18
-   * 0.50  0.8    -0.95       -2.75              -1.86
-   * 0.50  0.4    -0.26       -0.74              -0.52
-   * 0.50  0.2    -0.08       -0.20              -0.15
+   * 0.25  0.8    -1.21       -4.15              -2.70
+   * 0.25  0.4    -0.31       -1.09              -0.69
+   * 0.25  0.2    -0.08       -0.27              -0.17
+   * 0.35  0.8    -1.03       -3.19              -2.18
+   * 0.35  0.4    -0.27       -0.82              -0.58
+   * 0.35  0.2    -0.07       -0.21              -0.14
+   * 0.50  0.8    -0.91       -2.44              -1.79
+   * 0.50  0.4    -0.24       -0.63              -0.47
+   * 0.50  0.2    -0.06       -0.16              -0.12
    * </pre>
    */
   @ParameterizedTest
@@ -119,13 +120,11 @@ class RoundTroughTest {
     double[] before = null;
     for (double edge : new double[] {0.8, 0.4, 0.2}) {
       double[] off = meanError(halves(62, wrap, 1.6, edge).subList(0, 1), exact);
-      System.out.printf(
-          "%.2f %.1f %.2f %.2f %.2f%n", wrap, edge, 1000 * off[0], 1000 * off[1], 1000 * off[2]);
       for (int k = 0; k < 3; k++) {
         if (before == null) {
           assertThat(Math.abs(off[k])).isLessThan(0.005);
         } else {
-          assertThat(before[k] / off[k]).as("wrap %s edge %s", wrap, edge).isBetween(3.2, 4.8);
+          assertThat(before[k] / off[k]).as("wrap %s edge %s", wrap, edge).isBetween(3.5, 4.5);
         }
       }
       before = off;
