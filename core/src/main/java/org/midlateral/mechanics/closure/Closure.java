@@ -1,0 +1,116 @@
+package org.midlateral.mechanics.closure;
+
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Design.ClosureDesign;
+import org.midlateral.measurement.Design.ClosureKind;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.relief.Relief;
+import org.midlateral.relief.ReliefBubble;
+import org.midlateral.solid.Solid;
+
+/**
+ * The closures of one orthosis: wrap, sleeve and tape always, straps where they may be advised.
+ *
+ * @param kind that was chosen
+ * @param wrap elastic wrap
+ * @param sleeve tubular sleeve
+ * @param tape adhesive tape
+ * @param straps the two straps, alike; none over a bulbous or sore PIP joint
+ * @param finding why there are no straps, where they were chosen
+ */
+public record Closure(
+    ClosureKind kind,
+    ElasticWrap wrap,
+    Sleeve sleeve,
+    Tape tape,
+    List<Strap> straps,
+    Optional<Finding> finding) {
+
+  /** Turns of tape lie this far from the ends of the shell (mm). Common practice, no source. */
+  private static final double FROM_END = 5;
+
+  public Closure {
+    straps = List.copyOf(straps);
+  }
+
+  /**
+   * The closures.
+   *
+   * @param relief its bubbles
+   * @param solids what is worn, the trough first
+   */
+  public static Closure of(Order order, DigitSurface digit, Relief relief, List<Solid> solids) {
+    Measurements measured = order.measurements();
+    ClosureDesign design = order.design().closure();
+    OuterGirth girth = new OuterGirth(digit, solids);
+    double from = solids.get(0).piece().outline().flankStart();
+    double to = Math.min(solids.get(0).piece().outline().distal(), digit.tip());
+    List<LevelGirth> levels =
+        measured.circumference().keySet().stream()
+            .map(
+                level -> {
+                  double s = measured.stationOf(level);
+                  return new LevelGirth(level, s, digit.circumference(s), girth.at(s));
+                })
+            .toList();
+    Optional<String> sore = sore(measured, design, relief, digit.pipAxis());
+    return new Closure(
+        design.kind(),
+        ElasticWrap.of(design, girth, from, to, levels),
+        Sleeve.of(levels, from, to),
+        tape(design, girth, solids),
+        sore.isPresent() ? List.of() : straps(design, girth, digit, solids.get(0)),
+        sore.filter(why -> design.kind() == ClosureKind.STRAP).map(Closure::refusedAsAdvice));
+  }
+
+  /** Why a strap over the PIP joint would press where it must not. */
+  private static Optional<String> sore(
+      Measurements measured, ClosureDesign design, Relief relief, double axis) {
+    if (Relief.bulbous(measured)) {
+      return Optional.of("the PIP joint is bulbous");
+    }
+    for (ReliefBubble bubble : relief.bubbles()) {
+      if (Math.abs(bubble.station() - axis) < design.width() / 2 + bubble.length()) {
+        return Optional.of("a sore spot lies under it");
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Finding refusedAsAdvice(String why) {
+    return Finding.caution(
+        "strap-over-sore-joint",
+        "closure.kind",
+        "A strap over the PIP joint is not advised: "
+            + why
+            + ". Use an elastic wrap, wound from both sides toward the joint, or a sleeve"
+            + " (closure.kind: wrap or sleeve).",
+        Double.NaN,
+        Double.NaN);
+  }
+
+  private static List<Strap> straps(
+      ClosureDesign design, OuterGirth girth, DigitSurface digit, Solid trough) {
+    double axis = digit.pipAxis();
+    double off = trough.piece().gap().at(0, axis) + trough.piece().wall();
+    double wrapped = trough.piece().outline().polygon().getEnvelopeInternal().getWidth();
+    double volar = Math.min(wrapped, digit.circumference(axis) / 2 + Math.PI * off);
+    Strap strap = Strap.of(design, axis, girth.at(axis), volar);
+    return List.of(strap, strap);
+  }
+
+  /** Round the ends of the dorsal shell, or of the trough's flanks where there is none. */
+  private static Tape tape(ClosureDesign design, OuterGirth girth, List<Solid> solids) {
+    var outline = solids.get(solids.size() - 1).piece().outline();
+    double half = design.width() / 2;
+    double first = outline.flankStart() + Math.min(FROM_END, half);
+    double last = outline.flankEnd() - Math.min(FROM_END, half);
+    List<Double> stations = List.of(first, last);
+    return new Tape(
+        stations, stations.stream().map(s -> girth.at(s) + design.lap()).toList(), design.width());
+  }
+}
