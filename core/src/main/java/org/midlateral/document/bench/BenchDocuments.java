@@ -64,6 +64,12 @@ public record BenchDocuments(Map<String, byte[]> files, Pattern pattern, Closure
     String reference = order.measurements().reference();
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(
+        "bench-sheet.pdf",
+        PdfFile.bytes(
+            new BenchSheet(order, digit, relief, solids, pattern, closure)
+                .pages(figures, frame(order, paper, "Bench sheet")),
+            "Bench sheet, " + reference));
+    files.put(
         "pattern.pdf",
         PdfFile.bytes(
             PatternPages.of(drawing, frame(order, paper, "Flat pattern")),

@@ -14,6 +14,7 @@ public final class Column {
 
   private static final double LEADING = 1.28;
   private static final double HEADING = 3.7;
+  private static final double INDENT = 5;
 
   private final double x;
   private final double width;
@@ -81,13 +82,13 @@ public final class Column {
 
   /** A paragraph that hangs from a sign or a number. */
   public Column item(String sign, String text) {
-    return lines(text, 4.4, sign, Typeface.REGULAR);
+    return lines(text, INDENT, sign, Typeface.REGULAR);
   }
 
   /** A paragraph with a box to tick before it. */
   public Column tick(String text) {
     double before = top;
-    lines(text, 4.4, "", Typeface.REGULAR);
+    lines(text, INDENT, "", Typeface.REGULAR);
     Sketch box = new Sketch().box(Pen.FINE, 0, 0, 2.5, 2.5);
     blocks.add(Block.text(Role.PARAGRAPH, box.drawing(2.5, 2.5), x, before - BODY * 1.03));
     return this;

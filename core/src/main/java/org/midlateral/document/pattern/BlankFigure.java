@@ -81,7 +81,8 @@ final class BlankFigure {
     sketch.stroke(Pen.CUT, outline.subList(0, outline.size() - 1), true);
     double top = y(0) - measurements.palmarCreaseToWeb() + blank.length();
     sketch.line(Pen.AXIS, x(0), y(-measurements.palmarCreaseToWeb()), x(0), top);
-    sketch.text("volar midline", x(-1.2), (y(digit.tip()) + top) / 2 - 6, TYPE, Anchor.START, 90);
+    sketch.text(
+        "volar midline", x(-1.2), y(-measurements.palmarCreaseToWeb()) + 2, TYPE, Anchor.START, 90);
     sketch.bold("BLANK", MARGIN, top + 2.2, 3.2);
     sketch.text(
         "cut along the heavy line, from a cold sheet of " + lengths.thin(blank.thickness()),
@@ -89,7 +90,7 @@ final class BlankFigure {
         top + 2.2,
         TYPE);
     pinchLines();
-    level("web", 0, Pen.AXIS, blank.tongueWidth() / 2);
+    level("web", 0, Pen.AXIS, tongueAt(0));
     level("end of the pulp", digit.pulpEnd(), Pen.AXIS, blank.width() / 2);
     for (LevelMark mark : marks) {
       boolean axis = mark.level() == Level.PIP;
@@ -102,6 +103,18 @@ final class BlankFigure {
     }
     sides();
     dimensions();
+  }
+
+  /** Half-width of the blank at a station (mm). */
+  private double tongueAt(double station) {
+    double half = 0;
+    var ring = blank.outline().getExteriorRing().getCoordinates();
+    for (int i = 1; i < ring.length; i++) {
+      if (ring[i - 1].y < station != ring[i].y < station) {
+        half = Math.max(half, Math.abs(ring[i].x));
+      }
+    }
+    return half;
   }
 
   /** Where the two edges meet when the sheet lies round the finger. */
@@ -161,7 +174,7 @@ final class BlankFigure {
     sketch.text(
         lengths.with(blank.width()) + " wide, " + lengths.with(blank.length()) + " long",
         x(0),
-        y - TYPE,
+        y - TYPE - 0.4,
         TYPE,
         Anchor.MIDDLE,
         0);

@@ -51,7 +51,7 @@ public final class PatternDrawing {
   public record Figure(String description, Drawing drawing) {}
 
   /** Blank, template, strips and straps. */
-  public List<Figure> figures(double most) {
+  public List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
     figures.add(new Figure("The blank, at true size, with its levels and marks.", blank()));
     figures.add(
@@ -61,7 +61,7 @@ public final class PatternDrawing {
     figures.add(
         new Figure(
             "Strips of paper to lay round the finger at each level.",
-            StripFigure.of(pattern.marks(), lengths, most)));
+            StripFigure.of(pattern.marks(), lengths)));
     if (!straps.isEmpty()) {
       figures.add(
           new Figure("Two straps and their hook, at true size.", StrapFigure.of(straps, lengths)));
@@ -88,7 +88,11 @@ public final class PatternDrawing {
     List<String> words = List.of("cut", "pinch or fold", "midline, web, axis", "mark: trim line");
     for (int i = 0; i < pens.size(); i++) {
       double y = 38 - 6.0 * i;
-      sketch.line(pens.get(i), 11, y, 24, y);
+      if (pens.get(i) == Pen.MARK) {
+        sketch.line(Pen.FINE, 11, y, 24, y).line(Pen.MARK, 17.5, y - 2, 17.5, y + 2);
+      } else {
+        sketch.line(pens.get(i), 11, y, 24, y);
+      }
       sketch.text(words.get(i), 26.5, y - 0.9, TYPE);
     }
     return sketch.drawing(bars.width(), bars.height());
@@ -143,7 +147,7 @@ public final class PatternDrawing {
 
   /** All figures on one sheet, for a cutter or a screen. */
   public Drawing sheet() {
-    List<Figure> figures = figures(Double.MAX_VALUE);
+    List<Figure> figures = figures();
     Drawing blank = figures.get(0).drawing();
     Drawing template = figures.get(1).drawing();
     double right = BORDER + blank.width() + GAP;

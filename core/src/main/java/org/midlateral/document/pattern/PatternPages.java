@@ -45,7 +45,7 @@ public final class PatternPages {
   /** The pages. */
   public static List<Page> of(PatternDrawing drawing, PageFrame frame) {
     PatternPages pages = new PatternPages(frame);
-    for (PatternDrawing.Figure figure : drawing.figures(Paper.USED_WIDTH)) {
+    for (PatternDrawing.Figure figure : drawing.figures()) {
       pages.put(figure);
     }
     pages.turn();

@@ -6,12 +6,14 @@ import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.Point;
 import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.Typeface;
 import org.midlateral.mechanics.closure.Strap;
 
-/** Draws the two straps and the hook they close on, at true size. */
+/** Draws the two straps and the hook they close on, at true size; their distal edge is up. */
 final class StrapFigure {
   private static final double TYPE = 2.5;
   private static final double GAP = 7;
+  private static final String ATTACHED = "attached";
 
   private StrapFigure() {}
 
@@ -27,7 +29,7 @@ final class StrapFigure {
         TYPE);
     sketch.line(Pen.AXIS, strap.hook() / 2, 0, strap.hook() / 2, strap.width());
     for (int k = 0; k < straps.size(); k++) {
-      one(sketch, straps.get(k), pitch * (k + 1), k == 0, lengths);
+      one(sketch, straps.get(k), pitch * (straps.size() - k), k == 0, lengths);
     }
     return sketch.drawing(strap.length(), pitch * (straps.size() + 1));
   }
@@ -48,7 +50,10 @@ final class StrapFigure {
             new Point(strap.attached(), cutEdge)),
         true);
     sketch.line(Pen.FOLD, strap.attached(), middle, strap.attached(), keptEdge);
-    sketch.text("stays attached", 2, middle - (first ? 5 : -3), TYPE);
+    if (Typeface.REGULAR.width(ATTACHED, TYPE) < strap.attached() - 2) {
+      double low = first ? middle - strap.halfWidth() / 2 : middle + strap.halfWidth() / 2;
+      sketch.text(ATTACHED, 1.5, low - 1, TYPE);
+    }
     sketch.text(
         (first ? "closes from the radial side" : "closes from the ulnar side"),
         strap.attached() + 4,
@@ -59,8 +64,9 @@ final class StrapFigure {
             + lengths.with(strap.length())
             + " long, "
             + lengths.with(strap.width())
-            + " wide, half of it beyond "
-            + lengths.with(strap.attached()),
+            + " wide; beyond "
+            + lengths.with(strap.attached())
+            + (first ? " the proximal half is cut away" : " the distal half is cut away"),
         0,
         y + strap.width() + 1.6,
         TYPE);

@@ -14,55 +14,46 @@ import org.midlateral.document.drawing.Pen;
  */
 final class StripFigure {
   private static final double HEIGHT = 9;
-  private static final double PITCH = 15;
-  private static final double GAP = 8;
+  private static final double PITCH = 14.5;
   private static final double TYPE = 2.5;
 
   private StripFigure() {}
 
-  /**
-   * The figure.
-   *
-   * @param most width that it may take (mm)
-   */
-  static Drawing of(List<LevelMark> marks, Lengths lengths, double most) {
+  static Drawing of(List<LevelMark> marks, Lengths lengths) {
     double longest = marks.stream().mapToDouble(m -> m.round().over()).max().orElseThrow();
-    boolean sideBySide = 2 * longest + GAP <= most;
-    int rows = sideBySide ? marks.size() : 2 * marks.size();
-    double height = rows * PITCH;
+    double height = 2 * marks.size() * PITCH;
     Sketch sketch = new Sketch();
-    for (int i = 0; i < marks.size(); i++) {
-      LevelMark mark = marks.get(i);
-      double y = height - (sideBySide ? i + 1 : 2 * i + 1) * PITCH;
+    double y = height;
+    for (LevelMark mark : marks) {
       String name = LevelNames.of(mark.level());
+      y -= PITCH;
       strip(
           sketch,
-          0,
           y,
           name + ", on the skin",
           lengths,
           new double[] {mark.round().skin(), mark.trim().skin(), mark.midlateral().skin()});
+      y -= PITCH;
       strip(
           sketch,
-          sideBySide ? longest + GAP : 0,
-          sideBySide ? y : y - PITCH,
+          y,
           name + ", over the sheet",
           lengths,
           new double[] {mark.round().over(), mark.trim().over(), mark.midlateral().over()});
     }
-    return sketch.drawing(sideBySide ? 2 * longest + GAP : longest, height);
+    return sketch.drawing(longest, height);
   }
 
   /** One strip; arcs are once round, to the trim line, to the mid-lateral line. */
-  private static void strip(
-      Sketch sketch, double x, double y, String name, Lengths lengths, double[] arcs) {
-    double middle = x + arcs[0] / 2;
-    sketch.box(Pen.CUT, x, y, arcs[0], HEIGHT);
+  private static void strip(Sketch sketch, double y, String name, Lengths lengths, double[] arcs) {
+    double middle = arcs[0] / 2;
+    sketch.box(Pen.CUT, 0, y, arcs[0], HEIGHT);
     sketch.line(Pen.AXIS, middle, y, middle, y + HEIGHT);
     for (int side = -1; side <= 1; side += 2) {
       double trim = middle + side * arcs[1];
       sketch.line(Pen.MARK, trim, y, trim, y + HEIGHT);
-      sketch.text("cut", trim + side * 1.2, y + 3.4, TYPE, side < 0 ? Anchor.END : Anchor.START, 0);
+      sketch.text(
+          "trim", trim + side * 1.2, y + 3.4, TYPE, side < 0 ? Anchor.END : Anchor.START, 0);
       if (Math.abs(arcs[2] - arcs[1]) > 0.3) {
         double lateral = middle + side * arcs[2];
         sketch.line(Pen.FOLD, lateral, y, lateral, y + HEIGHT);
@@ -71,7 +62,7 @@ final class StripFigure {
     sketch.text("volar", middle + 1.2, y + 3.4, TYPE);
     sketch.text(
         name + ": round " + lengths.text(arcs[0]) + ", to the mark " + lengths.with(arcs[1]),
-        x,
+        0,
         y + HEIGHT + 1.6,
         TYPE);
   }

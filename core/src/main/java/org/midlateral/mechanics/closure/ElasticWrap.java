@@ -7,6 +7,8 @@ import org.midlateral.measurement.Level;
 /**
  * An elastic band wound along the finger.
  *
+ * @param width of the band (mm)
+ * @param tension it is laid with (N)
  * @param turns in each pass
  * @param passes along the finger
  * @param length that is laid, stretched as it lies, with one end lapped (mm)
@@ -14,7 +16,13 @@ import org.midlateral.measurement.Level;
  * @param pressures by level
  */
 public record ElasticWrap(
-    int turns, int passes, double length, double layers, List<LevelPressure> pressures) {
+    double width,
+    double tension,
+    int turns,
+    int passes,
+    double length,
+    double layers,
+    List<LevelPressure> pressures) {
 
   public ElasticWrap {
     pressures = List.copyOf(pressures);
@@ -55,6 +63,13 @@ public record ElasticWrap(
                         level.level(),
                         Laplace.pressure(layers, design.tension(), design.width(), level.worn())))
             .toList();
-    return new ElasticWrap(turns, passes, passes * length + design.lap(), layers, pressures);
+    return new ElasticWrap(
+        design.width(),
+        design.tension(),
+        turns,
+        passes,
+        passes * length + design.lap(),
+        layers,
+        pressures);
   }
 }
