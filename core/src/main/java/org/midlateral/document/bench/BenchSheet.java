@@ -28,7 +28,7 @@ final class BenchSheet {
   private static final double HALF = (Paper.USED_WIDTH - GUTTER) / 2;
 
   /** Room for the views from the side and from above (mm). */
-  private static final double VIEWS = 104;
+  private static final double VIEWS = 102;
 
   private final Order order;
   private final Measurements measured;
@@ -63,7 +63,7 @@ final class BenchSheet {
 
   private List<Block> first(PageFrame frame) {
     Column wide = new Column(0, frame.top(), Paper.USED_WIDTH);
-    wide.heading("Measurements and marks, in " + measured.unit().symbol());
+    wide.heading("Measurements and marks, in " + lengths.plural());
     wide.table(List.of(0.19, 0.12, 0.12, 0.12, 0.15, 0.15, 0.15), levels());
     wide.paragraph(segments());
     List<Block> blocks = new ArrayList<>(wide.blocks());

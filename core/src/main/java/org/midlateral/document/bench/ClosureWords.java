@@ -6,21 +6,19 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.pattern.LevelNames;
-import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.closure.ElasticWrap;
+import org.midlateral.mechanics.closure.Laplace;
 import org.midlateral.mechanics.closure.Sleeve;
 import org.midlateral.mechanics.closure.Strap;
 
 /** What the sheet says of the closure that was chosen. */
 final class ClosureWords {
-  private static final double MMHG_PER_KPA = 7.50062;
-
   private ClosureWords() {}
 
   static List<String> of(Closure closure, Lengths lengths) {
     List<String> texts = new ArrayList<>();
-    closure.finding().map(Finding::text).ifPresent(texts::add);
+    closure.findings().forEach(finding -> texts.add(finding.text()));
     switch (closure.kind()) {
       case WRAP -> wrap(closure.wrap(), lengths, texts);
       case SLEEVE -> sleeve(closure.sleeve(), lengths, texts);
@@ -56,7 +54,7 @@ final class ClosureWords {
                                 Locale.ROOT,
                                 " %.1f kPa (%.0f mmHg)",
                                 p.pressure(),
-                                MMHG_PER_KPA * p.pressure()))
+                                Laplace.MMHG_PER_KPA * p.pressure()))
                 .collect(Collectors.joining(", "))
             + ". Mean figures; higher over sharp curves. Wind from distal to proximal, without"
             + " added pull over the joint.");
@@ -79,7 +77,7 @@ final class ClosureWords {
                 + lengths.text(sleeve.tightest())
                 + " to "
                 + lengths.with(sleeve.slackest())
-                + " wide when laid flat and slack (stretched by 5 to 30 % when worn)."
+                + " wide when laid flat and slack (stretched by 5 to 50 % when worn)."
             : "No even width holds at the thinnest level and spares the thickest: look for a tapered"
                 + " sleeve, or take an elastic wrap.");
   }

@@ -21,6 +21,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.closure.OuterGirth;
 import org.midlateral.solid.Solid;
+import org.midlateral.solid.TriangleMesh;
 
 /** The dimensioned views of the bench sheet, drawn to scale from the solids. */
 final class ViewFigures {
@@ -28,7 +29,7 @@ final class ViewFigures {
   private static final double TITLE = 4.5;
 
   /** Room right of the section for its depth (mm). */
-  private static final double BESIDE = 22;
+  private static final double BESIDE = 15;
 
   private static final double GREY = 0.88;
   private static final double LIGHTER = 0.95;
@@ -40,12 +41,14 @@ final class ViewFigures {
   private final DigitSurface digit;
   private final List<Solid> solids;
   private final Lengths lengths;
+  private final List<Silhouette> silhouettes;
 
   ViewFigures(Order order, DigitSurface digit, List<Solid> solids) {
     this.order = order;
     this.digit = digit;
     this.solids = List.copyOf(solids);
     this.lengths = new Lengths(order.measurements().unit());
+    this.silhouettes = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
   }
 
   /** A scale as it is written: of the drawing to the thing. */
@@ -107,7 +110,7 @@ final class ViewFigures {
       this.title = title;
       this.views = views;
       this.scale = scale;
-      this.pieces = solids.stream().map(views::outline).toList();
+      this.pieces = silhouettes.stream().map(views::outline).toList();
       this.skin = views.skin(solids.get(0).piece().outline().proximal() - PAST);
       List<Point> all = new ArrayList<>(skin);
       pieces.forEach(all::addAll);
@@ -133,18 +136,32 @@ final class ViewFigures {
       for (int i = 0; i < pieces.size(); i++) {
         List<Point> outline = scaled(pieces.get(i));
         sketch.area(i == 0 ? GREY : LIGHTER, outline).stroke(Pen.EDGE, outline, true);
+        if (i == 0) {
+          sketch.stroke(Pen.FINE, scaled(views.innerEdge(solids.get(0))), true);
+        }
       }
       sketch.stroke(Pen.GHOST, scaled(skin), false);
-      double half = (top - low) / 2 + 1.5 / scale.factor();
-      sketch.stroke(Pen.AXIS, scaled(views.across(digit.pipAxis(), half)), false);
-      sketch.stroke(Pen.AXIS, scaled(views.across(0, half)), false);
+      level("PIP axis", digit.pipAxis());
+      level("web", 0);
       lengths();
+    }
+
+    private void level(String name, double station) {
+      double below = solids.get(0).piece().wall() + 3;
+      List<Point> line = scaled(views.across(station, 2.5 / scale.factor(), below));
+      sketch.stroke(Pen.AXIS, line, false);
+      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
     }
 
     /** The trough's ends from the PIP axis, and its whole length. */
     private void lengths() {
-      double start = least(pieces.get(0), Point::x);
-      double end = -least(pieces.get(0), p -> -p.x());
+      TriangleMesh mesh = solids.get(0).mesh();
+      double start = mesh.x(0);
+      double end = start;
+      for (int v = 1; v < mesh.vertexCount(); v++) {
+        start = Math.min(start, mesh.x(v));
+        end = Math.max(end, mesh.x(v));
+      }
       double pip = digit.centre(digit.pipAxis()).getX();
       double upper = FOOT - 4;
       double lower = FOOT - 9;
@@ -154,8 +171,6 @@ final class ViewFigures {
       Dimension.level(sketch, x(start), x(pip), upper, text(pip - start));
       Dimension.level(sketch, x(pip), x(end), upper, text(end - pip));
       Dimension.level(sketch, x(start), x(end), lower, text(end - start));
-      sketch.text("web", x(0) + 0.8, y(top) + 0.6, TYPE);
-      sketch.text("PIP axis", x(pip) + 0.8, y(top) + 0.6, TYPE);
     }
 
     Drawing finish() {
@@ -182,10 +197,10 @@ final class ViewFigures {
     double half = -worn.stream().mapToDouble(c -> -Math.abs(c.x)).min().orElseThrow();
     double low = worn.stream().mapToDouble(c -> c.y).min().orElseThrow();
     double top = worn.stream().mapToDouble(c -> c.y).max().orElseThrow();
-    double left = 11;
+    double left = 4;
     Scale scale = enlargement(width - left - BESIDE, 2 * half);
     double twice = scale.factor();
-    double foot = 6;
+    double foot = 7;
     Sketch sketch = new Sketch();
     for (int i = 0; i < solids.size(); i++) {
       for (List<Point> loop : loops(OuterGirth.cut(digit, solids.get(i).mesh(), station))) {
@@ -210,7 +225,7 @@ final class ViewFigures {
     double middle = left + twice * half;
     sketch.line(Pen.AXIS, left - 3, centre, right + 3, centre);
     Dimension.level(sketch, left, right, 2.5, text(2 * half) + " wide");
-    Dimension.upright(sketch, right + 12, foot, foot + twice * (top - low), text(top - low));
+    Dimension.upright(sketch, right + 4, foot, foot + twice * (top - low), text(top - low));
     double wall = solids.get(0).piece().wall();
     double inside = foot + twice * wall + 7;
     sketch.line(Pen.FINE, middle, foot + twice * wall / 2, middle, inside - 0.6);
@@ -218,8 +233,9 @@ final class ViewFigures {
     double crown = foot + twice * (slice.halfDepth() - low);
     sketch.text("skin", middle, crown - 3.6, TYPE, Anchor.MIDDLE, 0);
     boolean hand = order.measurements().hand() == Hand.RIGHT;
-    sketch.text(hand ? "ulnar" : "radial", left - 2, centre + 1, TYPE, Anchor.END, 0);
-    sketch.text(hand ? "radial" : "ulnar", right + 2, centre + 1, TYPE);
+    double in = twice * (half - slice.halfWidth()) + 1.5;
+    sketch.text(hand ? "ulnar" : "radial", left + in, centre + 1, TYPE);
+    sketch.text(hand ? "radial" : "ulnar", right - in, centre + 1, TYPE, Anchor.END, 0);
     double height = Math.max(crown, foot + twice * (top - low)) + TITLE + 2;
     sketch.bold(
         "Section at the PIP axis, from the tip, " + scale.name(), 0, height - 3, TYPE + 0.3);

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.mechanics.closure.OuterGirth;
+import org.midlateral.document.pattern.Borders;
 import org.midlateral.solid.Solid;
 
 /**
@@ -16,7 +17,7 @@ import org.midlateral.solid.Solid;
  * seen from the side the dorsum is up, seen from above +y is up.
  */
 final class Views {
-  /** Distance between the cuts an outline is drawn through (mm). */
+  /** Distance between the sections the skin is drawn through (mm). */
   private static final double STEP = 0.5;
 
   private final DigitSurface digit;
@@ -41,28 +42,27 @@ final class Views {
   }
 
   /** The outline of a piece. */
-  List<Point> outline(Solid solid) {
-    double past = 2 * solid.piece().wall() + 3;
+  List<Point> outline(Silhouette silhouette) {
     List<Point> upper = new ArrayList<>();
     List<Point> lower = new ArrayList<>();
-    double end = solid.piece().outline().distal() + past;
-    for (double s = solid.piece().outline().proximal() - past; s <= end; s += STEP) {
-      List<Coordinate> cut = OuterGirth.cut(digit, solid.mesh(), s);
-      if (!cut.isEmpty()) {
-        double station = s;
-        Coordinate top = Collections.max(cut, this::byHeight);
-        Coordinate low = Collections.min(cut, this::byHeight);
-        upper.add(projection.apply(place(station, top)));
-        lower.add(projection.apply(place(station, low)));
-      }
+    for (Silhouette.Ring ring : silhouette.rings()) {
+      Envelope box = ring.box();
+      Coordinate top = new Coordinate(box.getMaxX(), box.getMaxY());
+      Coordinate low = new Coordinate(box.getMinX(), box.getMinY());
+      upper.add(projection.apply(place(ring.station(), at(height.apply(top)))));
+      lower.add(projection.apply(place(ring.station(), at(height.apply(low)))));
     }
     Collections.reverse(lower);
     upper.addAll(lower);
     return upper;
   }
 
-  private int byHeight(Coordinate a, Coordinate b) {
-    return Double.compare(height.apply(a), height.apply(b));
+  /** The edge of a piece's inner surface: its rim lies between this and the outline. */
+  List<Point> innerEdge(Solid solid) {
+    List<Point> edge = new ArrayList<>();
+    var loop = Borders.shell(solid.inner());
+    loop.forEach(vertex -> edge.add(projection.apply(solid.inner().vertex(vertex))));
+    return edge;
   }
 
   /** The outline of the skin, open at its proximal end. */
@@ -82,10 +82,13 @@ final class Views {
     return upper;
   }
 
-  /** A line across the finger at a station, this far either side of the centreline (mm). */
-  List<Point> across(double station, double half) {
+  /** A line across the finger at a station, past the skin on both sides (mm). */
+  List<Point> across(double station, double above, double below) {
+    var slice = digit.slice(station);
+    double half = height.apply(new Coordinate(slice.halfWidth(), slice.halfDepth()));
     return List.of(
-        projection.apply(place(station, at(half))), projection.apply(place(station, at(-half))));
+        projection.apply(place(station, at(half + above))),
+        projection.apply(place(station, at(-half - below))));
   }
 
   /** The point of the cut whose height in this view is given, and whose other one is zero. */

@@ -94,6 +94,19 @@ public final class Column {
     return this;
   }
 
+  /** A question with boxes to tick in one row. */
+  public Column choices(String question, List<String> answers) {
+    Sketch sketch = new Sketch().text(question, 0, 0.6, BODY);
+    double at = Typeface.REGULAR.width(question, BODY) + 4;
+    for (String answer : answers) {
+      sketch.box(Pen.FINE, at, 0.2, 2.8, 2.8).text(answer, at + 4, 0.6, BODY);
+      at += Typeface.REGULAR.width(answer, BODY) + 10;
+    }
+    put(Role.PARAGRAPH, sketch, BODY * LEADING);
+    top -= 0.9;
+    return this;
+  }
+
   private Column lines(String text, double indent, String sign, Typeface face) {
     List<String> lines = face.wrapped(text, BODY, width - indent);
     double line = BODY * LEADING;
@@ -120,7 +133,15 @@ public final class Column {
    * @param rows head and rows; a cell that is too long for its column is a defect
    */
   public Column table(List<Double> shares, List<Row> rows) {
-    double line = BODY * 1.5;
+    return table(shares, rows, BODY * 1.5);
+  }
+
+  /** A table with room to write in its cells. */
+  public Column form(List<Double> shares, List<Row> rows) {
+    return table(shares, rows, 7.5);
+  }
+
+  private Column table(List<Double> shares, List<Row> rows, double line) {
     for (int r = 0; r < rows.size(); r++) {
       Sketch sketch = new Sketch();
       double right = 0;
@@ -139,7 +160,7 @@ public final class Column {
                 0));
       }
       sketch.line(r == 0 ? Pen.EDGE : Pen.FINE, 0, 0, width, 0);
-      put(Role.PARAGRAPH, sketch, line);
+      put(Role.PARAGRAPH, sketch, r == 0 ? BODY * 1.5 : line);
     }
     top -= 1.8;
     return this;

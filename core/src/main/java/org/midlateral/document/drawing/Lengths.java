@@ -23,6 +23,11 @@ public record Lengths(LengthUnit unit) {
     };
   }
 
+  /** The unit in a heading. */
+  public String plural() {
+    return unit == LengthUnit.IN ? "inches" : unit.symbol();
+  }
+
   /** A length with its unit. */
   public String with(double millimetres) {
     return text(millimetres) + " " + unit.symbol();

@@ -155,10 +155,10 @@ final class BlankFigure {
 
   private void sides() {
     boolean right = measurements.hand() == Hand.RIGHT;
-    double y = y(measurements.pipAxis() + 5);
+    double y = y((measurements.stationOf(Level.MIDDLE_PHALANX) + measurements.dipAxis()) / 2);
     double at = blank.width() / 2 - 4;
-    sketch.text(right ? "radial" : "ulnar", x(at), y, TYPE, Anchor.START, 90);
-    sketch.text(right ? "ulnar" : "radial", x(-at), y, TYPE, Anchor.START, 90);
+    sketch.text(right ? "radial" : "ulnar", x(at), y, TYPE, Anchor.MIDDLE, 90);
+    sketch.text(right ? "ulnar" : "radial", x(-at), y, TYPE, Anchor.MIDDLE, 90);
   }
 
   private void dimensions() {

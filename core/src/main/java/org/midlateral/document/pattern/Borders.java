@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.solid.TriangleMesh;
 
 /** Finds the edge of an open surface. */
-final class Borders {
+public final class Borders {
   private Borders() {}
 
   /**
@@ -33,6 +33,11 @@ final class Borders {
     rings.sort(Comparator.comparingDouble(ring -> -geometry.createPolygon(ring).getArea()));
     return geometry.createPolygon(
         rings.get(0), rings.subList(1, rings.size()).toArray(LinearRing[]::new));
+  }
+
+  /** The vertices of the longest loop of the edge. */
+  public static List<Integer> shell(TriangleMesh mesh) {
+    return loops(mesh).stream().max(Comparator.comparingInt(List::size)).orElseThrow();
   }
 
   private static List<List<Integer>> loops(TriangleMesh mesh) {

@@ -47,24 +47,48 @@ public final class PatternDrawing {
    *
    * @param description in one sentence
    * @param drawing at true size
+   * @param notes what its maker should know, a paragraph each
    */
-  public record Figure(String description, Drawing drawing) {}
+  public record Figure(String description, Drawing drawing, List<String> notes) {
+    public Figure {
+      notes = List.copyOf(notes);
+    }
+  }
 
   /** Blank, template, strips and straps. */
   public List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
-    figures.add(new Figure("The blank, at true size, with its levels and marks.", blank()));
+    figures.add(
+        new Figure(
+            "The blank, at true size, with its levels and marks.",
+            blank(),
+            List.of(
+                "Blank and template are seen from outside, distal end upward. Lengths in the flat"
+                    + " sheet are those of the middle of its thickness. Cut the blank, carry its"
+                    + " lines over to the sheet, wrap it round and pinch it along the dashed lines,"
+                    + " dorsally; trim at the marks when it is cold.")));
     figures.add(
         new Figure(
             "The trimmed trough unrolled, at true size, to trace.",
-            TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks())));
+            TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks()),
+            distortion()));
     figures.add(
         new Figure(
             "Strips of paper to lay round the finger at each level.",
-            StripFigure.of(pattern.marks(), lengths)));
+            StripFigure.of(pattern.marks(), lengths),
+            List.of(
+                "Strips: lay one round the finger at its level, the line \"volar\" on the volar midline;"
+                    + " its ends must just meet dorsally, else measure again. The marks are where"
+                    + " to cut. One set is for the skin, one for the moulded sheet.")));
     if (!straps.isEmpty()) {
       figures.add(
-          new Figure("Two straps and their hook, at true size.", StrapFigure.of(straps, lengths)));
+          new Figure(
+              "Two straps and their hook, at true size.",
+              StrapFigure.of(straps, lengths),
+              List.of(
+                  "Straps: their distal edge is up. Fix the hook on the volar side, centred on the PIP"
+                      + " axis and the midline, and each strap's wide end on its own half of the hook."
+                      + "")));
     }
     return figures;
   }
@@ -98,18 +122,15 @@ public final class PatternDrawing {
     return sketch.drawing(bars.width(), bars.height());
   }
 
-  /** What the pattern's maker should know, a paragraph each. */
-  public List<String> notes() {
+  /** How far the template is from the piece, and what that means. */
+  private List<String> distortion() {
     Distortion stretch = pattern.template().unrolled().mostStretched();
     Distortion gather = pattern.template().unrolled().mostGathered();
     List<String> notes = new ArrayList<>();
     notes.add(
-        "Seen from outside, distal end upward. Lengths in the flat sheet are those of the middle of"
-            + " its thickness.");
-    notes.add(
         String.format(
             Locale.ROOT,
-            "The trough does not unroll without strain. From template to finger the sheet stretches"
+            "Template: the trough does not unroll without strain. On the way to the finger the sheet stretches"
                 + " at most %.1f %%, %s (ring), and is pushed together at most %.1f %%, %s (cross).",
             Math.max(0, 100 * stretch.stretch()),
             place(stretch),

@@ -45,13 +45,12 @@ public final class PatternPages {
   /** The pages. */
   public static List<Page> of(PatternDrawing drawing, PageFrame frame) {
     PatternPages pages = new PatternPages(frame);
-    for (PatternDrawing.Figure figure : drawing.figures()) {
-      pages.put(figure);
-    }
+    List<PatternDrawing.Figure> figures = drawing.figures();
+    figures.forEach(pages::put);
     pages.turn();
     List<List<Block>> contents = new ArrayList<>();
     for (List<Block> page : pages.pages) {
-      contents.add(pages.withKey(page, contents.isEmpty() ? drawing.notes() : List.of()));
+      contents.add(pages.withKey(page, figures));
     }
     return frame.around(contents);
   }
@@ -149,13 +148,17 @@ public final class PatternPages {
     sketch.line(Pen.MARK, x - 4, y, x + 4, y).line(Pen.MARK, x, y - 4, x, y + 4);
   }
 
-  private List<Block> withKey(List<Block> page, List<String> notes) {
+  private List<Block> withKey(List<Block> page, List<PatternDrawing.Figure> figures) {
     List<Block> blocks = new ArrayList<>(page);
     blocks.add(Block.figure("Bars of 50 mm to check the print.", key, 0, frame.bottom() + 1));
     double left = key.width() + GAP;
     Column column = new Column(left, frame.bottom() + key.height(), Paper.USED_WIDTH - left);
     column.strong("Print at 100 % (actual size) and measure both bars before you cut.");
-    notes.forEach(column::paragraph);
+    for (PatternDrawing.Figure figure : figures) {
+      if (page.stream().anyMatch(block -> block.description().endsWith(figure.description()))) {
+        figure.notes().forEach(column::paragraph);
+      }
+    }
     blocks.addAll(column.blocks());
     return blocks;
   }

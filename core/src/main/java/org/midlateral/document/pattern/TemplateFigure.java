@@ -105,11 +105,16 @@ final class TemplateFigure {
 
   private void sides() {
     boolean right = measurements.hand() == Hand.RIGHT;
-    List<Point> line = moved(template.unrolled().level(measurements.pipAxis() + 8));
+    List<Point> line = moved(template.unrolled().level(sidesAt()));
     double y = line.get(0).y();
     double end = line.get(line.size() - 1).x();
     double start = line.get(0).x();
-    sketch.text(right ? "radial" : "ulnar", end - 2, y, TYPE, Anchor.START, 90);
-    sketch.text(right ? "ulnar" : "radial", start + 4, y, TYPE, Anchor.START, 90);
+    sketch.text(right ? "radial" : "ulnar", end - 2, y, TYPE, Anchor.MIDDLE, 90);
+    sketch.text(right ? "ulnar" : "radial", start + 4, y, TYPE, Anchor.MIDDLE, 90);
+  }
+
+  /** Between two levels, clear of their lines (mm). */
+  private double sidesAt() {
+    return (measurements.stationOf(Level.PROXIMAL_PHALANX) + measurements.pipAxis()) / 2;
   }
 }

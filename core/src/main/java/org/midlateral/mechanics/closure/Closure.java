@@ -1,6 +1,8 @@
 package org.midlateral.mechanics.closure;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.ClosureDesign;
@@ -20,7 +22,8 @@ import org.midlateral.solid.Solid;
  * @param sleeve tubular sleeve
  * @param tape adhesive tape
  * @param straps the two straps, alike; none over a bulbous or sore PIP joint
- * @param finding why there are no straps, where they were chosen
+ * @param findings what the user should know: no strap where one was chosen, a wrap that presses
+ *     much
  */
 public record Closure(
     ClosureKind kind,
@@ -28,13 +31,20 @@ public record Closure(
     Sleeve sleeve,
     Tape tape,
     List<Strap> straps,
-    Optional<Finding> finding) {
+    List<Finding> findings) {
 
   /** Turns of tape lie this far from the ends of the shell (mm). Common practice, no source. */
   private static final double FROM_END = 5;
 
+  /**
+   * Pressure in the arterioles of the nailfold (kPa): 32 mmHg, Landis, Heart 15 (1930) 209-228, as
+   * quoted by later papers. A mark to warn at, not a safe limit.
+   */
+  private static final double CAPILLARY = 4.27;
+
   public Closure {
     straps = List.copyOf(straps);
+    findings = List.copyOf(findings);
   }
 
   /**
@@ -58,13 +68,41 @@ public record Closure(
                 })
             .toList();
     Optional<String> sore = sore(measured, design, relief, digit.pipAxis());
+    ElasticWrap wrap = ElasticWrap.of(design, girth, from, to, levels);
+    List<Finding> findings = new ArrayList<>();
+    if (design.kind() == ClosureKind.STRAP) {
+      sore.map(Closure::refusedAsAdvice).ifPresent(findings::add);
+    } else if (design.kind() == ClosureKind.WRAP) {
+      pressing(wrap).ifPresent(findings::add);
+    }
     return new Closure(
         design.kind(),
-        ElasticWrap.of(design, girth, from, to, levels),
+        wrap,
         Sleeve.of(levels, from, to),
         tape(design, girth, solids),
         sore.isPresent() ? List.of() : straps(design, girth, digit, solids.get(0)),
-        sore.filter(why -> design.kind() == ClosureKind.STRAP).map(Closure::refusedAsAdvice));
+        findings);
+  }
+
+  private static Optional<Finding> pressing(ElasticWrap wrap) {
+    double most = wrap.pressures().stream().mapToDouble(p -> p.pressure()).max().orElseThrow();
+    if (most <= CAPILLARY) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.caution(
+            "wrap-presses",
+            "closure.tension",
+            String.format(
+                Locale.ROOT,
+                "Laid with %.1f N the wrap presses with up to %.1f kPa (%.0f mmHg) on the whole; blood"
+                    + " in the smallest vessels is at about 4.3 kPa (32 mmHg), and no pressure is safe"
+                    + " for every finger: lay it with less pull, or in fewer layers.",
+                wrap.tension(),
+                most,
+                Laplace.MMHG_PER_KPA * most),
+            most,
+            CAPILLARY));
   }
 
   /** Why a strap over the PIP joint would press where it must not. */

@@ -2,6 +2,9 @@ package org.midlateral.mechanics.closure;
 
 /** Laplace's law for a band wound round a cylinder. */
 public final class Laplace {
+  /** 1 kPa in millimetres of mercury. */
+  public static final double MMHG_PER_KPA = 7.50062;
+
   private static final double KPA_PER_MPA = 1000;
 
   private Laplace() {}

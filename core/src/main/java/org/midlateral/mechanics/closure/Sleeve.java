@@ -15,7 +15,7 @@ public record Sleeve(List<LevelGirth> levels, double length, double slackest, do
   public static final double LEAST_STRETCH = 1.05;
 
   /** A sleeve presses too much when it is stretched farther. Common practice, no source. */
-  public static final double MOST_STRETCH = 1.30;
+  public static final double MOST_STRETCH = 1.50;
 
   /** Past the ends of the orthosis, on each side (mm). Common practice, no source. */
   private static final double PAST_END = 5;
