@@ -2,7 +2,8 @@ package org.midlateral.trough;
 
 /**
  * The proximal edge rolled away from the skin: the gap rises toward the tongue's edge over the
- * flare's width, and fades out along the flanks just distal of the web clearance.
+ * flare's width, goes on level beyond it, and fades out along the flanks just distal of the web
+ * clearance.
  *
  * @param height at the edge (mm)
  * @param width over which it rises (mm)
@@ -39,12 +40,15 @@ record Flare(double height, double width, double web, double length, double half
     }
     // Distance to the ellipse rho = 1 to first order: exact on its axes.
     double distance = (1 - rho) * rho / Math.hypot(across / half, along / length);
-    return height * smooth(1 - distance / width) * smooth(1 - Math.max(0, station - web) / width);
+    return height * rise(1 - distance / width) * (1 - rise((station - web) / width));
   }
 
-  /** Rises from 0 to 1 with level ends and goes on level. */
-  private static double smooth(double u) {
+  /**
+   * From 0 to 1 with level ends, continuous in its second derivative: what lies over a wall with
+   * this slope needs it for its own slope.
+   */
+  private static double rise(double u) {
     double v = Math.max(0, Math.min(1, u));
-    return v * v * (3 - 2 * v);
+    return v * v * v * (10 + v * (6 * v - 15));
   }
 }
