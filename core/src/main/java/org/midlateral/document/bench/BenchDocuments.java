@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.Content;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.DxfFile;
 import org.midlateral.document.drawing.PageFrame;
@@ -27,11 +28,11 @@ import org.midlateral.solid.Solid;
 /**
  * The files for the bench.
  *
- * @param files content by name: bench-sheet.pdf, pattern.pdf, pattern.svg, pattern.dxf
+ * @param files by name, ready to be written: bench-sheet.pdf, pattern.pdf, pattern.svg, pattern.dxf
  * @param pattern the flat pattern
  * @param closure the closures
  */
-public record BenchDocuments(Map<String, byte[]> files, Pattern pattern, Closure closure) {
+public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closure closure) {
   static final String WARNING =
       "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
           + " come first.";
@@ -55,29 +56,35 @@ public record BenchDocuments(Map<String, byte[]> files, Pattern pattern, Closure
       DigitSurface digit,
       Relief relief,
       List<Solid> solids,
-      List<Figure> figures,
+      List<SheetFigure> figures,
       Paper paper) {
     Pattern pattern = Pattern.of(order, digit, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
     List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
     String reference = order.measurements().reference();
-    Map<String, byte[]> files = new LinkedHashMap<>();
+    Map<String, Content> files = new LinkedHashMap<>();
     files.put(
         "bench-sheet.pdf",
-        PdfFile.bytes(
-            new BenchSheet(order, digit, relief, solids, pattern, closure)
-                .pages(figures, frame(order, paper, "Bench sheet")),
-            "Bench sheet, " + reference));
+        content(
+            PdfFile.bytes(
+                new BenchSheet(order, digit, relief, solids, pattern, closure)
+                    .pages(figures, frame(order, paper, "Bench sheet")),
+                "Bench sheet, " + reference)));
     files.put(
         "pattern.pdf",
-        PdfFile.bytes(
-            PatternPages.of(drawing, frame(order, paper, "Flat pattern")),
-            "Flat pattern, " + reference));
+        content(
+            PdfFile.bytes(
+                PatternPages.of(drawing, frame(order, paper, "Flat pattern")),
+                "Flat pattern, " + reference)));
     Drawing sheet = drawing.sheet();
-    files.put("pattern.svg", SvgFile.bytes(sheet, "Flat pattern, " + reference));
-    files.put("pattern.dxf", DxfFile.bytes(sheet));
+    files.put("pattern.svg", content(SvgFile.bytes(sheet, "Flat pattern, " + reference)));
+    files.put("pattern.dxf", content(DxfFile.bytes(sheet)));
     return new BenchDocuments(files, pattern, closure);
+  }
+
+  private static Content content(byte[] bytes) {
+    return out -> out.write(bytes);
   }
 
   static PageFrame frame(Order order, Paper paper, String title) {

@@ -57,7 +57,7 @@ final class BenchSheet {
   }
 
   /** The two pages. */
-  List<Page> pages(List<Figure> figures, PageFrame frame) {
+  List<Page> pages(List<SheetFigure> figures, PageFrame frame) {
     return frame.around(List.of(first(frame), second(figures, frame)));
   }
 
@@ -78,24 +78,18 @@ final class BenchSheet {
     right.figure(
         "The section at the PIP axis, with its width and depth.",
         views.section(Paper.USED_WIDTH - VIEWS - GUTTER));
-    double row = Math.min(left.top(), right.top()) - 2;
-    blocks.addAll(left.blocks());
-    blocks.addAll(right.blocks());
-
     BenchWords words = new BenchWords(order, digit, relief, lengths);
-    left = new Column(0, row, HALF);
-    left.heading("Trims");
+    left.gap(1).heading("Trims");
     for (String trim : words.trims(solids.get(0))) {
       left.item("•", trim);
     }
     left.gap(1).heading("Relief");
-    words.relief().forEach(left::paragraph);
-    blocks.addAll(left.blocks());
-    right = new Column(HALF + GUTTER, row, HALF);
-    right.heading("Material");
+    words.relief(left);
+    right.gap(2).heading("Material");
     words.material().forEach(right::paragraph);
     right.gap(1).heading("Closure");
     ClosureWords.of(closure, lengths).forEach(right::paragraph);
+    blocks.addAll(left.blocks());
     blocks.addAll(right.blocks());
     return blocks;
   }
@@ -155,7 +149,7 @@ final class BenchSheet {
     return String.format(Locale.ROOT, "%.0f°", Math.toDegrees(radians));
   }
 
-  private List<Block> second(List<Figure> figures, PageFrame frame) {
+  private List<Block> second(List<SheetFigure> figures, PageFrame frame) {
     BenchSteps steps = new BenchSteps(order, digit, lengths);
     Column left = new Column(0, frame.top(), HALF);
     left.heading("Steps");
@@ -181,14 +175,14 @@ final class BenchSheet {
     return blocks;
   }
 
-  private static void forces(Column column, List<Figure> figures) {
+  private static void forces(Column column, List<SheetFigure> figures) {
     if (figures.isEmpty()) {
       column.paragraph("Not computed for this order.");
       return;
     }
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("figure", "value", "band"));
-    for (Figure figure : figures) {
+    for (SheetFigure figure : figures) {
       rows.add(Row.of(figure.what(), figure.shown(), figure.band()));
     }
     column.table(List.of(0.52, 0.22, 0.26), rows);

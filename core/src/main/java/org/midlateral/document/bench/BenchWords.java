@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.drawing.Column;
+import org.midlateral.document.drawing.Column.Row;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DistalEnd;
@@ -17,6 +19,9 @@ import org.midlateral.solid.Solid;
 
 /** What the sheet says of trims, material and relief. */
 final class BenchWords {
+  /** More than these would leave the page. */
+  private static final int MOST_BUBBLES = 6;
+
   private final Order order;
   private final DigitSurface digit;
   private final Relief relief;
@@ -86,37 +91,35 @@ final class BenchWords {
     return texts;
   }
 
-  List<String> relief() {
+  /** The bubbles in a table. */
+  void relief(Column column) {
     if (relief.bubbles().isEmpty()) {
-      return List.of("None. Feel over both sides of the PIP joint for soreness first.");
+      column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
+      return;
     }
-    List<String> texts = new ArrayList<>();
-    for (ReliefBubble bubble : relief.bubbles()) {
-      double from = bubble.station() - digit.pipAxis();
-      String along =
-          Math.abs(from) < 0.5
-              ? "at the PIP axis"
-              : lengths.with(Math.abs(from))
-                  + (from > 0 ? " distal" : " proximal")
-                  + " of the PIP axis";
-      String side =
-          Math.abs(bubble.girth()) < 0.5
-              ? "on the midline"
-              : lengths.with(Math.abs(bubble.girth()))
-                  + (bubble.girth() > 0 ? " radial" : " ulnar")
-                  + " of the midline";
-      texts.add(
-          lengths.thin(bubble.height())
-              + " "
-              + along
-              + ", "
-              + side
-              + ": "
-              + lengths.with(2 * bubble.length())
-              + " long, "
-              + lengths.with(2 * bubble.width())
-              + " wide.");
+    List<Row> rows = new ArrayList<>();
+    rows.add(Row.of("from the PIP axis", "from the midline", "long", "wide", "high"));
+    for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
+      double along = bubble.station() - digit.pipAxis();
+      rows.add(
+          Row.of(
+              directed(along, " distal", " proximal"),
+              directed(bubble.girth(), " radial", " ulnar"),
+              lengths.text(2 * bubble.length()),
+              lengths.text(2 * bubble.width()),
+              String.format(Locale.ROOT, "%.1f mm", bubble.height())));
     }
-    return texts;
+    column.table(List.of(0.28, 0.28, 0.14, 0.14, 0.16), rows);
+    int left = relief.bubbles().size() - MOST_BUBBLES;
+    if (left > 0) {
+      column.paragraph("And " + left + " more, as in the measurement file.");
+    }
+  }
+
+  private String directed(double length, String positive, String negative) {
+    if (Math.abs(length) < 0.5) {
+      return "on it";
+    }
+    return lengths.text(Math.abs(length)) + (length > 0 ? positive : negative);
   }
 }

@@ -83,15 +83,14 @@ final class ClosureWords {
   }
 
   private static void tape(Closure closure, Lengths lengths, List<String> texts) {
+    String ends =
+        closure.tape().lengths().stream().map(lengths::with).collect(Collectors.joining(" and "));
     texts.add(
         "Adhesive tape, "
             + lengths.with(closure.tape().width())
-            + " wide, one turn at each end of the"
-            + " dorsal side, lapped on itself: "
-            + closure.tape().lengths().stream()
-                .map(lengths::with)
-                .collect(Collectors.joining(" and "))
-            + ". On the shell only, not on the skin; fold the last end under to find it again.");
+            + " wide, one turn at each end of the dorsal shell, lapped on itself: "
+            + ends
+            + ". On the shell, not on the skin; fold the last end under to find it again.");
   }
 
   private static void strap(Strap strap, Lengths lengths, List<String> texts) {

@@ -17,7 +17,7 @@ record Silhouette(List<Ring> rings) {
   private static final double STEP = 0.5;
 
   /** Near the ends, where the outline is round (mm). */
-  private static final double FINE_STEP = 0.05;
+  private static final double FINE_STEP = 0.1;
 
   private static final double FINE_ZONE = 1.5;
 

@@ -105,6 +105,7 @@ final class ViewFigures {
     final double right;
     final double low;
     final double top;
+    private double upper;
 
     View(String title, Views views, Scale scale) {
       this.title = title;
@@ -147,8 +148,9 @@ final class ViewFigures {
     }
 
     private void level(String name, double station) {
-      double below = solids.get(0).piece().wall() + 3;
-      List<Point> line = scaled(views.across(station, 2.5 / scale.factor(), below));
+      double past = solids.get(0).piece().wall() + 4;
+      List<Point> line = scaled(views.across(station, past, past));
+      upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
       sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
     }
@@ -163,18 +165,18 @@ final class ViewFigures {
         end = Math.max(end, mesh.x(v));
       }
       double pip = digit.centre(digit.pipAxis()).getX();
-      double upper = FOOT - 4;
-      double lower = FOOT - 9;
+      double first = FOOT - 4;
+      double second = FOOT - 9;
       for (double at : new double[] {start, pip, end}) {
-        sketch.line(Pen.FINE, x(at), (at == pip ? upper : lower) - 1, x(at), FOOT - 1);
+        sketch.line(Pen.FINE, x(at), (at == pip ? first : second) - 1, x(at), FOOT - 1);
       }
-      Dimension.level(sketch, x(start), x(pip), upper, text(pip - start));
-      Dimension.level(sketch, x(pip), x(end), upper, text(end - pip));
-      Dimension.level(sketch, x(start), x(end), lower, text(end - start));
+      Dimension.level(sketch, x(start), x(pip), first, text(pip - start));
+      Dimension.level(sketch, x(pip), x(end), first, text(end - pip));
+      Dimension.level(sketch, x(start), x(end), second, text(end - start));
     }
 
     Drawing finish() {
-      double height = y(top) + TITLE + 2.5;
+      double height = Math.max(y(top) + 1, upper) + TITLE;
       sketch.bold(title + ", " + scale.name(), 0, height - 3, TYPE + 0.3);
       return sketch.drawing(x(right) + 1, height);
     }

@@ -42,6 +42,15 @@ public record Closure(
    */
   private static final double CAPILLARY = 4.27;
 
+  private static final Finding TAPE_ON_SKIN =
+      Finding.caution(
+          "tape-on-skin",
+          "closure.kind",
+          "Tape is for the closed shell: without a dorsal shell it lies on the skin. Make the shell"
+              + " (dorsal-shell.make: yes), or use an elastic wrap or a sleeve.",
+          Double.NaN,
+          Double.NaN);
+
   public Closure {
     straps = List.copyOf(straps);
     findings = List.copyOf(findings);
@@ -74,6 +83,8 @@ public record Closure(
       sore.map(Closure::refusedAsAdvice).ifPresent(findings::add);
     } else if (design.kind() == ClosureKind.WRAP) {
       pressing(wrap).ifPresent(findings::add);
+    } else if (design.kind() == ClosureKind.TAPE && solids.size() == 1) {
+      findings.add(TAPE_ON_SKIN);
     }
     return new Closure(
         design.kind(),

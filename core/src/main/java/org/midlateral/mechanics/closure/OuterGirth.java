@@ -70,24 +70,42 @@ public final class OuterGirth {
     Vector3D along = digit.tangent(station);
     Vector3D dorsal = dorsal(digit, station);
     double[] height = new double[mesh.vertexCount()];
+    double level = centre.dot(along);
     for (int v = 0; v < height.length; v++) {
-      height[v] = centre.vectorTo(mesh.vertex(v)).dot(along);
+      height[v] =
+          mesh.x(v) * along.getX() + mesh.y(v) * along.getY() + mesh.z(v) * along.getZ() - level;
     }
     List<Coordinate> points = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      for (int c = 0; c < 3; c++) {
-        int a = mesh.corner(t, c);
-        int b = mesh.corner(t, (c + 1) % 3);
-        if (height[a] < 0 != height[b] < 0) {
-          // From the lower to the higher number: both triangles of an edge find the same point.
-          int from = Math.min(a, b);
-          int to = Math.max(a, b);
-          double share = height[from] / (height[from] - height[to]);
-          Vector3D at = mesh.vertex(from).lerp(mesh.vertex(to), share);
-          points.add(new Coordinate(at.getY(), centre.vectorTo(at).dot(dorsal)));
-        }
+      int a = mesh.corner(t, 0);
+      int b = mesh.corner(t, 1);
+      int c = mesh.corner(t, 2);
+      boolean below = height[a] < 0;
+      if (below == height[b] < 0 && below == height[c] < 0) {
+        continue;
       }
+      cross(mesh, height, a, b, centre, dorsal, points);
+      cross(mesh, height, b, c, centre, dorsal, points);
+      cross(mesh, height, c, a, centre, dorsal, points);
     }
     return points;
+  }
+
+  private static void cross(
+      TriangleMesh mesh,
+      double[] height,
+      int a,
+      int b,
+      Vector3D centre,
+      Vector3D dorsal,
+      List<Coordinate> points) {
+    if (height[a] < 0 != height[b] < 0) {
+      // From the lower to the higher number: both triangles of an edge find the same point.
+      int from = Math.min(a, b);
+      int to = Math.max(a, b);
+      double share = height[from] / (height[from] - height[to]);
+      Vector3D at = mesh.vertex(from).lerp(mesh.vertex(to), share);
+      points.add(new Coordinate(at.getY(), centre.vectorTo(at).dot(dorsal)));
+    }
   }
 }

@@ -29,8 +29,8 @@ public final class BenchFiles {
         orthosis.relief(),
         orthosis.solids(),
         List.of(
-            new Figure("proximal force", 3.1, 2.6, 3.7, "N"),
-            new Figure("extension lost", 1.3, Double.NaN, Double.NaN, "°")),
+            new SheetFigure("proximal force", 3.1, 2.6, 3.7, "N"),
+            new SheetFigure("extension lost", 1.3, Double.NaN, Double.NaN, "°")),
         Paper.usualWith(order.measurements().unit()));
   }
 }

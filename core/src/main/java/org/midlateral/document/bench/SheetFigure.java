@@ -12,7 +12,7 @@ import java.math.MathContext;
  * @param high upper end of its band; NaN for none
  * @param unit of all three
  */
-public record Figure(String what, double value, double low, double high, String unit) {
+public record SheetFigure(String what, double value, double low, double high, String unit) {
   private static final MathContext TWO_FIGURES = new MathContext(2);
 
   /** The figure with its unit. */
