@@ -53,7 +53,7 @@ public record Orthosis(
     return new Orthosis(order, digit, relief, trough, dorsalShell);
   }
 
-  private static Solid solid(Piece piece, Order order) {
+  private static Solid solid(Piece piece, Order order) throws DesignRefused {
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength());
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
