@@ -69,7 +69,7 @@ public final class RandomFile {
     put("length.palmar-crease-to-web", size * between(20, 15, 26));
     put("length.web-to-pip", size * between(23, 17, 30));
     put("length.pip-to-dip", size * between(22, 16, 28));
-    put("length.dip-to-tip", size * between(24, 20, 29));
+    put("length.dip-to-tip", size * between(25, 22, 30));
     if (draw() > 0.6) {
       // Ellipses from 0.75 to 1.05 as deep as wide: C = pi w (1 + q) / 2, nearly.
       put("width.pip", pip * 2 / (Math.PI * (1 + between(0.88, 0.75, 1.05))));

@@ -6,24 +6,27 @@ import org.midlateral.trough.Piece;
 
 /**
  * How sharply the surfaces of a piece bend: normals are sampled a row at a time and compared with
- * their neighbours round the finger and along it. Both sides count for the same angle.
+ * their neighbours round the finger and along it. Both sides count for the same angle. Lengths are
+ * the chart's, since points are spread in it: over a relief, say, they come to stand further apart.
  */
 final class Bends {
   private final Piece piece;
   private final OffsetSurface surface;
+  private final Chart chart;
   private final double turn;
   private final int half;
   private double[] before;
   private double[] here;
-  private boolean first = true;
+  private double last = Double.NEGATIVE_INFINITY;
 
   /**
    * Sampling of a piece.
    *
    * @param turn between samples round the finger (rad)
    */
-  Bends(Piece piece, double turn) {
+  Bends(Piece piece, Chart chart, double turn) {
     this.piece = piece;
+    this.chart = chart;
     this.surface = new OffsetSurface(piece);
     this.turn = turn;
     double widest = 0;
@@ -57,35 +60,35 @@ final class Bends {
     for (int i = -half; i <= half; i++) {
       surface.at(slice, i * turn, uniform, here, i + half);
     }
+    double across = chart.rho(station) * turn;
+    double on = chart.v(station) - last;
+    last = chart.v(station);
+    double byRound = scale / (across * across);
+    double byAlong = on == Double.POSITIVE_INFINITY ? 0 : scale / (on * on);
     for (int i = 0; i <= 2 * half; i++) {
       int column = Math.abs(i - half);
       if (i > 0) {
-        double bend = scale * bend(here, 6 * (i - 1), here, 6 * i);
+        double bend = byRound * bend(here, 6 * (i - 1), here, 6 * i);
         round[column] = Math.max(round[column], bend);
         int other = Math.abs(i - 1 - half);
         round[other] = Math.max(round[other], bend);
       }
-      if (!first) {
-        along[column] = Math.max(along[column], scale * bend(before, 6 * i, here, 6 * i));
-      }
+      along[column] = Math.max(along[column], byAlong * bend(before, 6 * i, here, 6 * i));
     }
-    first = false;
   }
 
+  /** Turn of the normal from one point to another, times the longer of the two ways (mm). */
   private double bend(double[] a, int i, double[] b, int j) {
     double turned = 0;
     double inner = 0;
-    double middle = 0;
     double outer = 0;
-    double wall = piece.wall();
     for (int k = 0; k < 3; k++) {
       double dn = b[j + 3 + k] - a[i + 3 + k];
       double dq = b[j + k] - a[i + k];
       turned += dn * dn;
       inner += dq * dq;
-      middle += (dq + wall / 2 * dn) * (dq + wall / 2 * dn);
-      outer += (dq + wall * dn) * (dq + wall * dn);
+      outer += (dq + piece.wall() * dn) * (dq + piece.wall() * dn);
     }
-    return Math.sqrt(turned * Math.max(inner, outer)) / middle;
+    return Math.sqrt(turned * Math.max(inner, outer));
   }
 }

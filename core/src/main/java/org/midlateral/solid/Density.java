@@ -54,7 +54,7 @@ final class Density {
     double from = chart.v(piece.outline().proximal());
     double to = chart.v(Math.min(piece.outline().distal(), piece.digit().pulpEnd() - SHORT));
     int rows = (int) Math.ceil((to - from) / STEP) + 1;
-    Bends bends = new Bends(piece, TURN);
+    Bends bends = new Bends(piece, chart, TURN);
     int columns = bends.columns();
     double[][] round = new double[rows][columns];
     double[][] along = new double[rows][columns];
