@@ -17,7 +17,7 @@ final class Bends {
   private final int half;
   private double[] before;
   private double[] here;
-  private double last = Double.NEGATIVE_INFINITY;
+  private double reached = Double.NEGATIVE_INFINITY;
 
   /**
    * Sampling of a piece.
@@ -60,25 +60,40 @@ final class Bends {
     for (int i = -half; i <= half; i++) {
       surface.at(slice, i * turn, uniform, here, i + half);
     }
-    double across = chart.rho(station) * turn;
-    double on = chart.v(station) - last;
-    last = chart.v(station);
-    double byRound = scale / (across * across);
-    double byAlong = on == Double.POSITIVE_INFINITY ? 0 : scale / (on * on);
+    double wide = chart.rho(station) * turn;
+    double on = chart.v(station) - reached;
+    reached = chart.v(station);
+    double last = 0;
     for (int i = 0; i <= 2 * half; i++) {
+      double next = i < 2 * half ? bend(here, 6 * i, here, 6 * (i + 1), wide * wide) : 0;
       int column = Math.abs(i - half);
-      if (i > 0) {
-        double bend = byRound * bend(here, 6 * (i - 1), here, 6 * i);
-        round[column] = Math.max(round[column], bend);
-        int other = Math.abs(i - 1 - half);
-        round[other] = Math.max(round[other], bend);
-      }
-      along[column] = Math.max(along[column], byAlong * bend(before, 6 * i, here, 6 * i));
+      round[column] = Math.max(round[column], scale * Math.max(last, next));
+      along[column] = Math.max(along[column], scale * sharpest(i, wide * wide, on * on));
+      last = next;
     }
   }
 
-  /** Turn of the normal from one point to another, times the longer of the two ways (mm). */
-  private double bend(double[] a, int i, double[] b, int j) {
+  /**
+   * The sharpest bend from the station before: straight on, and to both sides where a flare or a
+   * relief may climb aslant. A dorsal shell's step runs along the finger: what its diagonals see is
+   * what is seen round it.
+   *
+   * @param wide squared length of a step round the finger (mm²)
+   * @param on squared length of the step along it (mm²)
+   */
+  private double sharpest(int i, double wide, double on) {
+    double sharpest = bend(before, 6 * i, here, 6 * i, on);
+    if (i > 0 && !piece.dorsal()) {
+      sharpest = Math.max(sharpest, bend(before, 6 * (i - 1), here, 6 * i, on + wide));
+    }
+    if (i < 2 * half && !piece.dorsal()) {
+      sharpest = Math.max(sharpest, bend(before, 6 * (i + 1), here, 6 * i, on + wide));
+    }
+    return sharpest;
+  }
+
+  /** Turn of the normal times the longer of two ways, per squared length in the chart (1/mm). */
+  private double bend(double[] a, int i, double[] b, int j, double square) {
     double turned = 0;
     double inner = 0;
     double outer = 0;
@@ -89,6 +104,6 @@ final class Bends {
       inner += dq * dq;
       outer += (dq + piece.wall() * dn) * (dq + piece.wall() * dn);
     }
-    return Math.sqrt(turned * Math.max(inner, outer));
+    return Math.sqrt(turned * Math.max(inner, outer)) / square;
   }
 }
