@@ -19,7 +19,7 @@ public final class SolidMesher {
    * Width of a strip of the rim over the edge length: the rim then has no more share in the error
    * of a cross-section's second moment than the faces, and loses it with the square of the edge.
    */
-  private static final double RIM_STRIP = 0.225;
+  private static final double RIM_STRIP = 0.25;
 
   private final Piece piece;
   private final List<EdgeLoop> loops;
