@@ -148,8 +148,8 @@ final class ViewFigures {
     }
 
     private void level(String name, double station) {
-      double past = solids.get(0).piece().wall() + 4;
-      List<Point> line = scaled(views.across(station, past, past));
+      double reach = views.reach(station, silhouettes) + 2 / scale.factor();
+      List<Point> line = scaled(views.across(station, reach));
       upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
       sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
@@ -260,10 +260,16 @@ final class ViewFigures {
     }
     Polygonizer polygonizer = new Polygonizer();
     polygonizer.add(segments);
-    List<List<Point>> loops = new ArrayList<>();
+    List<Polygon> polygons = new ArrayList<>();
     for (Object polygon : polygonizer.getPolygons()) {
+      // Normal form: the loop starts at the same point on every run.
+      polygons.add((Polygon) ((Polygon) polygon).norm());
+    }
+    polygons.sort(null);
+    List<List<Point>> loops = new ArrayList<>();
+    for (Polygon polygon : polygons) {
       List<Point> loop = new ArrayList<>();
-      for (Coordinate c : ((Polygon) polygon).getExteriorRing().getCoordinates()) {
+      for (Coordinate c : polygon.getExteriorRing().getCoordinates()) {
         loop.add(new Point(c.x, c.y));
       }
       loops.add(loop);
