@@ -152,7 +152,7 @@ final class ViewFigures {
       List<Point> line = scaled(views.across(station, reach));
       upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
-      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
+      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y(), TYPE);
     }
 
     /** The trough's ends from the PIP axis, and its whole length. */
