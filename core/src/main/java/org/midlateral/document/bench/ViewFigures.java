@@ -56,7 +56,7 @@ final class ViewFigures {
 
   /** The largest scale at which a view fits a width (mm). */
   Scale scaleFor(double width) {
-    double length = digit.pulpEnd() - solids.get(0).piece().outline().proximal() + 2 * PAST + 2;
+    double length = digit.pulpEnd() - solids.get(0).piece().outline().proximal() + PAST + 2;
     return List.of(new Scale(1, "1:1"), new Scale(0.75, "3:4"), new Scale(0.5, "1:2")).stream()
         .filter(scale -> scale.factor() * length <= width)
         .findFirst()
@@ -94,7 +94,7 @@ final class ViewFigures {
 
   /** One view while it is drawn. */
   private final class View {
-    private static final double FOOT = 11;
+    private static final double FOOT = 12;
     final Sketch sketch = new Sketch();
     final String title;
     final Views views;
@@ -165,8 +165,8 @@ final class ViewFigures {
         end = Math.max(end, mesh.x(v));
       }
       double pip = digit.centre(digit.pipAxis()).getX();
-      double first = FOOT - 4;
-      double second = FOOT - 9;
+      double first = FOOT - 5;
+      double second = FOOT - 10;
       for (double at : new double[] {start, pip, end}) {
         sketch.line(Pen.FINE, x(at), (at == pip ? first : second) - 1, x(at), FOOT - 1);
       }

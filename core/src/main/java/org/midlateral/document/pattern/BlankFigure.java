@@ -23,6 +23,9 @@ final class BlankFigure {
 
   private static final double BELOW = 7;
 
+  /** Half of the cutting line, right of the blank (mm). */
+  private static final double EDGE = 0.5;
+
   private static final double TYPE = 2.5;
 
   private final Blank blank;
@@ -62,7 +65,7 @@ final class BlankFigure {
       double middleOff) {
     BlankFigure figure = new BlankFigure(blank, digit, measurements, marks, lengths, middleOff);
     figure.draw();
-    return figure.sketch.drawing(MARGIN + blank.width(), BELOW + blank.length() + ABOVE);
+    return figure.sketch.drawing(MARGIN + blank.width() + EDGE, BELOW + blank.length() + ABOVE);
   }
 
   private double x(double girth) {

@@ -79,7 +79,7 @@ class TrueSizeTest {
     assertThat(sides.get(sides.size() - 1) - sides.get(0)).isCloseTo(blank.width(), within(0.2));
     var ends = sheet.alongY(edge + blank.width() / 2 + 3, top - blank.length() - 3, top + 1, HEAVY);
     assertThat(ends.get(ends.size() - 1) - ends.get(0)).isCloseTo(blank.length(), within(0.2));
-    double keyLeft = edge + blank.width() + 8;
+    double keyLeft = edge + blank.width() + 0.5 + 8;
     double upper =
         Math.max(
             7 + blank.length() + 7,
