@@ -8,8 +8,8 @@ import org.midlateral.trough.Piece;
  * surfaces bend so sharply that flat triangles would leave them by too much (G9).
  */
 final class Density {
-  /** Chord error aimed at (mm); what is left to the bound covers the uneven triangles. */
-  private static final double SAGITTA = 0.0145;
+  /** Chord error aimed at for printing (mm); what is left to the bound covers uneven triangles. */
+  static final double SAGITTA = 0.0145;
 
   /** An uneven triangle's longest edge, squared, over the spacing's. */
   private static final double UNEVEN = 1.75;
@@ -29,19 +29,22 @@ final class Density {
   private final Chart chart;
   private final double from;
   private final double[] spacing;
+  private final double sagitta;
 
-  private Density(Chart chart, double from, double[] spacing) {
+  private Density(Chart chart, double from, double[] spacing, double sagitta) {
     this.chart = chart;
     this.from = from;
     this.spacing = spacing;
+    this.sagitta = sagitta;
   }
 
   /**
    * The density of a piece.
    *
    * @param asked the largest spacing (mm)
+   * @param sagitta chord error aimed at (mm)
    */
-  static Density of(Piece piece, Chart chart, double asked) {
+  static Density of(Piece piece, Chart chart, double asked, double sagitta) {
     double from = chart.v(piece.outline().proximal());
     double to = chart.v(Math.min(piece.outline().distal(), piece.digit().pulpEnd() - SHORT));
     int n = (int) Math.ceil((to - from) / STEP) + 1;
@@ -51,7 +54,7 @@ final class Density {
       double station = chart.station(Math.min(to, from + i * STEP));
       double uneven = station > piece.digit().tip() ? UNEVEN_PULP : UNEVEN;
       double sharpest = bends.sharpestAt(station);
-      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (uneven * sharpest)));
+      spacing[i] = Math.min(asked, Math.sqrt(8 * sagitta / (uneven * sharpest)));
     }
     for (int i = 1; i < n; i++) {
       spacing[i] = Math.min(spacing[i], spacing[i - 1] + GRADE * STEP);
@@ -59,7 +62,12 @@ final class Density {
     for (int i = n - 2; i >= 0; i--) {
       spacing[i] = Math.min(spacing[i], spacing[i + 1] + GRADE * STEP);
     }
-    return new Density(chart, from, spacing);
+    return new Density(chart, from, spacing, sagitta);
+  }
+
+  /** Chord error aimed at (mm). */
+  double sagitta() {
+    return sagitta;
   }
 
   /** The spacing at a station (mm). */

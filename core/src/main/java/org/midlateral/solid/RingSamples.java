@@ -9,8 +9,8 @@ import org.midlateral.digit.DigitSurface;
  * even number, every second one meant for a vertex.
  */
 final class RingSamples {
-  /** Sagitta a chord of the finished edge may have (mm). */
-  private static final double SAGITTA = 0.012;
+  /** Sagitta a chord of the finished edge may have, as a share of the surface's. */
+  private static final double SHARE = 0.012 / Density.SAGITTA;
 
   /** Half-length over which a bend is measured, and density smoothed (mm). */
   private static final double REACH = 0.6;
@@ -53,10 +53,11 @@ final class RingSamples {
       length[i] = Math.sqrt(square(point[i], point[(i + 1) % n]));
     }
     double[] at = new double[n + 1];
+    double sagitta = SHARE * density.sagitta();
     for (int i = 0; i < n; i++) {
       double radius = Math.min(radius(point, length, i), radius(point, length, (i + 1) % n));
       at[i + 1] =
-          at[i] + length[i] / Math.min(density.spacing(ring[i].y), Math.sqrt(8 * SAGITTA * radius));
+          at[i] + length[i] / Math.min(density.spacing(ring[i].y), Math.sqrt(8 * sagitta * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());

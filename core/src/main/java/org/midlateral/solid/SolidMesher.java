@@ -39,9 +39,19 @@ public final class SolidMesher {
    * @param edgeLength of the triangles (mm); they are finer where the surface bends sharply
    */
   public static Solid mesh(Piece piece, double edgeLength) {
+    return mesh(piece, edgeLength, Density.SAGITTA);
+  }
+
+  /**
+   * Meshes a piece more coarsely than it would be printed, to compute with.
+   *
+   * @param edgeLength of the triangles (mm); they are finer where the surface bends sharply
+   * @param sagitta chord error aimed at (mm)
+   */
+  public static Solid mesh(Piece piece, double edgeLength, double sagitta) {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
-    Density density = Density.of(piece, chart, edgeLength);
+    Density density = Density.of(piece, chart, edgeLength, sagitta);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
     loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
