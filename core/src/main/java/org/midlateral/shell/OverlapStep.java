@@ -5,7 +5,8 @@ import org.midlateral.trough.GapField;
 
 /**
  * Gap of the dorsal shell: its own clearance over the dorsum, and a fit gap over the outside of the
- * trough where the two overlap, with a smooth step between the two just dorsal of the trough's edge.
+ * trough where the two overlap, with a smooth step between the two just dorsal of the trough's
+ * edge.
  *
  * @param digit the skin
  * @param wrap share of the circumference between the trough's finished edges
@@ -81,7 +82,8 @@ record OverlapStep(
    * @param wall of the shell (mm)
    */
   static double width(double height, double wall) {
-    // Steepest slope 2 h/w; least radius of the foot w²/4h, which must exceed the wall.
-    return Math.max(2.05 * height, Math.sqrt(4 * height * 1.4 * wall));
+    // Steepest slope 2 h/w; least radius of the foot w²/4h, more than twice the wall, so that the
+    // triangles on the outside are not squeezed together.
+    return Math.max(2.05 * height, Math.sqrt(4 * height * 2.2 * wall));
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.solid.Solid;
@@ -52,13 +53,22 @@ public final class FingerShell {
     model = layers.size() == 1 ? loose : loose.tied(ties(loose));
   }
 
-  /** The trough alone, on a mesh of about one wall made for the purpose. */
-  public static FingerShell trough(Piece trough, Isotropic material) {
+  /**
+   * The trough alone, on a mesh of about one wall made for the purpose.
+   *
+   * @throws DesignRefused where the surface folds at an edge
+   */
+  public static FingerShell trough(Piece trough, Isotropic material) throws DesignRefused {
     return of(coarse(trough), material);
   }
 
-  /** The trough and its dorsal shell, bonded, on meshes of about one wall. */
-  public static FingerShell bonded(Piece trough, Piece dorsal, Isotropic material) {
+  /**
+   * The trough and its dorsal shell, bonded, on meshes of about one wall.
+   *
+   * @throws DesignRefused where a surface folds at an edge
+   */
+  public static FingerShell bonded(Piece trough, Piece dorsal, Isotropic material)
+      throws DesignRefused {
     return bonded(coarse(trough), coarse(dorsal), material);
   }
 
@@ -72,12 +82,12 @@ public final class FingerShell {
     return new FingerShell(List.of(new Layer(trough), new Layer(dorsal)), material);
   }
 
-  private static Solid coarse(Piece piece) {
+  private static Solid coarse(Piece piece) throws DesignRefused {
     return mesh(piece, 1);
   }
 
   /** A mesh for computing, its edges about a factor times the wall. */
-  static Solid mesh(Piece piece, double factor) {
+  static Solid mesh(Piece piece, double factor) throws DesignRefused {
     double edge = Math.min(LONGEST_EDGE, EDGE * piece.wall());
     return SolidMesher.mesh(piece, factor * edge, factor * factor * SAGITTA * edge);
   }
