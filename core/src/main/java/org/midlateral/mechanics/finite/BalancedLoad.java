@@ -27,7 +27,7 @@ final class BalancedLoad {
   final Vector3D proximal;
   final Vector3D distal;
 
-  /** Forces of the closure at the two sides, -y first. */
+  /** Forces of the closure at the two sides, that of negative angles first. */
   final Vector3D[] closure = new Vector3D[2];
 
   private final FingerShell shell;

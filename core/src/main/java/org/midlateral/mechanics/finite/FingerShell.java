@@ -102,10 +102,11 @@ public final class FingerShell {
     Layer dorsal = layers.get(1);
     int first = layers.get(0).nodeCount();
     List<Tie> ties = new ArrayList<>();
-    for (int i = 0; i < dorsal.nodeCount(); i++) {
+    int faces = trough().innerTriangles();
+    for (int i = 0; i < dorsal.inner; i++) {
       double own = dorsal.turn[i];
       Spot spot = maps.get(0).find(dorsal.station[i], own - Math.copySign(Math.PI, own));
-      if (spot.depth() >= 0) {
+      if (spot.depth() >= 0 && spot.triangle() < faces) {
         ties.add(Tie.to(loose, spot.triangle(), spot.weights(), first + i));
       }
     }

@@ -32,7 +32,10 @@ final class Layer {
   /** Station on the skin below each node (mm). */
   final double[] station;
 
-  /** Angle of each node about the centreline, from the piece's own midline toward +y (rad). */
+  /**
+   * Angle of each node about the centreline from the piece's own midline (rad), all of them the
+   * same way round: toward +y from the volar midline, toward -y from the dorsal one.
+   */
   final double[] turn;
 
   /** Number of nodes that are not on the crest. */
@@ -133,11 +136,11 @@ final class Layer {
 
   private void findTurns() {
     DigitSurface digit = solid.piece().digit();
-    double sign = solid.piece().dorsal() ? 1 : -1;
+    double sign = solid.piece().dorsal() ? -1 : 1;
     for (int i = 0; i < turn.length; i++) {
       Vector3D arm = digit.centre(station[i]).vectorTo(node(i));
       double up = arm.dot(dorsal(digit, station[i]));
-      turn[i] = Math.atan2(arm.getY(), sign * up);
+      turn[i] = Math.atan2(sign * arm.getY(), -sign * up);
     }
   }
 

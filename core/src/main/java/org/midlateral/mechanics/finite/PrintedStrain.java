@@ -25,11 +25,12 @@ final class PrintedStrain {
     int n = printed.innerVertices();
     double[] out = new double[mesh.vertexCount()];
     DigitSurface digit = shell.digit();
+    double sign = dorsal ? -1 : 1;
     for (int i = 0; i < n; i++) {
       double s = printed.station(i);
       Vector3D arm = digit.centre(s).vectorTo(mesh.vertex(i).add(mesh.vertex(n + i)).multiply(0.5));
       double up = arm.dot(Layer.dorsal(digit, s));
-      Spot spot = shell.on(layer, s, Math.atan2(arm.getY(), dorsal ? up : -up));
+      Spot spot = shell.on(layer, s, Math.atan2(sign * arm.getY(), -sign * up));
       out[i] = at(spot, Side.BACK);
       out[n + i] = at(spot, Side.FRONT);
     }
