@@ -21,13 +21,13 @@ import org.midlateral.trough.Piece;
  * so the stiffer of the two bounds; a taped pair lies between it and the trough alone.
  */
 public final class FingerShell {
-  /** Edge of the triangles, chord error, as shares of the wall. */
-  private static final double EDGE = 1;
+  /** The triangles' edge is one wall, within these bounds (mm). */
+  private static final double SHORTEST_EDGE = 1.2;
 
-  private static final double SAGITTA = 1 / 24.0;
-
-  /** The coarsest mesh still follows the steps and bubbles (mm). */
   private static final double LONGEST_EDGE = 1.6;
+
+  /** Chord error of the triangles as a share of their edge. */
+  private static final double SAGITTA = 1 / 18.0;
 
   private final List<Layer> layers;
   private final List<LayerMap> maps;
@@ -86,9 +86,9 @@ public final class FingerShell {
     return mesh(piece, 1);
   }
 
-  /** A mesh for computing, its edges about a factor times the wall. */
+  /** A mesh for computing, its edges a factor times those usual. */
   static Solid mesh(Piece piece, double factor) throws DesignRefused {
-    double edge = Math.min(LONGEST_EDGE, EDGE * piece.wall());
+    double edge = Math.max(SHORTEST_EDGE, Math.min(LONGEST_EDGE, piece.wall()));
     return SolidMesher.mesh(piece, factor * edge, factor * factor * SAGITTA * edge);
   }
 
