@@ -9,14 +9,13 @@ import org.midlateral.digit.DigitSurface;
  * even number, every second one meant for a vertex.
  */
 final class RingSamples {
-  /** Sagitta a chord of the finished edge may have, as a share of the surface's. */
-  private static final double SHARE = 0.012 / Density.SAGITTA;
+  /** Sagitta a chord of the finished edge may have (mm). */
+  private static final double SAGITTA = 0.012;
 
   /** Half-length over which a bend is measured, and density smoothed (mm). */
   private static final double REACH = 0.6;
 
   private final Coordinate[] ring;
-  private final double[] at;
   private final int count;
   private final double last;
   private final int[] segment;
@@ -25,7 +24,6 @@ final class RingSamples {
   private RingSamples(Coordinate[] ring, double[] at, int count, double last) {
     this.last = last;
     this.ring = ring;
-    this.at = at;
     this.count = count;
     this.segment = new int[count];
     this.share = new double[count];
@@ -53,13 +51,12 @@ final class RingSamples {
       length[i] = Math.sqrt(square(point[i], point[(i + 1) % n]));
     }
     double[] at = new double[n + 1];
-    double sagitta = SHARE * density.sagitta();
     for (int i = 0; i < n; i++) {
       int j = (i + 1) % n;
       double radius = Math.min(radius(point, length, i), radius(point, length, j));
       double counted = counted(ring[i], ring[j], chart, digit, density);
       double counts = counted / density.spacing(ring[i].y);
-      at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * sagitta * radius));
+      at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());

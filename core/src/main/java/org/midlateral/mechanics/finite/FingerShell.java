@@ -26,8 +26,8 @@ public final class FingerShell {
 
   private static final double LONGEST_EDGE = 1.6;
 
-  /** Chord error of the triangles as a share of their edge. */
-  private static final double SAGITTA = 1 / 18.0;
+  /** Chords err as on a printed mesh with edges so many times shorter. */
+  private static final double COARSE = 2.6;
 
   private final List<Layer> layers;
   private final List<LayerMap> maps;
@@ -89,7 +89,7 @@ public final class FingerShell {
   /** A mesh for computing, its edges a factor times those usual. */
   static Solid mesh(Piece piece, double factor) throws DesignRefused {
     double edge = Math.max(SHORTEST_EDGE, Math.min(LONGEST_EDGE, piece.wall()));
-    return SolidMesher.mesh(piece, factor * edge, factor * factor * SAGITTA * edge);
+    return SolidMesher.mesh(piece, edge / COARSE, COARSE * factor);
   }
 
   private static double[] joined(double[] a, double[] b) {

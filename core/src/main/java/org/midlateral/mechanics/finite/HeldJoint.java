@@ -2,6 +2,8 @@ package org.midlateral.mechanics.finite;
 
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.mechanics.ContactZone;
+import org.midlateral.mechanics.ThreePoint;
 
 /**
  * The load of a held joint: the finger wants to flex, its two ends press volarly on the floor, and
@@ -53,6 +55,20 @@ public record HeldJoint(double axis, Zone proximal, Zone distal, Zone closure, d
         new Zone(trough.distal() - END, trough.distal()),
         new Zone(axis - CLOSURE / 2, axis + CLOSURE / 2),
         moment);
+  }
+
+  /** The same zones and moment as the beam's. */
+  public static HeldJoint of(ThreePoint support) {
+    return new HeldJoint(
+        support.pip(),
+        zone(support.proximal()),
+        zone(support.distal()),
+        zone(support.closure()),
+        support.moment());
+  }
+
+  private static Zone zone(ContactZone zone) {
+    return new Zone(zone.from(), zone.to());
   }
 
   /** The same with the moment that makes the closure pull with this force (N). */

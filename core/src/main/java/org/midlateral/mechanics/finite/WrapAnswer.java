@@ -61,7 +61,7 @@ public record WrapAnswer(double wrap, HeldAnswer answer) {
 
   private static Design withWrap(Design design, double wrap) {
     TroughDesign t = design.trough();
-    TroughDesign trough =
+    return design.withTrough(
         new TroughDesign(
             wrap,
             t.wall(),
@@ -74,13 +74,6 @@ public record WrapAnswer(double wrap, HeldAnswer answer) {
             t.corner(),
             t.flare(),
             t.flareWidth(),
-            t.vents());
-    return new Design(
-        trough,
-        design.relief(),
-        design.dorsalShell(),
-        design.closure(),
-        design.material(),
-        design.print());
+            t.vents()));
   }
 }
