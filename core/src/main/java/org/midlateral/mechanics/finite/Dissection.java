@@ -16,7 +16,6 @@ final class Dissection {
   /** A cut may lie this share of the patch (one over) away from the middle. */
   private static final int SLACK = 8;
 
-  private final ShellModel model;
   private final Connections connections;
   private final boolean[] prescribed;
 
@@ -36,7 +35,6 @@ final class Dissection {
   private record Range(int from, int to, Range left, Range right) {}
 
   private Dissection(ShellModel model, Connections connections, boolean[] prescribed) {
-    this.model = model;
     this.connections = connections;
     this.prescribed = prescribed;
     int count = model.triangleCount();

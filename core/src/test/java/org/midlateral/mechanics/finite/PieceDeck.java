@@ -37,7 +37,7 @@ final class PieceDeck {
         wallWedge(k, layer, t);
       }
       for (int e = 0; e < layer.crest.length; e += 2) {
-        rimWedge(k, layer, layer.crest[e] - layer.inner, layer.crest[e + 1] - layer.inner);
+        rimWedge(k, layer.crest[e] - layer.inner, layer.crest[e + 1] - layer.inner);
       }
     }
   }
@@ -116,7 +116,7 @@ final class PieceDeck {
     (k == 0 ? above : below).append(elementCount).append(k == 0 ? ",S2\n" : ",S1\n");
   }
 
-  private void rimWedge(int k, Layer layer, int a, int b) {
+  private void rimWedge(int k, int a, int b) {
     int[] nodes = new int[15];
     int[] ends = {a, b};
     for (int e = 0; e < 2; e++) {
