@@ -54,10 +54,10 @@ public final class SolidMesher {
   }
 
   /**
-   * Meshes a piece more finely than usual.
+   * Meshes a piece more finely or more coarsely than usual.
    *
    * @param edgeLength of the triangles (mm)
-   * @param fineness 1 as usual; less makes all triangles so much smaller
+   * @param fineness 1 as usual; less makes all triangles so much smaller, more so much larger
    * @throws DesignRefused where the surface folds at an edge
    */
   public static Solid mesh(Piece piece, double edgeLength, double fineness) throws DesignRefused {
