@@ -177,11 +177,11 @@ public record Refit(
     }
 
     private List<AtLevel> levels(Measurements later) {
-      Measurements before = made.order().measurements();
+      Measurements earlier = made.order().measurements();
       List<AtLevel> levels = new ArrayList<>();
       for (Map.Entry<Level, Double> taped : later.circumference().entrySet()) {
         Level level = taped.getKey();
-        double station = before.stationOf(level);
+        double station = earlier.stationOf(level);
         double min = Double.POSITIVE_INFINITY;
         double sum = 0;
         double own = 0;
@@ -195,7 +195,7 @@ public record Refit(
           }
         }
         if (area > 0) {
-          double tape = before.circumference().getOrDefault(level, Double.NaN);
+          double tape = earlier.circumference().getOrDefault(level, Double.NaN);
           levels.add(
               new AtLevel(level.key(), min, sum / area, own / area, taped.getValue() - tape));
         }
