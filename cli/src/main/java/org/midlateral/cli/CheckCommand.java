@@ -36,7 +36,8 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (!talk.json()) {
       int cautions = result.cautions().size();
-      talk.say(input.file() + ": in order, " + cautions + " cautions", streams);
+      String counted = cautions == 0 ? "" : ", cautions: " + cautions;
+      talk.say(input.file() + ": in order" + counted, streams);
     }
     return ExitStatus.DONE.code();
   }

@@ -72,6 +72,7 @@ public final class Main implements Runnable {
     CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
+    line.addSubcommand(new MakeCommand(streams));
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);

@@ -98,7 +98,12 @@ public final class MidlateralCut {
     ring.closeRing();
     double distal = right.get(right.size() - 1).y;
     return new Outline(
-        new GeometryFactory().createPolygon(ring.toCoordinateArray()), apex, web, flankEnd, distal);
+        new GeometryFactory().createPolygon(ring.toCoordinateArray()),
+        design.wrap(),
+        apex,
+        web,
+        flankEnd,
+        distal);
   }
 
   private void appendFlank(double to, CoordinateList path) {

@@ -99,9 +99,9 @@ final class CrossCheck {
       if (width.isPresent() && around.isPresent()) {
         ellipse(level, width.getAsDouble(), around.getAsDouble());
       } else if (width.isPresent() && level == Level.DIP) {
-        String text = "has no use without circumference.dip; state that too, or leave both out";
-        Setting setting = settings.given("width.dip").orElseThrow();
-        errors.add(setting.place().error("width.dip", setting.written(), "with it", text));
+        String text = "width.dip: it has no use without circumference.dip; state that too.";
+        double none = Double.NaN;
+        cautions.add(Finding.caution("unused-width", "width.dip", text, width.getAsDouble(), none));
       }
     }
   }

@@ -118,7 +118,8 @@ final class EntryReader {
       if (documents > 1) {
         fatal(event, "", "", "one document", "holds more than one document; allowed: one");
       }
-      node(rootPath, events.next(), 0);
+      Event root = events.next();
+      node(rootPath, root, 0, line(root));
     }
     if (documents == 0) {
       add(
@@ -131,51 +132,58 @@ final class EntryReader {
     }
   }
 
-  private void node(String path, Event event, int depth) {
+  /** Reads a value; a section or list stands in the line of its key. */
+  private void node(String path, Event event, int depth, int keyLine) {
     if (entries.size() >= MOST_ENTRIES) {
       fatal(event, path, "", "", "there are too many values; allowed: at most " + MOST_ENTRIES);
     }
+    stopWhereTooMany(event);
     if (depth > DEEPEST) {
       fatal(event, path, "", "", "is nested too deep; allowed: at most " + DEEPEST + " levels");
     }
     switch (event.getEventId()) {
       case Scalar -> scalar(path, (ScalarEvent) event);
-      case MappingStart -> mapping(path, (CollectionStartEvent) event, depth);
-      case SequenceStart -> sequence(path, (CollectionStartEvent) event, depth);
+      case MappingStart -> mapping(path, (CollectionStartEvent) event, depth, keyLine);
+      case SequenceStart -> sequence(path, (CollectionStartEvent) event, depth, keyLine);
       default -> add(line(event), path, "*", "a value", "is an alias; write the value itself");
     }
   }
 
   private void scalar(String path, ScalarEvent event) {
     refuseProperties(path, event, event.getTag().isPresent());
-    entries.add(new Entry(path, Shape.SCALAR, event.getValue(), event.isPlain(), 0, place(event)));
+    entries.add(
+        new Entry(
+            path,
+            Shape.SCALAR,
+            event.getValue(),
+            event.isPlain(),
+            0,
+            new Place(file, line(event))));
   }
 
-  private void sequence(String path, CollectionStartEvent start, int depth) {
+  private void sequence(String path, CollectionStartEvent start, int depth, int keyLine) {
     refuseProperties(path, start, start.getTag().isPresent());
     int at = entries.size();
     int items = 0;
     Event event = events.next();
     while (event.getEventId() != Event.ID.SequenceEnd) {
-      node(path + "[" + items + "]", event, depth + 1);
+      node(path + "[" + items + "]", event, depth + 1, line(event));
       items++;
       event = events.next();
     }
-    entries.add(at, new Entry(path, Shape.SEQUENCE, "", false, items, place(start)));
+    entries.add(at, new Entry(path, Shape.SEQUENCE, "", false, items, new Place(file, keyLine)));
   }
 
-  private void mapping(String path, CollectionStartEvent start, int depth) {
+  private void mapping(String path, CollectionStartEvent start, int depth, int keyLine) {
     refuseProperties(path, start, start.getTag().isPresent());
-    entries.add(new Entry(path, Shape.MAPPING, "", false, 0, place(start)));
+    entries.add(new Entry(path, Shape.MAPPING, "", false, 0, new Place(file, keyLine)));
     Event event = events.next();
     while (event.getEventId() != Event.ID.MappingEnd) {
       if (!(event instanceof ScalarEvent name)) {
         fatal(event, path, "", "a word", "a key here is not a word");
         return;
       }
-      if (errors.size() > MOST_ERRORS) {
-        throw new Stop();
-      }
+      stopWhereTooMany(event);
       refuseProperties(path, name, name.getTag().isPresent());
       member(path, name, depth);
       event = events.next();
@@ -198,7 +206,7 @@ final class EntryReader {
       skip(events.next());
       return;
     }
-    node(child, events.next(), depth + 1);
+    node(child, events.next(), depth + 1, line(name));
   }
 
   /** Passes over a value without reading it. */
@@ -227,6 +235,12 @@ final class EntryReader {
     }
   }
 
+  private void stopWhereTooMany(Event event) {
+    if (errors.size() >= MOST_ERRORS) {
+      fatal(event, "", "", "", "there are more errors; they show once these are mended");
+    }
+  }
+
   private void fatal(Event event, String key, String value, String allowed, String text) {
     add(line(event), key, value, allowed, text);
     throw new Stop();
@@ -234,10 +248,6 @@ final class EntryReader {
 
   private void add(int line, String key, String value, String allowed, String text) {
     errors.add(new Place(file, line).error(key, value, allowed, text));
-  }
-
-  private Place place(Event event) {
-    return new Place(file, line(event));
   }
 
   private static int line(Event event) {

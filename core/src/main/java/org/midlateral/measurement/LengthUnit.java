@@ -19,6 +19,12 @@ public enum LengthUnit {
     return symbol;
   }
 
+  /** The symbol, as files and the command line write the unit. */
+  @Override
+  public String toString() {
+    return symbol;
+  }
+
   /** Millimetres in one of this unit. */
   public double millimetres() {
     return millimetres;

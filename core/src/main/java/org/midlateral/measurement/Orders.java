@@ -57,8 +57,7 @@ public final class Orders {
   public static Result parse(String text, String fileName, List<String> overrides) {
     EntryReader.Reading file = EntryReader.read(text, fileName, "");
     EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
-    boolean complete = file.complete() && merged.complete();
-    EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, complete);
+    EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, file.complete());
     Settings settings = new Settings(checked.settings());
 
     List<InputError> errors = new ArrayList<>(file.errors());

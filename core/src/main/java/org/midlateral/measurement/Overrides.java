@@ -28,8 +28,7 @@ final class Overrides {
   static EntryReader.Reading over(List<Entry> entries, List<String> overrides) {
     Overrides over = new Overrides(entries);
     overrides.forEach(over::apply);
-    return new EntryReader.Reading(
-        List.copyOf(over.entries), List.copyOf(over.errors), over.errors.isEmpty());
+    return new EntryReader.Reading(List.copyOf(over.entries), List.copyOf(over.errors), true);
   }
 
   private void apply(String override) {

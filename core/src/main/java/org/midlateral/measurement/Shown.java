@@ -83,6 +83,13 @@ final class Shown {
     return range(range, unit.symbol(), unit.millimetres()) + " (" + inOwn + ")";
   }
 
+  /** A range of a key in words, a length in one unit only. */
+  static String rangeIn(Range range, Key key, LengthUnit unit) {
+    return key.kind() == Kind.LENGTH
+        ? range(range, unit.symbol(), unit.millimetres())
+        : range(range, key.unit(), 1);
+  }
+
   private static String range(Range range, String unit, double scale) {
     String numbers = three(range.low() / scale) + " to " + three(range.high() / scale);
     return unit.isEmpty() || unit.equals("°") ? numbers + unit : numbers + " " + unit;

@@ -77,18 +77,23 @@ public final class Template {
 
   private String facts(Key key) {
     List<String> facts = new ArrayList<>();
-    if (key.kind() != Kind.TEXT && !key.kind().isNumeric() && key.kind() != Kind.LIST) {
+    if (key.kind().isNumeric()) {
+      String or = key.or().isEmpty() ? "" : Shown.either(key.or()) + ", or ";
+      key.refused()
+          .ifPresent(range -> facts.add("allowed " + or + Shown.rangeIn(range, key, unitOf(key))));
+      key.usual().ifPresent(range -> facts.add("usual " + Shown.rangeIn(range, key, unitOf(key))));
+    } else {
       facts.add(Shown.allowed(key, unit));
-    } else if (key.kind() == Kind.TEXT) {
-      facts.add(key.form());
-    } else if (key.refused().isPresent()) {
-      facts.add("allowed " + Shown.allowed(key, unit));
     }
-    key.usual().ifPresent(usual -> facts.add("usual " + Shown.range(usual, key, unit)));
     if (!key.required() && key.standard().isEmpty()) {
       facts.add("optional");
     }
     return String.join("; ", facts);
+  }
+
+  /** What was measured is written in the file's unit, what is chosen in mm. */
+  private LengthUnit unitOf(Key key) {
+    return key.standard().isPresent() || key.isOfItem() ? LengthUnit.MM : unit;
   }
 
   private String value(Key key) {

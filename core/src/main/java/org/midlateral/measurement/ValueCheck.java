@@ -11,6 +11,9 @@ final class ValueCheck {
   private static final Pattern NOT_FINITE =
       Pattern.compile("[-+]?\\.?(?:nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
 
+  /** No value is as long; matching a pattern against a longer one could take for ever. */
+  private static final int LONGEST = 100;
+
   /** A value that cannot stand; carries what to tell. */
   static final class Refused extends Exception {
     private static final long serialVersionUID = 1;
@@ -55,6 +58,9 @@ final class ValueCheck {
     }
     if (entry.isNothing()) {
       throw refused("has no value");
+    }
+    if (entry.text().length() > LONGEST) {
+      throw refused("is too long");
     }
     if (key.or().contains(entry.text())) {
       return key.kind().isNumeric() && DECIMAL.matcher(entry.text()).matches()

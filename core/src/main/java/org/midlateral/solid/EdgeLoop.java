@@ -44,11 +44,11 @@ final class EdgeLoop {
    * The edge half a wall inside a ring of the outline.
    *
    * @param ring closed, with the piece on its left
-   * @param spacing of the vertices on the mid-surface (mm); closer where the ring bends sharply
+   * @param density spacing of the vertices on the mid-surface; closer where the ring bends sharply
    */
   static EdgeLoop inside(
-      Piece piece, OffsetSurface surface, LineString ring, Chart chart, double spacing) {
-    RingSamples samples = RingSamples.of(ring, chart, piece.digit(), spacing);
+      Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density) {
+    RingSamples samples = RingSamples.of(ring, chart, piece.digit(), density);
     EdgeLoop loop = new EdgeLoop(piece, surface, samples.count());
     for (int i = 0; i < samples.count(); i++) {
       loop.place(i, samples);

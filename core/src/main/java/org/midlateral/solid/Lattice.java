@@ -18,15 +18,15 @@ final class Lattice {
    * @param angle of the loops' points (rad)
    * @param station of the loops' points (mm)
    * @param loopStart index of each loop's first point, and the number of points at the end
-   * @param spacing between points (mm)
-   * @param keepOff least distance to a loop's point (mm)
+   * @param density spacing between points
+   * @param keepOff least distance to a loop's point, as a share of the spacing
    */
   static Lattice inside(
       double[] angle,
       double[] station,
       int[] loopStart,
       Chart chart,
-      double spacing,
+      Density density,
       double keepOff) {
     int n = angle.length;
     double[] u = new double[n];
@@ -41,24 +41,16 @@ final class Lattice {
       high = Math.max(high, v[i]);
       widest = Math.max(widest, Math.abs(u[i]));
     }
-    double rise = spacing * Math.sqrt(3) / 2;
-    int rows = (int) Math.floor((high - low) / rise);
-    if (rows < 1) {
-      return new Lattice(new double[0], new double[0]);
-    }
-    // Rows stand evenly between the two ends.
-    rise = (high - low) / (rows + 1);
-    int half = (int) Math.ceil(widest / spacing) + 1;
-    boolean[][] in = new boolean[rows][2 * half + 1];
-    Rows grid = new Rows(low, rise, spacing, half, in);
+    Rows rows = Rows.between(low, high, widest, chart, density);
     for (int l = 0; l + 1 < loopStart.length; l++) {
-      grid.toggle(u, v, loopStart[l], loopStart[l + 1]);
+      rows.toggle(u, v, loopStart[l], loopStart[l + 1]);
     }
-    grid.fill();
+    rows.fill();
     for (int i = 0; i < n; i++) {
-      grid.clear(u[i], v[i], angle[i] * chart.taper(station[i]), keepOff);
+      rows.clear(
+          u[i], v[i], angle[i] * chart.taper(station[i]), keepOff * density.spacing(station[i]));
     }
-    return grid.collect(chart);
+    return rows.collect(chart);
   }
 
   int size() {
@@ -70,26 +62,58 @@ final class Lattice {
     System.arraycopy(station, 0, stations, from, station.length);
   }
 
-  /** The grid being filled: row r at v = low + (r + 1) rise, its points at (k - half) steps. */
-  private record Rows(double low, double rise, double step, int half, boolean[][] in) {
+  /**
+   * The rows being filled: row r at v[r], its points at (k - half[r]) steps, by turns half a step
+   * on.
+   */
+  private record Rows(double[] v, double[] step, int[] half, boolean[][] in) {
+
+    /** Rows that stand evenly between two ends, each as far from the last as its spacing asks. */
+    static Rows between(double low, double high, double widest, Chart chart, Density density) {
+      double[] at = new double[16];
+      int n = 0;
+      double next = low;
+      while (next < high) {
+        if (n == at.length) {
+          at = Arrays.copyOf(at, 2 * n);
+        }
+        at[n++] = next;
+        next += density.spacing(chart.station(next)) * Math.sqrt(3) / 2;
+      }
+      double stretch = (high - low) / (next - low);
+      int rows = Math.max(0, n - 1);
+      double[] v = new double[rows];
+      double[] step = new double[rows];
+      int[] half = new int[rows];
+      boolean[][] in = new boolean[rows][];
+      for (int r = 0; r < rows; r++) {
+        v[r] = low + (at[r + 1] - low) * stretch;
+        step[r] = density.spacing(chart.station(v[r]));
+        half[r] = (int) Math.ceil(widest / step[r]) + 1;
+        in[r] = new boolean[2 * half[r] + 1];
+      }
+      return new Rows(v, step, half, in);
+    }
+
     private double shift(int row) {
       return row % 2 == 0 ? 0 : 0.5;
     }
 
+    /** The first row at or above a height. */
+    private int firstRow(double height) {
+      int r = Arrays.binarySearch(v, height);
+      return r >= 0 ? r : -r - 1;
+    }
+
     /** Marks, row by row, the first point right of each crossing of a loop. */
-    void toggle(double[] u, double[] v, int from, int to) {
+    void toggle(double[] u, double[] w, int from, int to) {
       for (int i = from; i < to; i++) {
         int j = i + 1 < to ? i + 1 : from;
-        double lower = Math.min(v[i], v[j]);
-        double upper = Math.max(v[i], v[j]);
-        int first = Math.max(0, (int) Math.ceil((lower - low) / rise) - 1);
-        for (int r = first; r < in.length && low + (r + 1) * rise < upper; r++) {
-          double at = low + (r + 1) * rise;
-          if (at >= lower) {
-            double cross = u[i] + (u[j] - u[i]) * (at - v[i]) / (v[j] - v[i]);
-            int k = (int) Math.ceil(cross / step - shift(r)) + half;
-            in[r][Math.max(0, Math.min(2 * half, k))] ^= true;
-          }
+        double upper = Math.max(w[i], w[j]);
+        for (int r = firstRow(Math.min(w[i], w[j])); r < v.length && v[r] < upper; r++) {
+          double cross = u[i] + (u[j] - u[i]) * (v[r] - w[i]) / (w[j] - w[i]);
+          int k = (int) Math.ceil(cross / step[r] - shift(r)) + half[r];
+          in[r][Math.max(0, Math.min(2 * half[r], k))] ^= true;
         }
       }
     }
@@ -110,34 +134,33 @@ final class Lattice {
      *
      * @param shear how far a meridian leans over in the plane, du/dv
      */
-    void clear(double u, double v, double shear, double distance) {
-      int first = Math.max(0, (int) Math.ceil((v - distance - low) / rise) - 1);
-      for (int r = first; r < in.length; r++) {
-        double dv = low + (r + 1) * rise - v;
-        if (dv > distance) {
-          return;
-        }
+    void clear(double u, double w, double shear, double distance) {
+      for (int r = firstRow(w - distance); r < v.length && v[r] <= w + distance; r++) {
+        double dv = v[r] - w;
         double reach = Math.sqrt(Math.max(0, distance * distance - dv * dv));
         double middle = u + shear * dv;
-        int from = (int) Math.ceil((middle - reach) / step - shift(r)) + half;
-        int to = (int) Math.floor((middle + reach) / step - shift(r)) + half;
-        for (int k = Math.max(0, from); k <= Math.min(2 * half, to); k++) {
+        int from = (int) Math.ceil((middle - reach) / step[r] - shift(r)) + half[r];
+        int to = (int) Math.floor((middle + reach) / step[r] - shift(r)) + half[r];
+        for (int k = Math.max(0, from); k <= Math.min(2 * half[r], to); k++) {
           in[r][k] = false;
         }
       }
     }
 
     Lattice collect(Chart chart) {
-      int most = in.length * (2 * half + 1);
+      int most = 0;
+      for (boolean[] row : in) {
+        most += row.length;
+      }
       double[] angle = new double[most];
       double[] station = new double[most];
       int n = 0;
-      for (int r = 0; r < in.length; r++) {
-        double s = chart.station(low + (r + 1) * rise);
+      for (int r = 0; r < v.length; r++) {
+        double s = chart.station(v[r]);
         double rho = chart.rho(s);
-        for (int k = 0; k <= 2 * half; k++) {
+        for (int k = 0; k <= 2 * half[r]; k++) {
           if (in[r][k]) {
-            angle[n] = (k - half + shift(r)) * step / rho;
+            angle[n] = (k - half[r] + shift(r)) * step[r] / rho;
             station[n++] = s;
           }
         }

@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class PlaneMesh {
   /** Points keep this share of the spacing from the edge, so that every edge stays a triangle's. */
-  private static final double KEEP_OFF = 0.66;
+  private static final double KEEP_OFF = 0.53;
 
   private final double[] angle;
   private final double[] station;
@@ -27,9 +27,9 @@ final class PlaneMesh {
   /**
    * Fills the domain inside the first loop and outside the others with near-equilateral triangles.
    *
-   * @param spacing of the points on the mid-surface (mm)
+   * @param density spacing of the points on the mid-surface
    */
-  static PlaneMesh fill(List<EdgeLoop> loops, Chart chart, double spacing) {
+  static PlaneMesh fill(List<EdgeLoop> loops, Chart chart, Density density) {
     int onLoops = loops.stream().mapToInt(EdgeLoop::vertices).sum();
     double[] angle = new double[onLoops];
     double[] station = new double[onLoops];
@@ -43,7 +43,7 @@ final class PlaneMesh {
       }
     }
     loopStart[loops.size()] = n;
-    Lattice lattice = Lattice.inside(angle, station, loopStart, chart, spacing, KEEP_OFF * spacing);
+    Lattice lattice = Lattice.inside(angle, station, loopStart, chart, density, KEEP_OFF);
     int all = onLoops + lattice.size();
     angle = Arrays.copyOf(angle, all);
     station = Arrays.copyOf(station, all);
@@ -53,7 +53,9 @@ final class PlaneMesh {
       mu[i] = i > onLoops && station[i] == station[i - 1] ? mu[i - 1] : chart.mu(station[i]);
     }
     int[] hull = Delaunay.triangulate(angle, mu);
-    return new PlaneMesh(angle, station, within(hull, angle, mu, onLoops), onLoops);
+    int[] corners = within(hull, onLoops);
+    Relaxation.nearLoops(angle, station, corners, onLoops, chart);
+    return new PlaneMesh(angle, station, corners, onLoops);
   }
 
   /**
@@ -61,7 +63,7 @@ final class PlaneMesh {
    * only a triangle with all corners on loops can lie outside; it does when its corners, taken in
    * the loops' order, turn clockwise.
    */
-  private static int[] within(int[] hull, double[] x, double[] y, int onLoops) {
+  private static int[] within(int[] hull, int onLoops) {
     int[] kept = new int[hull.length];
     int n = 0;
     for (int t = 0; t < hull.length; t += 3) {

@@ -41,7 +41,7 @@ final class RingSamples {
     }
   }
 
-  static RingSamples of(LineString line, Chart chart, DigitSurface digit, double spacing) {
+  static RingSamples of(LineString line, Chart chart, DigitSurface digit, Density density) {
     Coordinate[] ring = line.getCoordinates();
     int n = ring.length - 1;
     double[][] point = new double[n][];
@@ -55,7 +55,8 @@ final class RingSamples {
     double[] at = new double[n + 1];
     for (int i = 0; i < n; i++) {
       double radius = Math.min(radius(point, length, i), radius(point, length, (i + 1) % n));
-      at[i + 1] = at[i] + length[i] / Math.min(spacing, Math.sqrt(8 * SAGITTA * radius));
+      at[i + 1] =
+          at[i] + length[i] / Math.min(density.spacing(ring[i].y), Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());

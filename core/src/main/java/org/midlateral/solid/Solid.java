@@ -15,6 +15,7 @@ public final class Solid {
   private final double[] station;
   private final int innerTriangles;
   private final int edgeVertices;
+  private final int firstLoop;
   private final double edgeLength;
 
   Solid(
@@ -24,6 +25,7 @@ public final class Solid {
       double[] station,
       int innerTriangles,
       int edgeVertices,
+      int firstLoop,
       double edgeLength) {
     this.piece = piece;
     this.mesh = mesh;
@@ -31,6 +33,7 @@ public final class Solid {
     this.station = station;
     this.innerTriangles = innerTriangles;
     this.edgeVertices = edgeVertices;
+    this.firstLoop = firstLoop;
     this.edgeLength = edgeLength;
   }
 
@@ -69,6 +72,26 @@ public final class Solid {
     return station[i];
   }
 
+  /** Number of strips round the rim, from the inner to the outer edge. */
+  public int rimStrips() {
+    return (mesh.vertexCount() - 2 * innerVertices()) / edgeVertices + 1;
+  }
+
+  /** The first vertex of the rim's crest on the first edge: one for each of its edge vertices. */
+  public int crest() {
+    return 2 * innerVertices() + (rimStrips() / 2 - 1) * firstLoop;
+  }
+
+  /** Number of edge vertices on the outer edge; those of vents follow. */
+  public int firstLoop() {
+    return firstLoop;
+  }
+
+  /** How far the middle of a rim's strip stands inside its round (mm). */
+  public double rimSagitta() {
+    return piece.wall() / 2 * (1 - Math.cos(Math.PI / (2 * rimStrips())));
+  }
+
   /** The edge length it was meshed with (mm). */
   public double edgeLength() {
     return edgeLength;
@@ -97,6 +120,7 @@ public final class Solid {
         station,
         innerTriangles,
         edgeVertices,
+        firstLoop,
         edgeLength);
   }
 

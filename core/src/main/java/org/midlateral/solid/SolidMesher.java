@@ -36,18 +36,19 @@ public final class SolidMesher {
   /**
    * Meshes a piece.
    *
-   * @param edgeLength of the triangles (mm)
+   * @param edgeLength of the triangles (mm); they are finer where the surface bends sharply
    */
   public static Solid mesh(Piece piece, double edgeLength) {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
+    Density density = Density.of(piece, chart, edgeLength);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
-    loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, edgeLength));
+    loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, edgeLength));
+      loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
     }
-    PlaneMesh plane = PlaneMesh.fill(loops, chart, edgeLength);
+    PlaneMesh plane = PlaneMesh.fill(loops, chart, density);
     SolidMesher mesher =
         new SolidMesher(piece, loops, plane, rimLines(piece.wall() / 2, edgeLength));
     mesher.lift(surface);
@@ -69,7 +70,6 @@ public final class SolidMesher {
 
   private void lift(OffsetSurface surface) {
     int n = plane.size();
-    int[] loopStart = new int[loops.size() + 1];
     double[] frame = new double[9];
     int at = 0;
     for (EdgeLoop loop : loops) {
@@ -167,6 +167,7 @@ public final class SolidMesher {
         station,
         plane.corners().length / 3,
         plane.onLoops(),
+        loops.get(0).vertices(),
         edgeLength);
   }
 }

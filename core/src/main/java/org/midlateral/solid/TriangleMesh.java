@@ -62,6 +62,13 @@ public final class TriangleMesh {
     return corners[3 * triangle + corner];
   }
 
+  /** Area of a triangle (mm²). */
+  public double area(int triangle) {
+    Vector3D a = vertex(corner(triangle, 0));
+    Vector3D u = a.vectorTo(vertex(corner(triangle, 1)));
+    return u.cross(a.vectorTo(vertex(corner(triangle, 2)))).norm() / 2;
+  }
+
   /** A copy of the coordinates, n by 3, row-major (mm). */
   public double[] coordinates() {
     return xyz.clone();

@@ -63,6 +63,9 @@ final class TrianglePair {
       return false;
     }
     int x = projection(0, 1, 2);
+    if (x < 0) {
+      return false; // a triangle that is a segment: a fault of its own, counted elsewhere
+    }
     int y = (x + 1) % 3;
     return Orientation.plane(p, 0, 1, 2, x, y) * Orientation.plane(p, 0, 1, 5, x, y) > 0;
   }

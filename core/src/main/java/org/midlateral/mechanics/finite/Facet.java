@@ -42,6 +42,15 @@ final class Facet {
     area = twiceArea / 2;
   }
 
+  /** A node in the facet's axes, from another node. */
+  double[] local(ShellModel model, int from, int node) {
+    double[] arm = new double[3];
+    for (int k = 0; k < 3; k++) {
+      arm[k] = model.coordinate(node, k) - model.coordinate(from, k);
+    }
+    return new double[] {dot(arm, 0, axes, 0), dot(arm, 0, axes, 3), dot(arm, 0, axes, 6)};
+  }
+
   /** The difference of two corners' first coordinates, corners counted round. */
   double dx(int i, int j) {
     return x[i % 3] - x[j % 3];

@@ -6,6 +6,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** How a shell moves and strains under a load. Immutable. */
 public final class ShellResult {
   private final ShellModel model;
+  private final Bends bends;
   private final List<Constraint> constraints;
   private final double[] load;
   private final double[] moved;
@@ -13,11 +14,13 @@ public final class ShellResult {
 
   ShellResult(
       ShellModel model,
+      Bends bends,
       List<Constraint> constraints,
       ShellLoad load,
       double[] moved,
       double[] internal) {
     this.model = model;
+    this.bends = bends;
     this.constraints = constraints;
     this.load = load.values();
     this.moved = moved;
@@ -110,7 +113,7 @@ public final class ShellResult {
           moved, Freedom.COUNT * model.corner(triangle, c), corners, Freedom.COUNT * c, 6);
     }
     double height = side.height * model.meanThickness(triangle);
-    return new ShellTriangle(model, triangle).strain(corners, height);
+    return new ShellTriangle(model, bends, triangle).strain(corners, height);
   }
 
   private static Vector3D vector(double[] values, int at) {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 public final class ShellSolver {
   private final ShellModel model;
   private final List<Constraint> constraints;
+  private final Bends bends;
   private final double[] stiffness;
 
   /** The prescribed values by freedom, 0 elsewhere, and the forces that they alone ask for. */
@@ -21,10 +22,12 @@ public final class ShellSolver {
   private ShellSolver(ShellModel model, List<Constraint> constraints) {
     this.model = model;
     this.constraints = List.copyOf(constraints);
+    bends = new Bends(model);
     stiffness = new double[ShellTriangle.PACKED * model.triangleCount()];
     IntStream.range(0, model.triangleCount())
         .parallel()
-        .forEach(t -> new ShellTriangle(model, t).stiffness(stiffness, ShellTriangle.PACKED * t));
+        .forEach(
+            t -> new ShellTriangle(model, bends, t).stiffness(stiffness, ShellTriangle.PACKED * t));
     prescribed = new double[Freedom.COUNT * model.nodeCount()];
     boolean[] held = new boolean[prescribed.length];
     for (Constraint c : constraints) {
@@ -66,7 +69,7 @@ public final class ShellSolver {
       int at = c.freedom().at(c.node());
       moved[at] = c.value();
     }
-    return new ShellResult(model, constraints, load, moved, forces(moved));
+    return new ShellResult(model, bends, constraints, load, moved, forces(moved));
   }
 
   /** Unknowns of the equations. */

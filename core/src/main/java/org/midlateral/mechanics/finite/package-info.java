@@ -25,8 +25,9 @@
  *       a radius of only some six walls, so that shear is not left out.
  * </ul>
  *
- * Curvature comes from the fold between neighbours; the element converges with the square of the
- * edge length. The tables of published cases are in {@code core/FINITE-ELEMENTS.md}.
+ * The shell's curvature comes from the fold between neighbours, and its effect within the wall from
+ * a parabola through each triangle's surroundings. The error falls with the square of the edge
+ * length. The tables of published cases are in {@code core/FINITE-ELEMENTS.md}.
  *
  * <p><b>The equations.</b> The triangles are halved again and again by planes, the shared nodes are
  * eliminated last (nested dissection), and each part is eliminated as a small dense matrix
@@ -34,8 +35,8 @@
  * more operations on a half tube and many more on a closed one, and EJML's sparse Cholesky brings
  * no ordering and no dense blocks.
  *
- * <p><b>What it does not do.</b> No large rotations, no buckling, no contact, no creep; the wall's
- * own curvature (thickness over radius) is neglected within an element, which costs some percent
- * where the wall is thicker than a fifth of the radius.
+ * <p><b>What it does not do.</b> No large rotations, no buckling, no contact, no creep. The stress
+ * through the wall is left out, so that just under a load spread over no more than a wall or two
+ * the strains are not to be trusted, and small local movements there are some percent off.
  */
 package org.midlateral.mechanics.finite;

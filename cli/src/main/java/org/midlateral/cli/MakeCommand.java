@@ -1,0 +1,92 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.midlateral.document.FileProblem;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Product;
+import org.midlateral.recipe.Report;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The main job: every part, document and the report of one order. */
+@Command(
+    name = "make",
+    description = "Makes every part, document and the report of one measurement file.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class)
+final class MakeCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Mixin private InputOptions input;
+  @Mixin private TalkOptions talk;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder to write into; made where it is missing.")
+  private Path folder;
+
+  @Option(names = "--force", description = "Replaces files that exist.")
+  private boolean force;
+
+  @Option(
+      names = "--reproducible",
+      description = "Leaves the timing out of the report: same input, same bytes.")
+  private boolean reproducible;
+
+  MakeCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Orders.Result read = input.read();
+    if (!read.ok()) {
+      if (talk.json()) {
+        streams.out().print(FindingsJson.text(read));
+      } else {
+        talk.tell(read, streams);
+      }
+      return ExitStatus.WRONG_INPUT.code();
+    }
+    Product product = Product.make(read.order(), read.cautions());
+    if (!talk.json()) {
+      talk.tell(product.findings(), streams);
+    }
+    if (!product.ok()) {
+      if (talk.json()) {
+        streams.out().print(product.report(Optional.empty()).json());
+      } else {
+        streams.err().println(input.file() + ": refused; no part is written");
+      }
+      return ExitStatus.DESIGN_REFUSED.code();
+    }
+    return write(product);
+  }
+
+  private int write(Product product) throws IOException {
+    Report report;
+    try {
+      Files.createDirectories(folder);
+      report = product.write(folder, force, reproducible);
+    } catch (FileProblem problem) {
+      boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
+      String way = exists ? " Give --force to replace it." : "";
+      streams.err().println("midlateral: " + problem.getMessage() + way);
+      return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
+    }
+    if (talk.json()) {
+      streams.out().print(report.json());
+    } else {
+      talk.say(folder + ": written", streams);
+    }
+    return ExitStatus.DONE.code();
+  }
+}

@@ -1,0 +1,180 @@
+package org.midlateral.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+
+  @TempDir Path directory;
+  private Path file;
+
+  @BeforeEach
+  void writeTheTemplate() throws Exception {
+    file = directory.resolve("demo.yaml");
+    Files.writeString(file, Run.of("template").out());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mm", "cm", "in", "IN"})
+  void theTemplatePassesTheCheck(String unit) throws Exception {
+    Run template = Run.of("template", "--unit", unit);
+    Files.writeString(file, template.out());
+
+    Run check = Run.of("check", file.toString());
+
+    assertThat(template.status()).isZero();
+    assertThat(template.err()).isEmpty();
+    assertThat(check).isEqualTo(new Run(0, "", file + ": in order\n"));
+  }
+
+  @Test
+  void wrongInputEndsWith2AndNamesFileLineAndKey() throws Exception {
+    Files.writeString(file, Files.readString(file).replace("pip: 66 ", "pip: 660 "));
+
+    Run run = Run.of("check", file.toString(), "--set", "trough.wrap=9");
+
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines())
+        .hasSize(2)
+        .anyMatch(line -> line.matches(".*demo.yaml:\\d+: circumference.pip: 660 mm is out .*"))
+        .anyMatch(line -> line.startsWith("--set: trough.wrap: 9 is out of range"));
+  }
+
+  @Test
+  void cautionsAreSaidUnlessQuiet() {
+    String[] loud = {"check", file.toString(), "--set", "trough.wrap=0.4"};
+    String[] quiet = Arrays.copyOf(loud, 5);
+    quiet[4] = "--quiet";
+
+    assertThat(Run.of(loud).err())
+        .startsWith("caution: trough.wrap: 0.4 is unusual")
+        .contains("in order, cautions: 1");
+    assertThat(Run.of(quiet)).isEqualTo(new Run(0, "", ""));
+  }
+
+  @Test
+  void jsonIsAllThereIsOnStandardOutput() throws Exception {
+    Run good = Run.of("check", "--json", file.toString(), "--set=trough.wrap=0.4");
+    JsonNode report = new ObjectMapper().readTree(good.out());
+
+    assertThat(good.status()).isZero();
+    assertThat(good.err()).isEmpty();
+    assertThat(report.get("ok").booleanValue()).isTrue();
+    JsonNode finding = report.get("findings").get(0);
+    assertThat(finding.get("level").textValue()).isEqualTo("caution");
+    assertThat(finding.get("code").textValue()).isEqualTo("unusual-value");
+    assertThat(finding.get("value").doubleValue()).isEqualTo(0.4);
+    assertThat(finding.get("limit").doubleValue()).isEqualTo(0.45);
+
+    Run bad = Run.of("check", "--json", file.toString(), "--set=circumference.pip=\"x");
+    report = new ObjectMapper().readTree(bad.out());
+
+    assertThat(bad.status()).isEqualTo(2);
+    assertThat(report.get("ok").booleanValue()).isFalse();
+    assertThat(report.get("findings").get(0).get("key").textValue()).isEqualTo("circumference.pip");
+    assertThat(report.get("findings").get(0).get("file").textValue()).isEqualTo("--set");
+  }
+
+  @Test
+  void aWrongCommandLineEndsWith2InTwoLines() {
+    for (List<String> line :
+        List.of(
+            List.<String>of(),
+            List.of("chek"),
+            List.of("check"),
+            List.of("check", "a", "b"),
+            List.of("check", "a", "--nonsense"),
+            List.of("check", "a", "--set"),
+            List.of("check", "\0"),
+            List.of("template", "--unit", "furlong"),
+            List.of("@nothing"))) {
+      Run run = Run.of(line.toArray(String[]::new));
+
+      assertThat(run.status()).as("%s", line).isEqualTo(2);
+      assertThat(run.out()).as("%s", line).isEmpty();
+      assertThat(run.err().lines()).as("%s", line).hasSizeBetween(1, 2);
+    }
+  }
+
+  @Test
+  void helpAndVersionGoToStandardOutput() {
+    assertThat(Run.of("--version").out()).matches("midlateral \\d+\\.\\d+\\.\\d+\\S*\\s+");
+    assertThat(Run.of("--help").out()).contains("template", "check", "clears nothing for use");
+    assertThat(Run.of("check", "--help").status()).isZero();
+  }
+
+  @Test
+  void aFullDiskEndsWith4() {
+    OutputStream full =
+        new OutputStream() {
+          @Override
+          public void write(int b) throws java.io.IOException {
+            throw new java.io.IOException("no space left");
+          }
+        };
+    Streams streams =
+        new Streams(new PrintStream(full), new PrintStream(OutputStream.nullOutputStream()));
+
+    assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(4);
+  }
+
+  @Test
+  void aDefectEndsWith1InOneSentence() {
+    java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
+    PrintStream broken =
+        new PrintStream(OutputStream.nullOutputStream()) {
+          @Override
+          public void print(String text) {
+            throw new IllegalStateException("broken on purpose");
+          }
+        };
+    Streams streams = new Streams(broken, new PrintStream(err, true, StandardCharsets.UTF_8));
+
+    assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(1);
+    assertThat(err.toString(StandardCharsets.UTF_8).lines())
+        .hasSize(1)
+        .allMatch(line -> line.startsWith("midlateral: a defect of this program"));
+  }
+
+  @Test
+  void hostileFilesEndWith2OrPass() throws Exception {
+    byte[] valid = Files.readAllBytes(file);
+    Random random = new Random(7);
+    int refused = 0;
+    for (int i = 0; i < 300; i++) {
+      byte[] bytes =
+          Arrays.copyOf(
+              valid, random.nextInt(4) == 0 ? random.nextInt(valid.length) : valid.length);
+      for (int j = 0; j < i % 7; j++) {
+        if (bytes.length > 0) {
+          bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(128);
+        }
+      }
+      Files.write(file, bytes);
+
+      Run run = Run.of("check", file.toString());
+
+      assertThat(run.status()).isIn(0, 2);
+      assertThat(run.status() == 0).isEqualTo(run.err().contains("in order"));
+      assertThat(run.err()).doesNotContain("\tat ", "Exception");
+      refused += run.status() == 2 ? 1 : 0;
+    }
+    assertThat(refused).isBetween(50, 299);
+  }
+}

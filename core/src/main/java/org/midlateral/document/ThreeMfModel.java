@@ -1,0 +1,101 @@
+package org.midlateral.document;
+
+import org.midlateral.solid.TriangleMesh;
+
+/**
+ * The text of the model part of a 3MF package. Numbers are the shortest decimals that read back as
+ * the same 32-bit floats.
+ */
+final class ThreeMfModel {
+  /** Room between parts, and before the first one along each axis of the bed (mm). */
+  static final float ROOM = 5;
+
+  private static final int MATERIAL_ID = 1;
+  private static final int FIRST_OBJECT_ID = 2;
+
+  private final StringBuilder out = new StringBuilder(1 << 16);
+
+  private ThreeMfModel() {}
+
+  static String of(ThreeMfFile file) {
+    ThreeMfModel model = new ThreeMfModel();
+    model.write(file);
+    return model.out.toString();
+  }
+
+  private void write(ThreeMfFile file) {
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<model unit=\"millimeter\" xml:lang=\"en-US\"");
+    out.append(" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n");
+    out.append(" <metadata name=\"Title\">").append(escaped(file.title()));
+    out.append("</metadata>\n <metadata name=\"Application\">");
+    out.append(escaped(file.application())).append("</metadata>\n <resources>\n");
+    out.append("  <basematerials id=\"").append(MATERIAL_ID).append("\">\n   <base name=\"");
+    out.append(escaped(file.material())).append("\" displaycolor=\"#D8D3C8\"/>\n");
+    out.append("  </basematerials>\n");
+    int id = FIRST_OBJECT_ID;
+    for (Part part : file.parts()) {
+      object(part, id++);
+    }
+    out.append(" </resources>\n <build>\n");
+    id = FIRST_OBJECT_ID;
+    float y = ROOM;
+    for (Part part : file.parts()) {
+      y += item(part.mesh(), id++, y) + ROOM;
+    }
+    out.append(" </build>\n</model>\n");
+  }
+
+  private void object(Part part, int id) {
+    TriangleMesh mesh = part.mesh();
+    out.ensureCapacity(out.length() + 64 * mesh.vertexCount() + 48 * mesh.triangleCount());
+    out.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"");
+    out.append(escaped(part.name())).append("\" pid=\"").append(MATERIAL_ID);
+    out.append("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      out.append("<vertex x=\"").append((float) mesh.x(v));
+      out.append("\" y=\"").append((float) mesh.y(v));
+      out.append("\" z=\"").append((float) mesh.z(v)).append("\"/>\n");
+    }
+    out.append("    </vertices>\n    <triangles>\n");
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      out.append("<triangle v1=\"").append(mesh.corner(t, 0));
+      out.append("\" v2=\"").append(mesh.corner(t, 1));
+      out.append("\" v3=\"").append(mesh.corner(t, 2)).append("\"/>\n");
+    }
+    out.append("    </triangles>\n   </mesh>\n  </object>\n");
+  }
+
+  /** Moves a part onto the bed, its near edge at the given y; tells its depth along y (mm). */
+  private float item(TriangleMesh mesh, int id, float y) {
+    float lowX = Float.MAX_VALUE;
+    float lowY = Float.MAX_VALUE;
+    float lowZ = Float.MAX_VALUE;
+    float highY = -Float.MAX_VALUE;
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      lowX = Math.min(lowX, (float) mesh.x(v));
+      lowY = Math.min(lowY, (float) mesh.y(v));
+      lowZ = Math.min(lowZ, (float) mesh.z(v));
+      highY = Math.max(highY, (float) mesh.y(v));
+    }
+    out.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
+    out.append(ROOM - lowX).append(' ').append(y - lowY).append(' ').append(0 - lowZ);
+    out.append("\"/>\n");
+    return highY - lowY;
+  }
+
+  private static String escaped(String text) {
+    StringBuilder safe = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '"' -> safe.append("&quot;");
+        default -> safe.append(c < ' ' ? ' ' : c);
+      }
+    }
+    return safe.toString();
+  }
+}

@@ -1,0 +1,106 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Point;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.solid.Conformance.Spot;
+import org.midlateral.solid.SkinMesh;
+import org.midlateral.solid.Solid;
+import org.midlateral.trough.Piece;
+
+/**
+ * What is measured on an orthosis before anything of it is written.
+ *
+ * @param trough the volar piece
+ * @param perimeters perimeter of the skin's mesh cut at each taped level (mm), G1
+ * @param findings a refusal for each invariant that does not hold
+ */
+public record Inspection(
+    PieceInspection trough, Map<Level, Double> perimeters, List<Finding> findings) {
+  private static final double TAPE_TOLERANCE = 0.05;
+
+  public Inspection {
+    perimeters = Map.copyOf(perimeters);
+    findings = List.copyOf(findings);
+  }
+
+  /** Inspects an orthosis. */
+  public static Inspection of(Orthosis orthosis) {
+    TroughDesign design = orthosis.order().design().trough();
+    PieceInspection trough =
+        PieceInspection.of(
+            orthosis.trough(),
+            design.clearance() + design.liner(),
+            centres(orthosis, orthosis.trough()));
+    List<Finding> findings = new ArrayList<>();
+    Map<Level, Double> perimeters = perimeters(orthosis, findings);
+    findings.addAll(trough.findings());
+    return new Inspection(trough, perimeters, findings);
+  }
+
+  /** The reliefs' centres that the inside of a piece covers, on the hand it was made for. */
+  private static List<Spot> centres(Orthosis orthosis, Solid solid) {
+    Piece piece = solid.piece();
+    int side = orthosis.order().measurements().hand() == Hand.LEFT ? -1 : 1;
+    return orthosis.relief().bubbles().stream()
+        .map(b -> new Spot(side * b.girth(), b.station()))
+        .filter(spot -> covers(piece, spot))
+        .toList();
+  }
+
+  private static boolean covers(Piece piece, Spot spot) {
+    Point point =
+        piece
+            .outline()
+            .polygon()
+            .getFactory()
+            .createPoint(new Coordinate(spot.girth(), spot.station()));
+    return piece.outline().polygon().contains(point)
+        && piece.outline().polygon().getBoundary().distance(point) > piece.wall();
+  }
+
+  private static Map<Level, Double> perimeters(Orthosis orthosis, List<Finding> findings) {
+    Measurements measured = orthosis.order().measurements();
+    List<Double> stations =
+        measured.circumference().keySet().stream().map(measured::stationOf).toList();
+    SkinMesh skin = SkinMesh.of(orthosis.digit(), -measured.palmarCreaseToWeb(), stations);
+    Map<Level, Double> perimeters = new EnumMap<>(Level.class);
+    measured
+        .circumference()
+        .forEach(
+            (level, tape) -> {
+              double perimeter = skin.perimeter(measured.stationOf(level));
+              perimeters.put(level, perimeter);
+              if (Math.abs(perimeter - tape) > TAPE_TOLERANCE) {
+                findings.add(
+                    Finding.refusal(
+                        "circumference",
+                        "circumference." + level.key(),
+                        String.format(
+                            Locale.ROOT,
+                            "The finger's model measures %.2f mm round at %s where the tape read"
+                                + " %.2f mm.",
+                            perimeter,
+                            level.key(),
+                            tape),
+                        perimeter,
+                        tape));
+              }
+            });
+    return perimeters;
+  }
+
+  /** Whether the orthosis may be written. */
+  public boolean ok() {
+    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+}

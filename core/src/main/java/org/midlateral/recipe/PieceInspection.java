@@ -1,0 +1,145 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import org.midlateral.measurement.Finding;
+import org.midlateral.solid.Conformance;
+import org.midlateral.solid.Conformance.Spot;
+import org.midlateral.solid.MeshAudit;
+import org.midlateral.solid.Solid;
+
+/**
+ * What was measured on one solid.
+ *
+ * @param solid the piece
+ * @param audit of its mesh as it stands in a file
+ * @param conformance against what it was made to be
+ * @param reliefError largest miss of the gap at a relief's centre (mm), G4
+ */
+public record PieceInspection(
+    Solid solid, MeshAudit audit, Conformance conformance, double reliefError) {
+  private static final double LEAST_WALL_SHARE = 0.97;
+  private static final double GAP_TOLERANCE = 0.02;
+  private static final double RELIEF_TOLERANCE = 0.05;
+  private static final double TRIM_TOLERANCE = 0.05;
+  private static final double CHORD_TOLERANCE = 0.02;
+  private static final double LEAST_ANGLE = 10;
+  private static final double SHARP_SHARE = 0.01;
+
+  /**
+   * Inspects a solid.
+   *
+   * @param leastGap no point of its inside may be nearer to the skin (mm)
+   * @param centres of the reliefs under it
+   */
+  static PieceInspection of(Solid solid, double leastGap, List<Spot> centres) {
+    CompletableFuture<MeshAudit> audit =
+        CompletableFuture.supplyAsync(() -> MeshAudit.of(solid.mesh()));
+    Conformance conformance = Conformance.of(solid, leastGap, centres);
+    double reliefError = 0;
+    for (int i = 0; i < centres.size(); i++) {
+      Spot spot = centres.get(i);
+      double wanted = solid.piece().gap().at(spot.girth(), spot.station());
+      reliefError = Math.max(reliefError, Math.abs(conformance.gapAtSpots().get(i) - wanted));
+    }
+    return new PieceInspection(solid, audit.join(), conformance, reliefError);
+  }
+
+  /** A refusal for each invariant that does not hold. */
+  List<Finding> findings() {
+    List<Finding> found = new ArrayList<>();
+    String name = solid.piece().name();
+    if (!audit.sound()) {
+      found.add(
+          refusal(
+              "surface",
+              name + ".wall",
+              "The surface of the %s meets itself or is not closed (%.0f places): the wall is too"
+                  + " thick, or a relief too steep, for the bends of this finger.",
+              name,
+              audit.meetings(),
+              0));
+    }
+    double leastWall = LEAST_WALL_SHARE * solid.piece().wall();
+    if (conformance.minWall() < leastWall) {
+      found.add(
+          refusal(
+              "wall",
+              name + ".wall",
+              "The wall of the %s thins to %.3f mm where at least %.3f mm is wanted; lower"
+                  + " relief.height or trough.flare, or widen their footprints.",
+              name,
+              conformance.minWall(),
+              leastWall));
+    }
+    if (conformance.gapShort() > GAP_TOLERANCE) {
+      found.add(
+          refusal(
+              "clearance",
+              name + ".clearance",
+              "The inside of the %s comes %.3f mm nearer to the skin than asked for, and at most"
+                  + " %.2f mm is allowed; choose a smaller print.edge-length.",
+              name,
+              conformance.gapShort(),
+              GAP_TOLERANCE));
+    }
+    meshFindings(name, found);
+    return found;
+  }
+
+  private void meshFindings(String name, List<Finding> found) {
+    if (reliefError > RELIEF_TOLERANCE) {
+      found.add(
+          refusal(
+              "relief",
+              "relief.height",
+              "The gap at a relief's centre in the %s misses its height by %.3f mm, and at most"
+                  + " %.2f mm is allowed; widen the relief or choose a smaller print.edge-length.",
+              name,
+              reliefError,
+              RELIEF_TOLERANCE));
+    }
+    double trim = conformance.trimError().orElse(0.0);
+    if (trim > TRIM_TOLERANCE) {
+      found.add(
+          refusal(
+              "trim",
+              name + ".wrap",
+              "The finished edge of the %s misses the trim line by %.3f mm, and at most %.2f mm is"
+                  + " allowed; choose a smaller print.edge-length.",
+              name,
+              trim,
+              TRIM_TOLERANCE));
+    }
+    if (conformance.chordError() > CHORD_TOLERANCE) {
+      found.add(
+          refusal(
+              "chord-error",
+              "print.edge-length",
+              "Flat triangles of the %s stand %.4f mm off its true surface, and at most %.2f mm is"
+                  + " allowed; widen the reliefs or choose a smaller print.edge-length.",
+              name,
+              conformance.chordError(),
+              CHORD_TOLERANCE));
+    }
+    if (audit.minAngle() < LEAST_ANGLE || audit.shape().sharpShare() > SHARP_SHARE) {
+      found.add(
+          refusal(
+              "sliver",
+              "print.edge-length",
+              "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted;"
+                  + " choose a smaller print.edge-length.",
+              name,
+              audit.minAngle(),
+              LEAST_ANGLE));
+    }
+  }
+
+  private static Finding refusal(
+      String code, String key, String text, String name, double value, double limit) {
+    String sentence = String.format(Locale.ROOT, text, name, value, limit);
+    return Finding.refusal(code, key, sentence, value, limit);
+  }
+}

@@ -1,0 +1,200 @@
+package org.midlateral.recipe;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Bounds3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.digit.Slice;
+import org.midlateral.document.Content;
+import org.midlateral.document.Part;
+import org.midlateral.document.StlFile;
+import org.midlateral.document.ThreeMfFile;
+import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.shared.SharedData;
+import org.midlateral.solid.MeshAudit;
+
+/**
+ * The main job on one order: made, inspected, and ready to be written.
+ *
+ * @param order what was asked for
+ * @param orthosis what was made; empty where the design has no room on the finger
+ * @param inspection what was measured on it
+ * @param findings cautions about the input, then what making and inspecting found
+ * @param timing where the time went so far
+ */
+public record Product(
+    Order order,
+    Optional<Orthosis> orthosis,
+    Optional<Inspection> inspection,
+    List<Finding> findings,
+    Report.Timing timing) {
+
+  private static final String TOOL = "midlateral";
+
+  public Product {
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * Makes and inspects an order.
+   *
+   * @param cautions found on reading it
+   */
+  public static Product make(Order order, List<Finding> cautions) {
+    List<Finding> findings = new ArrayList<>(cautions);
+    long start = System.nanoTime();
+    try {
+      Orthosis orthosis = Orthosis.make(order);
+      long made = System.nanoTime();
+      Inspection inspection = Inspection.of(orthosis);
+      findings.addAll(inspection.findings());
+      Report.Timing timing =
+          new Report.Timing((made - start) / 1e6, (System.nanoTime() - made) / 1e6, 0);
+      return new Product(order, Optional.of(orthosis), Optional.of(inspection), findings, timing);
+    } catch (DesignRefused refused) {
+      findings.add(refused.finding());
+      Report.Timing timing = new Report.Timing((System.nanoTime() - start) / 1e6, 0, 0);
+      return new Product(order, Optional.empty(), Optional.empty(), findings, timing);
+    }
+  }
+
+  /** Whether it may be written. */
+  public boolean ok() {
+    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+
+  /**
+   * Writes all files of the order into a folder, whole or not at all.
+   *
+   * @param folder that exists
+   * @param force whether files of the same names may be replaced
+   * @param reproducible leaves the timing out of the report
+   * @return the report as written
+   * @throws IllegalStateException if the design was refused
+   * @throws org.midlateral.document.FileProblem if a file cannot be written
+   */
+  public Report write(Path folder, boolean force, boolean reproducible) {
+    if (!ok()) {
+      throw new IllegalStateException("a refused design is not written");
+    }
+    List<Part> parts = parts();
+    Map<Path, Content> files = new LinkedHashMap<>();
+    long start = System.nanoTime();
+    for (Part part : parts) {
+      files.put(folder.resolve(part.name() + ".stl"), new StlFile(part));
+    }
+    files.put(
+        folder.resolve("orthosis.3mf"),
+        new ThreeMfFile(
+            order.measurements().reference(),
+            TOOL + " " + SharedData.version(),
+            material().title(),
+            parts));
+    // The report comes last, so that its timing knows the others'.
+    Map<Path, Content> all = new LinkedHashMap<>(files);
+    Report[] report = new Report[1];
+    all.put(
+        folder.resolve("report.json"),
+        out -> {
+          double writing = (System.nanoTime() - start) / 1e6;
+          report[0] = report(reproducible ? Optional.empty() : Optional.of(writing));
+          out.write(report[0].json().getBytes(StandardCharsets.UTF_8));
+        });
+    WholeFile.writeAll(all, force);
+    return report[0];
+  }
+
+  private List<Part> parts() {
+    return orthosis.orElseThrow().solids().stream()
+        .map(solid -> new Part(solid.piece().name(), solid.mesh()))
+        .toList();
+  }
+
+  private Material material() {
+    return Material.of(order.design().material());
+  }
+
+  /**
+   * The report.
+   *
+   * @param writeMs time spent on writing; empty leaves the timing out
+   */
+  public Report report(Optional<Double> writeMs) {
+    return new Report(
+        new Report.Tool(TOOL, SharedData.version()),
+        order.measurements().reference(),
+        ok(),
+        findings.stream().map(Report.Line::of).toList(),
+        orthosis.map(this::levels).orElse(null),
+        inspection.map(this::partLines).orElse(null),
+        inspection.map(Product::clearance).orElse(null),
+        writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+  }
+
+  private List<Report.LevelLine> levels(Orthosis made) {
+    Measurements measured = order.measurements();
+    return measured.circumference().keySet().stream()
+        .map(
+            level -> {
+              double station = measured.stationOf(level);
+              Slice slice = made.digit().slice(station);
+              return new Report.LevelLine(
+                  level.key(),
+                  station,
+                  slice.circumference(),
+                  2 * slice.halfWidth(),
+                  2 * slice.halfDepth(),
+                  slice.circumference() / 4);
+            })
+        .toList();
+  }
+
+  private Map<String, Report.PartLine> partLines(Inspection inspected) {
+    Map<String, Report.PartLine> lines = new LinkedHashMap<>();
+    PieceInspection trough = inspected.trough();
+    lines.put(trough.solid().piece().name(), partLine(trough));
+    return lines;
+  }
+
+  private Report.PartLine partLine(PieceInspection piece) {
+    MeshAudit audit = piece.audit();
+    Bounds3D box = audit.bounds();
+    return new Report.PartLine(
+        piece.solid().piece().name() + ".stl",
+        audit.triangles(),
+        audit.vertices(),
+        audit.volume(),
+        audit.volume() * material().density() / 1000,
+        audit.area(),
+        audit.watertight(),
+        audit.shells(),
+        audit.holes(),
+        piece.conformance().minWall(),
+        audit.minAngle(),
+        piece.conformance().chordError(),
+        new Report.Bounds(numbers(box.getMin()), numbers(box.getMax())));
+  }
+
+  private static List<Double> numbers(Vector3D v) {
+    return List.of(v.getX(), v.getY(), v.getZ());
+  }
+
+  private static Report.Clearance clearance(Inspection inspected) {
+    var conformance = inspected.trough().conformance();
+    Double atCentre = conformance.gapAtSpots().isEmpty() ? null : conformance.gapAtSpots().get(0);
+    return new Report.Clearance(
+        new Report.TroughClearance(
+            conformance.gap().min(), conformance.gap().mean(), conformance.gap().max(), atCentre),
+        null);
+  }
+}

@@ -1,0 +1,140 @@
+package org.midlateral.recipe;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.midlateral.measurement.Finding;
+import org.midlateral.solid.Spread;
+
+/**
+ * The report of one order: report.json. Lengths in mm, forces in N, stresses in MPa, masses in g,
+ * angles in degrees.
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Report(
+    Tool tool,
+    String reference,
+    boolean ok,
+    List<Line> findings,
+    List<LevelLine> levels,
+    Map<String, PartLine> parts,
+    Clearance clearance,
+    Timing timing) {
+  private static final ObjectMapper JSON = mapper();
+
+  /** Who made the report. */
+  public record Tool(String name, String version) {}
+
+  /** One finding. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Line(
+      String level, String code, String key, String text, Double value, Double limit) {
+    static Line of(Finding finding) {
+      return new Line(
+          finding.severity().name().toLowerCase(Locale.ROOT),
+          finding.code(),
+          finding.key(),
+          finding.text(),
+          finite(finding.value()),
+          finite(finding.limit()));
+    }
+
+    private static Double finite(double value) {
+      return Double.isFinite(value) ? value : null;
+    }
+  }
+
+  /**
+   * One level of the finger.
+   *
+   * @param midlateralGirth from the volar midline to the mid-lateral mark, on the skin
+   */
+  public record LevelLine(
+      String level,
+      double station,
+      double circumference,
+      double width,
+      double depth,
+      double midlateralGirth) {}
+
+  /** One part. */
+  public record PartLine(
+      String file,
+      int triangles,
+      int vertices,
+      double volume,
+      double mass,
+      double area,
+      boolean watertight,
+      int shells,
+      int holes,
+      double minWall,
+      double minAngle,
+      double chordError,
+      Bounds bounds) {}
+
+  /** The box round a part. */
+  public record Bounds(List<Double> min, List<Double> max) {}
+
+  /** Gaps, to the skin and between the pieces. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Clearance(TroughClearance trough, Spread fitGap) {}
+
+  /** Gap between trough and skin; at the relief's centre only where the trough covers one. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record TroughClearance(double min, double mean, double max, Double atReliefCentre) {}
+
+  /** Where the time went. */
+  public record Timing(
+      @JsonProperty("geometryMs") double geometry,
+      @JsonProperty("checksMs") double checks,
+      @JsonProperty("writeMs") double write) {}
+
+  /** The report as it is written: JSON, ending with a line feed. */
+  public String json() {
+    try {
+      return JSON.writeValueAsString(this) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a report that is no JSON", e);
+    }
+  }
+
+  private static ObjectMapper mapper() {
+    SimpleModule module = new SimpleModule();
+    module.addSerializer(Double.class, new Rounded());
+    module.addSerializer(double.class, new Rounded());
+    return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).registerModule(module);
+  }
+
+  /** Numbers to six decimals: finer than anything is measured, and free of rounding's tails. */
+  private static final class Rounded extends StdSerializer<Double> {
+    private static final long serialVersionUID = 1L;
+
+    Rounded() {
+      super(Double.class);
+    }
+
+    @Override
+    public void serialize(Double value, JsonGenerator json, SerializerProvider provider)
+        throws IOException {
+      if (!Double.isFinite(value)) {
+        json.writeNull();
+        return;
+      }
+      BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
+      json.writeNumber(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
+    }
+  }
+}

@@ -1,0 +1,122 @@
+package org.midlateral.solid;
+
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.SkinFoot;
+import org.midlateral.digit.Slice;
+import org.midlateral.trough.Piece;
+
+/**
+ * What is measured on a finished solid against what it was made to be.
+ *
+ * @param minWall smallest distance between inner and outer surface (mm), G3
+ * @param gap signed distance of the inner surface from the skin (mm), G4
+ * @param gapShort largest shortfall of that distance against the gap asked for (mm), G4
+ * @param gapAtSpots distance of the inner surface from the skin at the spots asked for (mm), G4
+ * @param chordError largest distance of the triangles from the exact surface (mm), G9
+ * @param trimError largest miss of the finished edge, on the skin, against the trim line along the
+ *     flanks (mm), G2; empty for a piece without a trim line
+ */
+public record Conformance(
+    double minWall,
+    Spread gap,
+    double gapShort,
+    List<Double> gapAtSpots,
+    double chordError,
+    Optional<Double> trimError) {
+
+  /** A place on the skin: girth from the volar midline and station (mm). */
+  public record Spot(double girth, double station) {}
+
+  public Conformance {
+    gapAtSpots = List.copyOf(gapAtSpots);
+  }
+
+  /**
+   * Measures a solid.
+   *
+   * @param leastGap no point of the inner surface may be nearer to the skin (mm)
+   * @param spots of the skin, under the piece, whose gap is wanted
+   */
+  public static Conformance of(Solid solid, double leastGap, List<Spot> spots) {
+    Spread gap = gap(solid);
+    MeshTree inner = MeshTree.of(solid.inner());
+    MeshTree outer = MeshTree.of(solid.outer());
+    return new Conformance(
+        inner.gap(outer).distance(),
+        gap,
+        Math.max(0, leastGap - gap.min()),
+        spots.stream().map(spot -> above(solid, inner, spot)).toList(),
+        new ChordError(solid, inner, outer).largest(),
+        solid.piece().dorsal() ? Optional.empty() : Optional.of(trimError(solid)));
+  }
+
+  private static double above(Solid solid, MeshTree inner, Spot spot) {
+    Slice slice = solid.piece().digit().slice(spot.station());
+    double[] jet = new double[18];
+    slice.jet(slice.angle(spot.girth()), jet);
+    return inner.nearest(Vector3D.of(jet[0], jet[1], jet[2])).distance();
+  }
+
+  /** Signed distance from skin to inner surface at corners and middles of its triangles. */
+  private static Spread gap(Solid solid) {
+    TriangleMesh mesh = solid.mesh();
+    SkinFoot foot = new SkinFoot(solid.piece().digit());
+    double[] at = new double[solid.innerVertices()];
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    double turn = solid.piece().dorsal() ? Math.PI : 0;
+    for (int i = 0; i < at.length; i++) {
+      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), solid.angle(i) + turn, solid.station(i));
+      at[i] = foot.distance();
+      least = Math.min(least, at[i]);
+      most = Math.max(most, at[i]);
+    }
+    double sum = 0;
+    double area = 0;
+    for (int t = 0; t < solid.innerTriangles(); t++) {
+      int a = mesh.corner(t, 0);
+      int b = mesh.corner(t, 1);
+      int c = mesh.corner(t, 2);
+      double third = 1.0 / 3;
+      foot.find(
+          (mesh.x(a) + mesh.x(b) + mesh.x(c)) * third,
+          (mesh.y(a) + mesh.y(b) + mesh.y(c)) * third,
+          (mesh.z(a) + mesh.z(b) + mesh.z(c)) * third,
+          middle(solid, a, b, c) + turn,
+          (solid.station(a) + solid.station(b) + solid.station(c)) * third);
+      least = Math.min(least, foot.distance());
+      double size = mesh.area(t);
+      area += size;
+      sum += size * (at[a] + at[b] + at[c]) * third;
+    }
+    return new Spread(least, sum / area, most);
+  }
+
+  private static double middle(Solid solid, int a, int b, int c) {
+    return (solid.angle(a) + solid.angle(b) + solid.angle(c)) / 3;
+  }
+
+  /** The crest of the rim, dropped onto the skin, against the trim line, along both flanks. */
+  private static double trimError(Solid solid) {
+    Piece piece = solid.piece();
+    DigitSurface digit = piece.digit();
+    SkinFoot foot = new SkinFoot(digit);
+    TriangleMesh mesh = solid.mesh();
+    double worst = 0;
+    int first = solid.crest();
+    for (int k = 0; k < solid.firstLoop(); k++) {
+      int v = first + k;
+      foot.find(mesh.x(v), mesh.y(v), mesh.z(v), solid.angle(k), solid.station(k));
+      double s = foot.station();
+      if (s > piece.outline().flankStart() && s < piece.outline().flankEnd()) {
+        Slice slice = digit.slice(s);
+        double trim = piece.outline().wrap() / 2 * slice.circumference();
+        worst = Math.max(worst, Math.abs(Math.abs(foot.girth()) - trim));
+      }
+    }
+    return worst;
+  }
+}

@@ -1,0 +1,89 @@
+package org.midlateral.solid;
+
+/**
+ * Evens out the points next to the loops: between an edge and the first row of the lattice there is
+ * more or less room by chance, and moving the nearest points to the mean of their neighbours shares
+ * it out.
+ */
+final class Relaxation {
+  /** Points up to this many edges off a loop move. */
+  private static final int LAYERS = 5;
+
+  private static final int SWEEPS = 8;
+
+  private Relaxation() {}
+
+  /**
+   * Moves points in place.
+   *
+   * @param angle of the points, those of the loops first
+   * @param station of the points
+   * @param corners of the triangles
+   * @param fixed number of points on the loops
+   * @param chart of the piece
+   */
+  static void nearLoops(double[] angle, double[] station, int[] corners, int fixed, Chart chart) {
+    int n = angle.length;
+    byte[] layer = layers(n, corners, fixed);
+    // Averaged in the view along the finger and in the length along it: fair over the pulp too.
+    double[][] at = new double[3][n];
+    for (int i = 0; i < n; i++) {
+      double rho = chart.rho(station[i]);
+      at[0][i] = rho * Math.sin(angle[i]);
+      at[1][i] = rho * Math.cos(angle[i]);
+      at[2][i] = chart.v(station[i]);
+    }
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      sweep(at, corners, layer, fixed);
+    }
+    for (int i = fixed; i < n; i++) {
+      if (layer[i] > 0) {
+        angle[i] = Math.atan2(at[0][i], at[1][i]);
+        station[i] = chart.station(at[2][i]);
+      }
+    }
+  }
+
+  private static void sweep(double[][] at, int[] corners, byte[] layer, int fixed) {
+    int n = layer.length;
+    double[][] sum = new double[3][n];
+    int[] count = new int[n];
+    for (int t = 0; t < corners.length; t++) {
+      int from = corners[t];
+      int to = corners[t % 3 == 2 ? t - 2 : t + 1];
+      // Round an inner point every neighbour is met exactly once this way.
+      if (layer[from] > 0) {
+        for (int k = 0; k < 3; k++) {
+          sum[k][from] += at[k][to];
+        }
+        count[from]++;
+      }
+    }
+    for (int i = fixed; i < n; i++) {
+      for (int k = 0; count[i] > 0 && k < 3; k++) {
+        at[k][i] = sum[k][i] / count[i];
+      }
+    }
+  }
+
+  /** 0 for points that stay; the number of edges to the nearest loop for those that move. */
+  private static byte[] layers(int n, int[] corners, int fixed) {
+    byte[] layer = new byte[n];
+    for (int k = 1; k <= LAYERS; k++) {
+      for (int t = 0; t < corners.length; t += 3) {
+        boolean near = false;
+        for (int c = 0; c < 3; c++) {
+          int v = corners[t + c];
+          near |= k == 1 ? v < fixed : layer[v] == k - 1;
+        }
+        for (int c = 0; near && c < 3; c++) {
+          int v = corners[t + c];
+          if (v >= fixed && layer[v] == 0) {
+            layer[v] = (byte) k;
+          }
+        }
+      }
+    }
+    return layer;
+  }
+}

@@ -1,0 +1,117 @@
+package org.midlateral.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+
+/** The finger's skin as a closed mesh, with a ring of vertices at each measured level. */
+public final class SkinMesh {
+  /** Points of a ring: its perimeter falls short of the section's by under 0.02 % . */
+  public static final int ROUND = 96;
+
+  private static final double STEP = 0.8;
+  private static final int PULP_RINGS = 24;
+
+  private final TriangleMesh mesh;
+  private final List<Double> stations;
+
+  private SkinMesh(TriangleMesh mesh, List<Double> stations) {
+    this.mesh = mesh;
+    this.stations = stations;
+  }
+
+  /**
+   * The skin from a proximal station to the end of the pulp.
+   *
+   * @param from station of the flat proximal end (mm)
+   * @param levels stations that get a ring of their own (mm)
+   */
+  public static SkinMesh of(DigitSurface digit, double from, List<Double> levels) {
+    TreeSet<Double> at = new TreeSet<>(levels);
+    at.add(from);
+    at.add(digit.tip());
+    int n = (int) Math.ceil((digit.tip() - from) / STEP);
+    for (int i = 0; i <= n; i++) {
+      double s = from + (digit.tip() - from) * i / n;
+      Double near = at.floor(s + STEP / 3);
+      if (near == null || near < s - STEP / 3) {
+        at.add(s);
+      }
+    }
+    double pulp = digit.pulpEnd() - digit.tip();
+    for (int i = 1; i < PULP_RINGS; i++) {
+      at.add(digit.tip() + pulp * Math.sin(Math.PI / 2 * i / PULP_RINGS));
+    }
+    List<Double> stations = new ArrayList<>(at);
+    return new SkinMesh(rings(digit, stations), List.copyOf(stations));
+  }
+
+  private static TriangleMesh rings(DigitSurface digit, List<Double> stations) {
+    int rings = stations.size();
+    double[] xyz = new double[3 * (rings * ROUND + 2)];
+    double[] jet = new double[18];
+    int at = 0;
+    for (double s : stations) {
+      Slice slice = digit.slice(s);
+      for (int i = 0; i < ROUND; i++) {
+        slice.jet(2 * Math.PI * i / ROUND - Math.PI, jet);
+        System.arraycopy(jet, 0, xyz, at, 3);
+        at += 3;
+      }
+    }
+    centre(digit, stations.get(0), xyz, at);
+    centre(digit, digit.pulpEnd(), xyz, at + 3);
+    int[] corners = new int[6 * rings * ROUND];
+    int used = 0;
+    for (int i = 0; i < ROUND; i++) {
+      int j = (i + 1) % ROUND;
+      for (int r = 0; r + 1 < rings; r++) {
+        int a = r * ROUND;
+        int b = a + ROUND;
+        used = put(corners, used, a + i, a + j, b + j);
+        used = put(corners, used, a + i, b + j, b + i);
+      }
+      used = put(corners, used, rings * ROUND, j, i);
+      int last = (rings - 1) * ROUND;
+      used = put(corners, used, rings * ROUND + 1, last + i, last + j);
+    }
+    return new TriangleMesh(xyz, corners);
+  }
+
+  private static void centre(DigitSurface digit, double station, double[] xyz, int at) {
+    xyz[at] = digit.centre(station).getX();
+    xyz[at + 1] = digit.centre(station).getY();
+    xyz[at + 2] = digit.centre(station).getZ();
+  }
+
+  private static int put(int[] corners, int used, int a, int b, int c) {
+    corners[used] = a;
+    corners[used + 1] = b;
+    corners[used + 2] = c;
+    return used + 3;
+  }
+
+  /** The closed surface (mm). */
+  public TriangleMesh mesh() {
+    return mesh;
+  }
+
+  /**
+   * Perimeter of the mesh's ring at a level (mm).
+   *
+   * @throws IllegalArgumentException if no ring stands at this station
+   */
+  public double perimeter(double station) {
+    int ring = stations.indexOf(station);
+    if (ring < 0) {
+      throw new IllegalArgumentException("no ring at station " + station);
+    }
+    double sum = 0;
+    for (int i = 0; i < ROUND; i++) {
+      sum += mesh.vertex(ring * ROUND + i).distance(mesh.vertex(ring * ROUND + (i + 1) % ROUND));
+    }
+    return sum;
+  }
+}
