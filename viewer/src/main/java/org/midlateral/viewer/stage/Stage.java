@@ -19,25 +19,23 @@ public final class Stage implements AutoCloseable {
   private static final long STOP_MILLIS = 5000;
   private static final long IDLE_MILLIS = 200;
 
-  private final Newest<Picture> waiting = new Newest<>();
+  private final Newest<Request> waiting = new Newest<>();
   private final CompletableFuture<Void> started = new CompletableFuture<>();
-  private final Consumer<Frame> listener;
   private final Loop loop = new Loop();
   private volatile Thread thread;
 
-  private Stage(Consumer<Frame> listener) {
-    this.listener = listener;
-  }
+  private record Request(Picture picture, Consumer<Frame> listener) {}
+
+  private Stage() {}
 
   /**
-   * Starts drawing.
+   * Starts the drawing thread.
    *
-   * @param listener gets each frame, on the drawing thread
    * @throws StageFailure where there is no OpenGL to draw with
    */
-  public static Stage open(Consumer<Frame> listener) throws StageFailure {
+  public static Stage open() throws StageFailure {
     RENDERER_LOG.setLevel(Level.OFF);
-    Stage stage = new Stage(listener);
+    Stage stage = new Stage();
     stage.loop.setSettings(settings());
     // Not waiting: a start that fails would never come back.
     stage.loop.start(JmeContext.Type.OffscreenSurface, false);
@@ -66,9 +64,13 @@ public final class Stage implements AutoCloseable {
     return settings;
   }
 
-  /** Asks for a picture; one that still waits is dropped for it. */
-  public void draw(Picture picture) {
-    waiting.put(picture);
+  /**
+   * Asks for a picture; one that still waits is dropped for it.
+   *
+   * @param listener gets the frame, on the drawing thread
+   */
+  public void draw(Picture picture, Consumer<Frame> listener) {
+    waiting.put(new Request(picture, listener));
   }
 
   @Override
@@ -100,9 +102,9 @@ public final class Stage implements AutoCloseable {
     public void update() {
       super.update();
       try {
-        Picture picture = waiting.take(IDLE_MILLIS);
-        if (picture != null) {
-          Stage.this.listener.accept(painter.paint(picture));
+        Request request = waiting.take(IDLE_MILLIS);
+        if (request != null) {
+          request.listener().accept(painter.paint(request.picture()));
         }
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
