@@ -39,4 +39,22 @@ public record Loop(double[] points) {
     }
     return least;
   }
+
+  /** How far ahead of a point, along a unit direction, the line is first met (mm); or infinite. */
+  double ahead(double y, double z, double dy, double dz) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < size(); i++) {
+      double ey = at(i + 1, 0) - at(i, 0);
+      double ez = at(i + 1, 1) - at(i, 1);
+      double det = dz * ey - dy * ez;
+      double ry = at(i, 0) - y;
+      double rz = at(i, 1) - z;
+      double along = (rz * ey - ry * ez) / det;
+      double share = (dy * rz - dz * ry) / det;
+      if (share >= 0 && share <= 1 && along >= 0) {
+        least = Math.min(least, along);
+      }
+    }
+    return least;
+  }
 }
