@@ -20,6 +20,17 @@ final class Light {
     }
   }
 
+  /** Linear light to sRGB, by steps fine enough that no byte is left out. */
+  private static final byte[] ENCODED = new byte[1 << 13];
+
+  static {
+    for (int i = 0; i < ENCODED.length; i++) {
+      double l = (double) i / (ENCODED.length - 1);
+      double s = l <= 0.0031308 ? 12.92 * l : 1.055 * Math.pow(l, 1 / 2.4) - 0.055;
+      ENCODED[i] = (byte) Math.round(255 * s);
+    }
+  }
+
   private Light() {}
 
   /** Linear light of a byte of sRGB. */
@@ -30,8 +41,7 @@ final class Light {
   /** The byte of sRGB for linear light. */
   static int encoded(double light) {
     double l = Math.max(0, Math.min(1, light));
-    double s = l <= 0.0031308 ? 12.92 * l : 1.055 * Math.pow(l, 1 / 2.4) - 0.055;
-    return (int) Math.round(255 * s);
+    return ENCODED[(int) (l * (ENCODED.length - 1) + 0.5)] & 255;
   }
 
   /** Share of its own colour that a surface gives back. */

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.solid.TriangleMesh;
@@ -60,11 +61,9 @@ public record Picture(List<Figure> figures, View view, int width, int height) im
       }
     }
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    int[] row = new int[width];
-    for (int y = 0; y < height; y++) {
-      row(layers, y, row);
-      image.setRGB(0, y, width, 1, row, 0, width);
-    }
+    int[] colours = new int[width * height];
+    IntStream.range(0, height).parallel().forEach(y -> row(layers, y, colours));
+    image.setRGB(0, 0, width, height, colours, 0, width);
     return image;
   }
 
@@ -105,7 +104,7 @@ public record Picture(List<Figure> figures, View view, int width, int height) im
   /**
    * One row of the picture: the mean, in linear light, of the finer pixels under each of its own.
    */
-  private void row(List<Layer> layers, int y, int[] row) {
+  private void row(List<Layer> layers, int y, int[] colours) {
     double[] light = new double[3];
     double[] sum = new double[3];
     for (int x = 0; x < width; x++) {
@@ -125,7 +124,8 @@ public record Picture(List<Figure> figures, View view, int width, int height) im
           sum[k] += light[k] / (FINER * FINER);
         }
       }
-      row[x] = Light.encoded(sum[0]) << 16 | Light.encoded(sum[1]) << 8 | Light.encoded(sum[2]);
+      colours[y * width + x] =
+          Light.encoded(sum[0]) << 16 | Light.encoded(sum[1]) << 8 | Light.encoded(sum[2]);
     }
   }
 

@@ -14,6 +14,9 @@ final class Density {
   /** An uneven triangle's longest edge, squared, over the spacing's. */
   private static final double UNEVEN = 1.75;
 
+  /** Over the pulp the chart, which knows mean radii only, makes true lengths vary more. */
+  private static final double UNEVEN_PULP = 2.3;
+
   /** The spacing changes by no more than this along the finger (1). */
   private static final double GRADE = 0.12;
 
@@ -45,8 +48,10 @@ final class Density {
     double[] spacing = new double[n];
     Bends bends = new Bends(piece);
     for (int i = 0; i < n; i++) {
-      double sharpest = bends.sharpestAt(chart.station(Math.min(to, from + i * STEP)));
-      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (UNEVEN * sharpest)));
+      double station = chart.station(Math.min(to, from + i * STEP));
+      double uneven = station > piece.digit().tip() ? UNEVEN_PULP : UNEVEN;
+      double sharpest = bends.sharpestAt(station);
+      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (uneven * sharpest)));
     }
     for (int i = 1; i < n; i++) {
       spacing[i] = Math.min(spacing[i], spacing[i - 1] + GRADE * STEP);

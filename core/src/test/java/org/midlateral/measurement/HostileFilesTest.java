@@ -7,9 +7,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whatever a file holds, it is read or refused with errors, quickly and in little memory. */
+/**
+ * Whatever a file holds, it is read or refused with errors, quickly and in little memory. A test
+ * that hangs is given up.
+ */
+@Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class HostileFilesTest {
 
   private static final Path SAMPLES = Path.of("..", "samples");
