@@ -31,15 +31,13 @@ final class DorsalOutline {
    * @param corner length of the 45 degree cut at each corner (mm)
    * @throws DesignRefused where the shell has no room between web and the trough's distal corners
    */
-  static Outline of(
-      DorsalShellDesign design, Outline trough, DigitSurface digit, double corner)
+  static Outline of(DorsalShellDesign design, Outline trough, DigitSurface digit, double corner)
       throws DesignRefused {
     double half = halfLength(design, trough, digit.pipAxis());
     double from = digit.pipAxis() - half;
     double to = digit.pipAxis() + half;
     double share = 1 - trough.wrap();
-    DoubleUnaryOperator flank =
-        s -> share / 2 * digit.circumference(s) + design.overlap();
+    DoubleUnaryOperator flank = s -> share / 2 * digit.circumference(s) + design.overlap();
     Corner cut = Corner.cut(Math.min(corner, half / 3));
     CoordinateList distal = new CoordinateList();
     double flankEnd = cut.start(flank, to);

@@ -31,8 +31,7 @@ public final class DorsalShell {
   public static Piece of(Design design, DigitSurface digit, Piece bare, Relief relief)
       throws DesignRefused {
     DorsalShellDesign shell = design.dorsalShell();
-    Outline outline =
-        DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
+    Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
     double wall = shell.wall().orElse(bare.wall());
     double onTop = bare.wall() + shell.fitGap();
     double rim = shell.fitGap();

@@ -5,7 +5,8 @@ import org.midlateral.trough.GapField;
 
 /**
  * Gap of the dorsal shell: its own clearance over the dorsum, and a fit gap over the outside of the
- * trough where the two overlap, with a smooth step between the two just dorsal of the trough's edge.
+ * trough where the two overlap, with a smooth step between the two just dorsal of the trough's
+ * edge.
  *
  * @param digit the skin
  * @param wrap share of the circumference between the trough's finished edges

@@ -12,7 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import org.midlateral.measurement.Hand;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.section.GapLine;
@@ -20,7 +20,7 @@ import org.midlateral.viewer.section.Loop;
 import org.midlateral.viewer.section.Section;
 
 /** The section at one station, drawn flat, seen from the tip. */
-public final class SectionDrawing extends JComponent {
+public final class SectionDrawing extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double ROOM = 9;
   private static final float HAIR = 1;

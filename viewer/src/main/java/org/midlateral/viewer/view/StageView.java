@@ -13,7 +13,7 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import javax.swing.AbstractAction;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
@@ -24,7 +24,7 @@ import org.midlateral.viewer.stage.Picture;
 import org.midlateral.viewer.stage.Stage;
 
 /** A component that shows what is on the stage, turned by mouse and keys. */
-public abstract class StageView extends JComponent {
+public abstract class StageView extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double KEY_TURN = Math.toRadians(7.5);
   private static final double KEY_ZOOM = 1.15;

@@ -1,0 +1,187 @@
+package org.midlateral.viewer.window;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import javax.swing.WindowConstants;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.form.Form;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.view.FingerView;
+import org.midlateral.viewer.view.Palette;
+
+/** The one window of the program. */
+public final class MainWindow extends JFrame {
+  private static final long serialVersionUID = 1;
+  private static final int FORM_WIDTH = 392;
+  private static final int SECTION_WIDTH = 322;
+
+  private final transient Session session = new Session(Sample.BULBOUS);
+  private final transient Maker maker = new Maker(this::take);
+  private final FingerView view;
+  private final Form form;
+  private final SectionCard section;
+  private final FindingsBar findings;
+  private final transient ViewBar viewBar;
+  private final transient Menus menus;
+  private transient Made made;
+  private Quantity quantity = Quantity.NONE;
+  private Palette palette = Palette.LIGHT;
+  private double changeToShownMillis = Double.NaN;
+
+  /**
+   * A window in the light appearance, not yet on the screen.
+   *
+   * @param stage draws its pictures
+   */
+  public static MainWindow open(Stage stage) {
+    Appearance.wear(false);
+    return new MainWindow(stage);
+  }
+
+  private MainWindow(Stage stage) {
+    view = new FingerView(stage);
+    view.setName("view");
+    form = new Form(session::edit, this::items, session::settle);
+    section = new SectionCard(view::setStation);
+    findings = new FindingsBar(form::goTo, () -> Notices.cautions(this, made));
+    view.onStation(section::moveTo);
+    viewBar = new ViewBar(view, this::colourBy, section::setTone);
+    menus = new Menus(this, session, view);
+    setJMenuBar(menus.bar());
+    arrange();
+    session.onChange(this::changed);
+    setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            menus.leave();
+          }
+        });
+    changed();
+  }
+
+  private void arrange() {
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(viewBar.above(), BorderLayout.NORTH);
+    middle.add(view, BorderLayout.CENTER);
+    middle.add(viewBar.below(), BorderLayout.SOUTH);
+    form.setPreferredSize(new Dimension(FORM_WIDTH, 100));
+    section.setPreferredSize(new Dimension(SECTION_WIDTH, 100));
+    JPanel all = new JPanel(new BorderLayout());
+    all.add(form, BorderLayout.WEST);
+    all.add(middle, BorderLayout.CENTER);
+    all.add(section, BorderLayout.EAST);
+    all.add(findings, BorderLayout.SOUTH);
+    var line = UIManager.getColor("Separator.foreground");
+    middle.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 1, line));
+    findings.setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, line));
+    setContentPane(all);
+    setMinimumSize(new Dimension(1100, 680));
+    setSize(1280, 800);
+  }
+
+  private void changed() {
+    setTitle(session.title() + " – Midlateral");
+    form.show(session.draft());
+    menus.changed();
+    maker.ask(session.draft(), quantity);
+  }
+
+  private void items(Form.Items change) {
+    Draft draft = session.draft();
+    if (change.remove() >= 0) {
+      session.replace(draft.withoutItem(change.list(), change.remove()));
+      return;
+    }
+    String item = change.list() + "[" + draft.items(change.list()) + "].";
+    double station = shown().map(v -> v.orthosis().digit().pipAxis()).orElse(0.0);
+    session.replace(
+        draft
+            .with(item + "station", String.format(Locale.ROOT, "%.0f mm", station))
+            .with(item + "girth", "0 mm")
+            .with(item + "height", "1 mm"));
+  }
+
+  private void colourBy(Quantity other) {
+    quantity = other;
+    maker.ask(session.draft(), quantity);
+  }
+
+  private void take(Maker.Answer answer) {
+    made = answer.made();
+    form.tell(made.errors(), made.findings(), palette.caution(), palette.refusal());
+    findings.show(made.errors(), made.findings());
+    if (made.view().isEmpty()) {
+      view.setStale(true);
+      return;
+    }
+    view.whenNextShown(
+        () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
+    view.show(made.view().get(), answer.colouring());
+    section.show(made.view().get());
+  }
+
+  /** The design that is made now; empty while there is none. */
+  Optional<Made.View> shown() {
+    return made == null ? Optional.empty() : made.view();
+  }
+
+  Optional<Made> made() {
+    return Optional.ofNullable(made);
+  }
+
+  /** Puts the light or the dark appearance on. */
+  void wear(boolean dark) {
+    palette = Palette.of(dark);
+    Appearance.wear(dark);
+    view.setPalette(palette);
+    section.setPalette(palette);
+    findings.setPalette(palette);
+    if (made != null) {
+      form.tell(made.errors(), made.findings(), palette.caution(), palette.refusal());
+    }
+  }
+
+  /** Opens a file or, where that fails, says why in one sentence. */
+  public Optional<String> open(java.nio.file.Path file) {
+    try {
+      session.open(file);
+      return Optional.empty();
+    } catch (Session.FileTrouble trouble) {
+      return Optional.of(trouble.getMessage());
+    }
+  }
+
+  /** Time from the last change to its picture on the screen (ms). */
+  double changeToShownMillis() {
+    return changeToShownMillis;
+  }
+
+  /** What is said in the findings, for tests. */
+  List<String> findingTexts() {
+    return findings.texts();
+  }
+
+  Session session() {
+    return session;
+  }
+
+  @Override
+  public void dispose() {
+    maker.close();
+    super.dispose();
+  }
+}
