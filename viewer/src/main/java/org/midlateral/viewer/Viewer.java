@@ -57,6 +57,8 @@ public final class Viewer {
       return MACHINE;
     }
     try (Stage stage = Stage.open()) {
+      // A process that is told to end must not tear the display down under the drawing thread.
+      Runtime.getRuntime().addShutdownHook(new Thread(stage::close));
       return show(stage, file, err);
     } catch (StageFailure failure) {
       err.println("midlateral: the viewer cannot draw: " + failure.getMessage());

@@ -65,14 +65,17 @@ public record Scale(double low, double high, double step) {
     return marks;
   }
 
-  /** A value in few digits. */
+  /** A value in three digits that count, thousands set apart: {@code 1 520 000}. */
   public static String text(double value) {
     if (Math.abs(value) < 1e-12) {
       return "0";
     }
     BigDecimal rounded = new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros();
-    return Math.abs(value) >= 1e5 || Math.abs(value) < 1e-4
-        ? rounded.toString()
-        : rounded.toPlainString();
+    if (Math.abs(value) < 1e-4) {
+      return rounded.toString();
+    }
+    String plain = rounded.toPlainString();
+    // U+2009, the thin space that ISO 80000-1 sets thousands apart with.
+    return Math.abs(value) < 1e4 ? plain : plain.replaceAll("(?<=\\d)(?=(\\d{3})+$)", "\u2009");
   }
 }

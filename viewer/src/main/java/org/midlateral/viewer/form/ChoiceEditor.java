@@ -52,13 +52,13 @@ final class ChoiceEditor implements Editor {
     showing = false;
   }
 
-  private static final class Titles extends DefaultListCellRenderer {
+  private final class Titles extends DefaultListCellRenderer {
     private static final long serialVersionUID = 1;
 
     @Override
     public Component getListCellRendererComponent(
         JList<?> list, Object value, int index, boolean selected, boolean focused) {
-      String text = value == null ? "choose" : Wording.title(value.toString());
+      String text = value == null ? "choose" : Wording.choice(key, value.toString());
       return super.getListCellRendererComponent(list, text, index, selected, focused);
     }
   }

@@ -9,6 +9,7 @@ import javax.swing.BoxLayout;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
+import javax.swing.UIManager;
 import org.midlateral.measurement.KeyTable;
 
 /** A section of the form, which opens and closes. */
@@ -27,9 +28,11 @@ final class Group extends JPanel {
     setOpaque(false);
     header.setName("group." + section);
     header.setHorizontalAlignment(SwingConstants.LEADING);
+    // The arrow tells whether it is open; a chosen look would tell something else.
     header.putClientProperty(
-        FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_BORDERLESS);
-    header.putClientProperty(FlatClientProperties.STYLE, "font: bold; selectedBackground: null");
+        FlatClientProperties.STYLE,
+        "font: bold; selectedBackground: $Panel.background; background: $Panel.background;"
+            + " selectedForeground: $Label.foreground; borderWidth: 0");
     String comment = KeyTable.standard().sectionComment(section);
     header.setToolTipText(comment.isEmpty() ? null : comment);
     header.addActionListener(e -> setOpen(header.isSelected()));
@@ -73,8 +76,10 @@ final class Group extends JPanel {
   }
 
   private void label() {
-    String sign = header.isSelected() ? "▾ " : "▸ ";
+
     String tail = !header.isSelected() && count > 0 ? "  (" + count + " to look at)" : "";
-    header.setText(sign + title + tail);
+    header.setText(title + tail);
+    String arrow = header.isSelected() ? "Tree.expandedIcon" : "Tree.collapsedIcon";
+    header.setIcon(UIManager.getIcon(arrow));
   }
 }

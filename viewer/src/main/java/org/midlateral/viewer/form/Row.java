@@ -24,9 +24,9 @@ import org.midlateral.measurement.LengthUnit;
 /** One key: its name, field, unit and usual range, and below them what is to be said about it. */
 final class Row extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final int NAME_WIDTH = 150;
+  private static final int NAME_WIDTH = 148;
   private static final int FIELD_WIDTH = 84;
-  private static final int UNIT_WIDTH = 40;
+  private static final int UNIT_WIDTH = 46;
 
   /**
    * Something to be said at a field.
@@ -123,7 +123,9 @@ final class Row extends JPanel {
   }
 
   private static void fix(JComponent component, int width) {
-    Dimension size = new Dimension(width, component.getPreferredSize().height);
+    int height =
+        Math.max(new JLabel("x").getPreferredSize().height, component.getPreferredSize().height);
+    Dimension size = new Dimension(width, height);
     component.setPreferredSize(size);
     component.setMinimumSize(size);
   }

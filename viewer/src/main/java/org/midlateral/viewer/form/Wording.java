@@ -31,6 +31,11 @@ final class Wording {
     return title.toString();
   }
 
+  /** A word that can be chosen; units stay as they are written. */
+  static String choice(Key key, String word) {
+    return key.path().equals("unit") ? word : title(word);
+  }
+
   /** The title of a section. */
   static String sectionTitle(String section) {
     return section.isEmpty()

@@ -8,7 +8,7 @@ import org.midlateral.viewer.stage.Orbit;
 /** Brings all that is shown into the window. */
 final class Fit {
   /** Room left for names and scale, as a share of the window. */
-  private static final double MARGIN = 1.42;
+  private static final double MARGIN = 1.3;
 
   private Fit() {}
 

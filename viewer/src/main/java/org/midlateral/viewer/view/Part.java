@@ -4,7 +4,7 @@ package org.midlateral.viewer.view;
 public enum Part {
   FINGER("Finger"),
   TROUGH("Trough"),
-  SHELL("Dorsal shell"),
+  SHELL("Shell"),
   MARKS("Marks");
 
   private final String title;

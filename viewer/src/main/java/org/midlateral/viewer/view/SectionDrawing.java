@@ -22,7 +22,7 @@ import org.midlateral.viewer.section.Section;
 /** The section at one station, drawn flat, seen from the tip. */
 public final class SectionDrawing extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final double ROOM = 9;
+  private static final double ROOM = 7.5;
   private static final float HAIR = 1;
   private static final double SCALE_MM = 5;
 
@@ -70,6 +70,7 @@ public final class SectionDrawing extends JPanel {
     g.fillRect(0, 0, getWidth(), getHeight());
     if (section != null) {
       scale = Math.min(getWidth() / (2 * widest()), getHeight() / (2 * deepest()));
+      g.setFont(getFont());
       drawing(g);
     }
     g.dispose();
@@ -80,7 +81,7 @@ public final class SectionDrawing extends JPanel {
     for (double s = 0; s < view.orthosis().digit().tip(); s += 2) {
       most = Math.max(most, view.orthosis().digit().slice(s).halfWidth());
     }
-    return most + ROOM + 5;
+    return most + ROOM;
   }
 
   private double deepest() {
@@ -130,19 +131,18 @@ public final class SectionDrawing extends JPanel {
 
   private void midlateral(Graphics2D g) {
     g.setColor(palette.midlateral());
+    double[] right = section.midlateral().get(0);
+    double[] left = section.midlateral().get(1);
+    float[] dashes = {5, 4};
+    g.setStroke(new BasicStroke(HAIR, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+    g.draw(new Line2D.Double(x(left[0]), y(left[1]), x(right[0]), y(right[1])));
     g.setStroke(new BasicStroke(1.5f));
     for (double[] point : section.midlateral()) {
       double out = Math.signum(point[0]) * 5.5;
       g.draw(
           new Line2D.Double(x(point[0] - out * 0.35), y(point[1]), x(point[0] + out), y(point[1])));
     }
-    double[] right = section.midlateral().get(0);
-    FontMetrics font = g.getFontMetrics();
-    String word = "mid-lateral";
-    g.drawString(
-        word,
-        (float) Math.min(x(right[0]) + 4, getWidth() - font.stringWidth(word) - 3),
-        (float) (y(right[1]) - 5));
+    centred(g, "mid-lateral", x((left[0] + right[0]) / 2), y(right[1]) - 5);
     g.setStroke(new BasicStroke(HAIR));
   }
 
@@ -171,6 +171,8 @@ public final class SectionDrawing extends JPanel {
     g.setColor(palette.quiet());
     centred(g, "dorsal", getWidth() / 2.0, font.getAscent() + 3);
     centred(g, "volar", getWidth() / 2.0, getHeight() - 6);
+    String from = "seen from the tip";
+    g.drawString(from, getWidth() - 6 - font.stringWidth(from), getHeight() - 6);
     Hand hand = view.orthosis().order().measurements().hand();
     String right = hand == Hand.RIGHT ? "radial" : "ulnar";
     String left = hand == Hand.RIGHT ? "ulnar" : "radial";

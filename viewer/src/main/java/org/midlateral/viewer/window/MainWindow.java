@@ -24,7 +24,7 @@ import org.midlateral.viewer.view.Palette;
 /** The one window of the program. */
 public final class MainWindow extends JFrame {
   private static final long serialVersionUID = 1;
-  private static final int FORM_WIDTH = 392;
+  private static final int FORM_WIDTH = 376;
   private static final int SECTION_WIDTH = 322;
 
   private final transient Session session = new Session(Sample.BULBOUS);
@@ -65,6 +65,11 @@ public final class MainWindow extends JFrame {
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(
         new WindowAdapter() {
+          @Override
+          public void windowOpened(WindowEvent e) {
+            form.goTo("circumference.proximal-phalanx");
+          }
+
           @Override
           public void windowClosing(WindowEvent e) {
             menus.leave();

@@ -45,7 +45,7 @@ final class SectionCard extends JPanel {
     this.onStation = onStation;
     setBorder(BorderFactory.createEmptyBorder(6, 10, 6, 10));
     JPanel head = new JPanel(new BorderLayout());
-    JLabel title = new JLabel("Section, seen from the tip");
+    JLabel title = new JLabel("Section");
     title.setFont(title.getFont().deriveFont(Font.BOLD));
     title.setLabelFor(slider);
     place.setName("section.station");
@@ -150,12 +150,17 @@ final class SectionCard extends JPanel {
     setting = false;
     Section section = Section.of(view, station);
     drawing.show(view, section);
-    place.setText(String.format(Locale.ROOT, "%.1f mm from the web", station));
+    place.setText(where(station));
     fill("trough", section.cut(false));
     fill("shell", section.cut(true));
     figures.get("skin.girth").setText(decimals(section.circumference(), 1));
     figures.get("skin.quarter").setText(decimals(section.circumference() / 4, 1));
     onStation.accept(station);
+  }
+
+  private static String where(double station) {
+    String side = station < 0 ? "proximal" : "distal";
+    return String.format(Locale.ROOT, "%.1f mm %s of the web", Math.abs(station), side);
   }
 
   private void fill(String piece, Optional<Section.Cut> cut) {

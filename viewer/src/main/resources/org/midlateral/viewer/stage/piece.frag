@@ -17,6 +17,6 @@ void main() {
   // A lamp at the viewer's left shoulder, and less from the right; Shade 0 leaves the colour flat.
   float key = max(0.0, dot(n, normalize(vec3(-0.45, 0.6, 0.75))));
   float fill = max(0.0, dot(n, normalize(vec3(0.7, -0.2, 0.6))));
-  float light = 0.42 + 0.55 * key + 0.18 * fill;
+  float light = 0.55 + 0.45 * key + 0.15 * fill;
   outFragColor = vec4(base * mix(1.0, light, m_Shade), m_Opacity);
 }
