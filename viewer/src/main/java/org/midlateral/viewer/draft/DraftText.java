@@ -10,6 +10,7 @@ import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.Tag;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /** Drafts to and from YAML, every scalar taken as the text it is. */
@@ -34,8 +35,14 @@ public final class DraftText {
   public static Draft read(String yaml) throws NotADraft {
     Object root;
     try {
+
       root =
-          new Load(LoadSettings.builder().setSchema(new FailsafeSchema()).build())
+          new Load(
+                  LoadSettings.builder()
+                      .setSchema(new FailsafeSchema())
+                      // A key without a value is none; the schema itself knows no such tag.
+                      .setTagConstructors(Map.of(Tag.NULL, node -> ""))
+                      .build())
               .loadFromString(yaml);
     } catch (YamlEngineException e) {
       throw new NotADraft("is not YAML: " + e.getMessage().lines().findFirst().orElse(""));

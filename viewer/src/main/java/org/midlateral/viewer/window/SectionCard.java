@@ -137,6 +137,7 @@ final class SectionCard extends JPanel {
     labels.put(tip, new JLabel("pulp"));
     slider.setLabelTable(labels);
     slider.setPaintLabels(true);
+    slider.revalidate();
   }
 
   /** Goes to a station (mm). */
