@@ -82,7 +82,8 @@ record OverlapStep(
    * @param wall of the shell (mm)
    */
   static double width(double height, double wall) {
-    // Steepest slope 2 h/w; least radius of the foot w²/4h, which must exceed the wall.
-    return Math.max(2.05 * height, Math.sqrt(4 * height * 1.4 * wall));
+    // Steepest slope 2 h/w; least radius of the foot w²/4h, more than twice the wall, so that the
+    // triangles on the outside are not squeezed together.
+    return Math.max(2.05 * height, Math.sqrt(4 * height * 2.2 * wall));
   }
 }
