@@ -43,6 +43,7 @@ public final class Form extends JPanel {
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
   private final Bubbles bubbles;
   private LengthUnit unit = LengthUnit.MM;
+  private transient Key focused;
 
   /**
    * A form.
@@ -67,7 +68,7 @@ public final class Form extends JPanel {
             column,
             ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
             ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-    scroll.setBorder(null);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(LINE);
     add(scroll, BorderLayout.CENTER);
     add(hintCard(), BorderLayout.SOUTH);
@@ -87,7 +88,7 @@ public final class Form extends JPanel {
     hint.setLineWrap(true);
     hint.setWrapStyleWord(true);
     hint.setOpaque(false);
-    hint.setForeground(UIManager.getColor("Label.foreground"));
+
     hint.setName("hint");
     JPanel card = new JPanel(new BorderLayout());
     card.setBorder(
@@ -122,10 +123,17 @@ public final class Form extends JPanel {
   private void focused(Key key) {
     if (key == null) {
       onLeave.run();
+    }
+    focused = key;
+    hint();
+  }
+
+  private void hint() {
+    if (focused == null) {
       hint.setText(
           "Type a length as 62, 6.2 cm or 2 1/2 in. Up and Down step a number; Tab goes on.");
     } else {
-      hint.setText(Wording.hint(key, unit));
+      hint.setText(Wording.hint(focused, unit));
     }
   }
 
@@ -134,6 +142,7 @@ public final class Form extends JPanel {
     unit = unit(draft);
     bubbles.show(draft);
     rows.forEach((path, row) -> row.show(draft.get(path), unit));
+    hint();
   }
 
   private static LengthUnit unit(Draft draft) {

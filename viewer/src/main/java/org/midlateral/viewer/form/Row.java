@@ -1,5 +1,6 @@
 package org.midlateral.viewer.form;
 
+import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.GridBagConstraints;
@@ -15,7 +16,6 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.UIManager;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.Key;
 import org.midlateral.measurement.Kind;
@@ -24,9 +24,9 @@ import org.midlateral.measurement.LengthUnit;
 /** One key: its name, field, unit and usual range, and below them what is to be said about it. */
 final class Row extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final int NAME_WIDTH = 148;
-  private static final int FIELD_WIDTH = 84;
-  private static final int UNIT_WIDTH = 46;
+  private static final int NAME_WIDTH = 140;
+  private static final int FIELD_WIDTH = 82;
+  private static final int UNIT_WIDTH = 40;
 
   /**
    * Something to be said at a field.
@@ -105,7 +105,7 @@ final class Row extends JPanel {
       fix(unitLabel, UNIT_WIDTH);
       add(unitLabel, at);
       at.weightx = 1;
-      usual.setForeground(UIManager.getColor("Label.disabledForeground"));
+      usual.putClientProperty(FlatClientProperties.STYLE, "foreground: $Label.disabledForeground");
       add(usual, at);
     }
     message.setEditable(false);

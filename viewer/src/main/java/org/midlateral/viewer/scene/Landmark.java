@@ -63,7 +63,7 @@ public record Landmark(String name, Kind kind, Shape shape, List<Vector3D> ancho
       case PIP -> "PIP tape";
       case MIDDLE_PHALANX -> "Middle phalanx";
       case DIP -> "DIP tape";
-      case TIP -> "Pulp";
+      case TIP -> "Tip";
     };
   }
 

@@ -50,6 +50,11 @@ public final class FingerView extends StageView {
     stationListener = listener;
   }
 
+  /** The next design is fitted to the window. */
+  public void forget() {
+    view = null;
+  }
+
   /** Shows a design. */
   public void show(Made.View next, Colouring colours) {
     boolean first = view == null;

@@ -32,7 +32,7 @@ final class ScaleBar {
     double pixels = length / orbit.pixel(width, height);
     double y = height - MARGIN;
     g.setColor(palette.ink());
-    g.setStroke(new BasicStroke(1.5f));
+    g.setStroke(new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
     g.draw(new Line2D.Double(MARGIN, y, MARGIN + pixels, y));
     for (int i = 0; i <= 2; i++) {
       double x = MARGIN + pixels * i / 2;

@@ -26,6 +26,9 @@ public final class SectionDrawing extends JPanel {
   private static final float HAIR = 1;
   private static final double SCALE_MM = 5;
 
+  /** Lightness of a skin on which dark lines read better, of 255. */
+  private static final double BRIGHT = 110;
+
   private transient Made.View view;
   private transient Section section;
   private transient Palette palette = Palette.LIGHT;
@@ -129,20 +132,28 @@ public final class SectionDrawing extends JPanel {
     g.draw(path);
   }
 
+  /** The palette in which things are drawn on the skin, whose tone may be bright in the dark. */
+  private Palette onSkin() {
+    Color c = tone.colour();
+    double light = 0.2126 * c.getRed() + 0.7152 * c.getGreen() + 0.0722 * c.getBlue();
+    return Palette.of(light < BRIGHT);
+  }
+
   private void midlateral(Graphics2D g) {
-    g.setColor(palette.midlateral());
+    g.setColor(onSkin().midlateral());
     double[] right = section.midlateral().get(0);
     double[] left = section.midlateral().get(1);
     float[] dashes = {5, 4};
     g.setStroke(new BasicStroke(HAIR, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(new Line2D.Double(x(left[0]), y(left[1]), x(right[0]), y(right[1])));
+    centred(g, "mid-lateral", x((left[0] + right[0]) / 2), y(right[1]) - 5);
+    g.setColor(palette.midlateral());
     g.setStroke(new BasicStroke(1.5f));
     for (double[] point : section.midlateral()) {
       double out = Math.signum(point[0]) * 5.5;
       g.draw(
           new Line2D.Double(x(point[0] - out * 0.35), y(point[1]), x(point[0] + out), y(point[1])));
     }
-    centred(g, "mid-lateral", x((left[0] + right[0]) / 2), y(right[1]) - 5);
     g.setStroke(new BasicStroke(HAIR));
   }
 
@@ -152,7 +163,7 @@ public final class SectionDrawing extends JPanel {
     double fy = y(gap.z());
     double tx = fx - gap.outY() * 20;
     double ty = fy + gap.outZ() * 20;
-    g.setColor(palette.ink());
+    g.setColor(onSkin().ink());
     g.draw(new Line2D.Double(fx, fy, tx, ty));
     String text = String.format(java.util.Locale.ROOT, "%.2f", gap.millimetres());
     double w = font.stringWidth(text);

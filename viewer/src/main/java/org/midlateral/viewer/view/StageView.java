@@ -35,6 +35,7 @@ public abstract class StageView extends JPanel {
   private final Timer settled;
   private transient Orbit orbit;
   private transient Frame frame;
+  private transient Picture asked;
   private transient Runnable whenShown = () -> {};
   private boolean changedSinceShown;
 
@@ -103,6 +104,11 @@ public abstract class StageView extends JPanel {
     changedSinceShown = false;
   }
 
+  /** Whether the picture on the screen is the one last asked for, drawn smoothly. */
+  public final boolean isSettled() {
+    return frame != null && frame.picture() == asked && asked.smooth() && !settled.isRunning();
+  }
+
   /** The frame on the screen; null before the first. */
   public final Frame frame() {
     return frame;
@@ -116,6 +122,7 @@ public abstract class StageView extends JPanel {
     int width = (int) Math.round(getWidth() * scale);
     int height = (int) Math.round(getHeight() * scale);
     Picture picture = new Picture(actors(), orbit, width, height, paper(), smooth);
+    asked = picture;
     stage.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown)));
   }
 

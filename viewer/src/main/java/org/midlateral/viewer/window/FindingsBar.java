@@ -65,7 +65,7 @@ final class FindingsBar extends JPanel {
 
   FindingsBar(Consumer<String> goTo, Runnable showCautions) {
     super(new BorderLayout());
-    setPreferredSize(new Dimension(100, 112));
+    setPreferredSize(new Dimension(100, 100));
     setMinimumSize(new Dimension(100, 70));
     head.setFont(head.getFont().deriveFont(Font.BOLD));
     head.setLabelFor(list);

@@ -36,6 +36,7 @@ public final class MainWindow extends JFrame {
   private final transient ViewBar viewBar;
   private final transient Menus menus;
   private transient Made made;
+  private Quantity coloured;
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
   private double changeToShownMillis = Double.NaN;
@@ -62,6 +63,7 @@ public final class MainWindow extends JFrame {
     setJMenuBar(menus.bar());
     arrange();
     session.onChange(this::changed);
+    session.onOpen(this::opened);
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(
         new WindowAdapter() {
@@ -105,6 +107,12 @@ public final class MainWindow extends JFrame {
     maker.ask(session.draft(), quantity);
   }
 
+  /** Another finger: seen whole, and cut at its PIP axis. */
+  private void opened() {
+    view.forget();
+    section.forget();
+  }
+
   private void items(Form.Items change) {
     Draft draft = session.draft();
     if (change.remove() >= 0) {
@@ -127,6 +135,7 @@ public final class MainWindow extends JFrame {
 
   private void take(Maker.Answer answer) {
     made = answer.made();
+    coloured = answer.asked().quantity();
     form.tell(made.errors(), made.findings(), palette.caution(), palette.refusal());
     findings.show(made.errors(), made.findings());
     if (made.view().isEmpty()) {
@@ -142,6 +151,11 @@ public final class MainWindow extends JFrame {
   /** The design that is made now; empty while there is none. */
   Optional<Made.View> shown() {
     return made == null ? Optional.empty() : made.view();
+  }
+
+  /** Whether what was last made is what the form and the colour box say. */
+  boolean isCurrent() {
+    return made != null && made.draft().equals(session.draft()) && coloured == quantity;
   }
 
   Optional<Made> made() {
@@ -168,6 +182,11 @@ public final class MainWindow extends JFrame {
     } catch (Session.FileTrouble trouble) {
       return Optional.of(trouble.getMessage());
     }
+  }
+
+  /** Goes to the field of a key. */
+  void goTo(String path) {
+    form.goTo(path);
   }
 
   /** Time from the last change to its picture on the screen (ms). */

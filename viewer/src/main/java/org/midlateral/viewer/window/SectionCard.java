@@ -113,6 +113,11 @@ final class SectionCard extends JPanel {
     table.add(label, at);
   }
 
+  /** The next design is shown at its PIP axis. */
+  void forget() {
+    station = Double.NaN;
+  }
+
   /** Shows the section of a design at the same station as before, or at the PIP axis at first. */
   void show(Made.View design) {
     view = design;

@@ -19,6 +19,7 @@ final class Session {
   private static final long LARGEST = 1 << 20;
 
   private final List<Runnable> listeners = new ArrayList<>();
+  private final List<Runnable> openers = new ArrayList<>();
   private History history;
   private Draft saved;
   private Path file;
@@ -46,11 +47,17 @@ final class Session {
     saved = draft;
     file = from;
     title = name;
+    openers.forEach(Runnable::run);
     changed();
   }
 
   void onChange(Runnable listener) {
     listeners.add(listener);
+  }
+
+  /** Is told before the change when another file or sample is opened. */
+  void onOpen(Runnable listener) {
+    openers.add(listener);
   }
 
   private void changed() {

@@ -1,9 +1,9 @@
 uniform vec4 m_Tint;
 uniform float m_Opacity;
 uniform float m_Shade;
-in vec3 normal;
+centroid in vec3 normal;
 #ifdef VERTEX_TINT
-in vec4 colour;
+centroid in vec4 colour;
 #endif
 out vec4 outFragColor;
 

@@ -4,13 +4,13 @@ in vec3 inPosition;
 in vec3 inNormal;
 #ifdef VERTEX_TINT
 in vec4 inColor;
-out vec4 colour;
+centroid out vec4 colour;
 #endif
 #ifdef MOVING
 uniform float m_Amount;
 in vec3 inTexCoord;
 #endif
-out vec3 normal;
+centroid out vec3 normal;
 
 void main() {
   vec3 at = inPosition;
