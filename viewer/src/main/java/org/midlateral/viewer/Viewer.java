@@ -56,15 +56,19 @@ public final class Viewer {
       err.println("midlateral: the viewer needs a display, and there is none here");
       return MACHINE;
     }
+    try {
+      // Before the renderer looks for it, which would not know what to say.
+      GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+    } catch (HeadlessException | AWTError e) {
+      err.println("midlateral: the viewer needs a display, and this one cannot be opened");
+      return MACHINE;
+    }
     try (Stage stage = Stage.open()) {
       // A process that is told to end must not tear the display down under the drawing thread.
       Runtime.getRuntime().addShutdownHook(new Thread(stage::close));
       return show(stage, file, err);
     } catch (StageFailure failure) {
       err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
-      return MACHINE;
-    } catch (HeadlessException | AWTError e) {
-      err.println("midlateral: the viewer needs a display, and this one cannot be opened");
       return MACHINE;
     }
   }

@@ -122,7 +122,12 @@ final class FindingsBar extends JPanel {
         });
   }
 
-  void show(List<InputError> errors, List<Finding> findings) {
+  /**
+   * Shows what was found.
+   *
+   * @param more whether the pieces are still being inspected
+   */
+  void show(List<InputError> errors, List<Finding> findings, boolean more) {
     List<Line> found = new ArrayList<>();
     for (InputError error : errors) {
       found.add(new Line(Severity.REFUSAL, error.key(), error.text()));
@@ -135,7 +140,8 @@ final class FindingsBar extends JPanel {
         }
       }
     }
-    head.setText(found.isEmpty() ? "Findings: none" : "Findings: " + found.size());
+    String count = found.isEmpty() ? "none" : Integer.toString(found.size());
+    head.setText("Findings: " + count + (more ? " so far, inspecting the pieces" : ""));
     if (found.isEmpty()) {
       found.add(new Line(null, "", "Nothing was found amiss with these values."));
     }

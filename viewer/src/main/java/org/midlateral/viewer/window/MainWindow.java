@@ -4,6 +4,7 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import javax.swing.WindowConstants;
+import org.midlateral.measurement.Finding;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.sample.Sample;
@@ -35,7 +37,9 @@ public final class MainWindow extends JFrame {
   private final FindingsBar findings;
   private final transient ViewBar viewBar;
   private final transient Menus menus;
+  private final transient Inspector inspector = new Inspector(this::inspected);
   private transient Made made;
+  private transient List<Finding> inspected;
   private Quantity coloured;
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
@@ -134,10 +138,13 @@ public final class MainWindow extends JFrame {
   }
 
   private void take(Maker.Answer answer) {
-    made = answer.made();
+    if (made != answer.made()) {
+      made = answer.made();
+      inspected = null;
+      made.view().ifPresent(any -> inspector.ask(made));
+    }
     coloured = answer.asked().quantity();
-    form.tell(made.errors(), made.findings(), palette.caution(), palette.refusal());
-    findings.show(made.errors(), made.findings());
+    tell();
     if (made.view().isEmpty()) {
       view.setStale(true);
       return;
@@ -146,6 +153,23 @@ public final class MainWindow extends JFrame {
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
     view.show(made.view().get(), answer.colouring());
     section.show(made.view().get());
+  }
+
+  private void inspected(Inspector.Inspected answer) {
+    if (answer.made() == made) {
+      inspected = answer.findings();
+      tell();
+    }
+  }
+
+  /** Says what was found so far, in the form and below. */
+  private void tell() {
+    List<Finding> all = new ArrayList<>(made.findings());
+    if (inspected != null) {
+      all.addAll(inspected);
+    }
+    form.tell(made.errors(), all, palette.caution(), palette.refusal());
+    findings.show(made.errors(), all, made.view().isPresent() && inspected == null);
   }
 
   /** The design that is made now; empty while there is none. */
@@ -170,7 +194,7 @@ public final class MainWindow extends JFrame {
     section.setPalette(palette);
     findings.setPalette(palette);
     if (made != null) {
-      form.tell(made.errors(), made.findings(), palette.caution(), palette.refusal());
+      tell();
     }
   }
 
@@ -206,6 +230,7 @@ public final class MainWindow extends JFrame {
   @Override
   public void dispose() {
     maker.close();
+    inspector.close();
     super.dispose();
   }
 }

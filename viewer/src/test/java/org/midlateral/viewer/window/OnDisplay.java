@@ -9,7 +9,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * Window tests run where there is a display. Without one they are skipped, and say so, unless the
  * environment variable CI is set: there they must run.
  */
-final class OnDisplay implements ExecutionCondition {
+public final class OnDisplay implements ExecutionCondition {
   @Override
   public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
     if (!GraphicsEnvironment.isHeadless()) {

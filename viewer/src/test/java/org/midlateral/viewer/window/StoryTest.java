@@ -117,7 +117,8 @@ class StoryTest {
   }
 
   @Test
-  void whatIsExportedIsWhatTheCommandWrites(@TempDir Path folder) {
+  void whatIsExportedIsWhatTheCommandWrites(@TempDir Path folder) throws Exception {
+    desk = Desk.withSample(Sample.SLIM);
     Path into = folder.resolve("out");
     desk.press("Export all files");
     desk.until("the dialog", () -> desk.hasButton("Export here"));
