@@ -15,6 +15,12 @@ public final class SolidMesher {
   /** Sagitta of the rim's round between two of its lines (mm). */
   private static final double RIM_SAGITTA = 0.016;
 
+  /**
+   * Width of a strip of the rim over the edge length: the rim then has no more share in the error
+   * of a cross-section's second moment than the faces, and loses it with the square of the edge.
+   */
+  private static final double RIM_STRIP = 0.225;
+
   private final Piece piece;
   private final List<EdgeLoop> loops;
   private final PlaneMesh plane;
@@ -66,7 +72,7 @@ public final class SolidMesher {
   /** Number of strips round the rim: even, since every second line stands half a step on. */
   private static int rimLines(double radius, double edgeLength) {
     double round = Math.PI / (2 * Math.acos(1 - RIM_SAGITTA / radius));
-    double fine = Math.PI * radius / (0.75 * edgeLength);
+    double fine = Math.PI * radius / (RIM_STRIP * edgeLength);
     return 2 * (int) Math.ceil(Math.max(round, fine) / 2);
   }
 
