@@ -7,6 +7,7 @@ import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Orders;
+import org.midlateral.mechanics.Sections;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
@@ -30,9 +31,14 @@ public record Made(
    * @param skin the finger
    * @param landmarks lines on the finger
    * @param pieces the trough, and the dorsal shell where there is one
+   * @param sections of the same pieces, in their order
    */
   public record View(
-      Orthosis orthosis, Shape skin, List<Landmark> landmarks, List<PieceShape> pieces) {
+      Orthosis orthosis,
+      Shape skin,
+      List<Landmark> landmarks,
+      List<PieceShape> pieces,
+      Sections sections) {
     public View {
       landmarks = List.copyOf(landmarks);
       pieces = List.copyOf(pieces);
@@ -44,7 +50,8 @@ public record Made(
           orthosis,
           Shape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
           Landmark.of(measured, orthosis.digit()),
-          orthosis.solids().stream().map(PieceShape::of).toList());
+          orthosis.solids().stream().map(PieceShape::of).toList(),
+          Sections.of(orthosis.digit(), orthosis.solids()));
     }
   }
 

@@ -5,7 +5,7 @@ public enum Quantity {
   NONE("Plain", "", ""),
   CLEARANCE("Clearance to the skin", "mm", "Clearance"),
   WALL("Wall thickness", "mm", "Wall"),
-  RIGIDITY("Section rigidity EI", "N·mm²", "EI");
+  RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI");
 
   private final String title;
   private final String unit;

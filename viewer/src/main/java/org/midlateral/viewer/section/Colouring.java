@@ -6,6 +6,8 @@ import java.util.stream.DoubleStream;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.Material;
+import org.midlateral.mechanics.AreaMoments;
+import org.midlateral.mechanics.Loop;
 import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.TriangleMesh;
@@ -96,8 +98,8 @@ public record Colouring(Quantity quantity, Scale scale, List<double[]> values, L
     double[] along = new double[steps + 1];
     for (int k = 0; k <= steps; k++) {
       double s = outline.proximal() + (outline.distal() - outline.proximal()) * k / steps;
-      CutPlane plane = CutPlane.of(view.orthosis().digit(), s);
-      along[k] = modulus * AreaMoments.of(Slicer.cut(piece.shape(), plane)).inertia();
+      List<Loop> loops = view.sections().loops(s).get(view.pieces().indexOf(piece));
+      along[k] = modulus * AreaMoments.of(loops).aboutY();
     }
     double[] rigidity = new double[piece.solid().innerVertices()];
     for (int i = 0; i < rigidity.length; i++) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.Tube;
 import org.midlateral.viewer.stage.Shape;
@@ -49,7 +50,7 @@ public final class Stations {
   public static Shape hoop(Made.View view, double station) {
     DigitSurface digit = view.orthosis().digit();
     double at = Math.min(station, last(view));
-    CutPlane plane = CutPlane.of(digit, at);
+    SectionPlane plane = SectionPlane.at(digit, at);
     double y = digit.slice(at).halfWidth() + CLEAR;
     double z = digit.slice(at).halfDepth() + CLEAR;
     List<Vector3D> path = new ArrayList<>();

@@ -14,10 +14,10 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
 import org.midlateral.measurement.Hand;
+import org.midlateral.mechanics.Loop;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.section.GapLine;
-import org.midlateral.viewer.section.Loop;
-import org.midlateral.viewer.section.Section;
+import org.midlateral.viewer.section.SectionView;
 
 /** The section at one station, drawn flat, seen from the tip. */
 public final class SectionDrawing extends JPanel {
@@ -30,7 +30,7 @@ public final class SectionDrawing extends JPanel {
   private static final double BRIGHT = 110;
 
   private transient Made.View view;
-  private transient Section section;
+  private transient SectionView section;
   private transient Palette palette = Palette.LIGHT;
   private SkinTone tone = SkinTone.NEUTRAL;
   private double scale = 1;
@@ -41,7 +41,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** Shows a section of a design. */
-  public void show(Made.View design, Section other) {
+  public void show(Made.View design, SectionView other) {
     view = design;
     section = other;
     repaint();
@@ -99,7 +99,7 @@ public final class SectionDrawing extends JPanel {
     g.setStroke(new BasicStroke(HAIR));
     fill(g, List.of(section.skin()), tone.colour(), palette.ink());
     section.liner().ifPresent(liner -> fill(g, List.of(liner), palette.liner(), palette.ink()));
-    for (Section.Cut cut : section.cuts()) {
+    for (SectionView.Cut cut : section.cuts()) {
       Color colour = cut.piece().isDorsal() ? palette.shell() : palette.trough();
       fill(g, cut.loops(), colour, palette.ink());
     }
@@ -120,9 +120,9 @@ public final class SectionDrawing extends JPanel {
   private void fill(Graphics2D g, List<Loop> loops, Color inside, Color line) {
     Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
     for (Loop loop : loops) {
-      path.moveTo(x(loop.at(0, 0)), y(loop.at(0, 1)));
+      path.moveTo(x(loop.y(0)), y(loop.n(0)));
       for (int i = 1; i < loop.size(); i++) {
-        path.lineTo(x(loop.at(i, 0)), y(loop.at(i, 1)));
+        path.lineTo(x(loop.y(i)), y(loop.n(i)));
       }
       path.closePath();
     }
@@ -206,7 +206,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** What is drawn, for whoever looks at the numbers. */
-  public Optional<Section> section() {
+  public Optional<SectionView> section() {
     return Optional.ofNullable(section);
   }
 }

@@ -20,7 +20,7 @@ import javax.swing.JSlider;
 import javax.swing.SwingConstants;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Made;
-import org.midlateral.viewer.section.Section;
+import org.midlateral.viewer.section.SectionView;
 import org.midlateral.viewer.section.Stations;
 import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.SectionDrawing;
@@ -67,50 +67,59 @@ final class SectionCard extends JPanel {
 
   private JComponent table() {
     JPanel table = new JPanel(new GridBagLayout());
-    String[] rows = {"area", "inertia", "rigidity", "gap"};
-    String[] names = {"Area, mm²", "I, mm⁴", "EI, N·mm²", "Least gap to skin, mm"};
     GridBagConstraints at = new GridBagConstraints();
-    at.insets = new Insets(1, 0, 1, 4);
+    at.insets = new Insets(1, 0, 1, 2);
     at.fill = GridBagConstraints.HORIZONTAL;
     at.gridy = 0;
-    head(table, at, 1, "Trough");
-    head(table, at, 2, "Dorsal shell");
+    cell(table, at, 1, head("Area, mm²"));
+    cell(table, at, 2, head("I, mm⁴"));
+    cell(table, at, 3, head("EI, N·mm²"));
+    String[] rows = {"trough", "shell", "slipping", "bonded"};
+    String[] names = {"Trough", "Dorsal shell", "Both, slipping", "Both, bonded"};
     for (int r = 0; r < rows.length; r++) {
-      at.gridy = r + 1;
-      at.gridx = 0;
-      at.weightx = 0;
-      table.add(new JLabel(names[r]), at);
-      figure(table, at, 1, "trough." + rows[r]);
-      figure(table, at, 2, "shell." + rows[r]);
+      at.gridy++;
+      cell(table, at, 0, new JLabel(names[r]));
+      cell(table, at, 1, figure(rows[r] + ".area"));
+      cell(table, at, 2, figure(rows[r] + ".inertia"));
+      cell(table, at, 3, figure(rows[r] + ".rigidity"));
     }
-    at.gridy++;
-    at.gridx = 0;
-    at.weightx = 0;
-    table.add(new JLabel("Round the skin, mm"), at);
-    figure(table, at, 1, "skin.girth");
-    at.gridy++;
-    at.gridx = 0;
-    at.weightx = 0;
-    table.add(new JLabel("Midline to mid-lateral"), at);
-    figure(table, at, 1, "skin.quarter");
+    at.insets = new Insets(6, 0, 1, 2);
+    wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
+    at.insets = new Insets(1, 0, 1, 2);
+    wide(table, at, "Round the skin, mm", figure("skin.girth"));
+    wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
     return table;
   }
 
-  private static void head(JPanel table, GridBagConstraints at, int column, String text) {
+  private static void cell(JPanel table, GridBagConstraints at, int column, JLabel label) {
     at.gridx = column;
-    at.weightx = 1;
-    JLabel label = new JLabel(text, SwingConstants.TRAILING);
-    label.setFont(label.getFont().deriveFont(Font.BOLD));
+    at.gridwidth = 1;
+    at.weightx = column == 0 ? 0 : 1;
     table.add(label, at);
   }
 
-  private void figure(JPanel table, GridBagConstraints at, int column, String name) {
-    at.gridx = column;
-    at.weightx = 1;
+  private static void wide(JPanel table, GridBagConstraints at, String name, JLabel figure) {
+    at.gridy++;
+    at.gridx = 0;
+    at.gridwidth = 3;
+    at.weightx = 0;
+    table.add(new JLabel(name), at);
+    at.gridx = 3;
+    at.gridwidth = 1;
+    table.add(figure, at);
+  }
+
+  private static JLabel head(String text) {
+    JLabel label = new JLabel(text, SwingConstants.TRAILING);
+    label.setFont(label.getFont().deriveFont(Font.BOLD));
+    return label;
+  }
+
+  private JLabel figure(String name) {
     JLabel label = new JLabel("–", SwingConstants.TRAILING);
     label.setName("section." + name);
     figures.put(name, label);
-    table.add(label, at);
+    return label;
   }
 
   /** The next design is shown at its PIP axis. */
@@ -154,11 +163,14 @@ final class SectionCard extends JPanel {
     setting = true;
     slider.setValue((int) Math.round(station * STEPS_PER_MM));
     setting = false;
-    Section section = Section.of(view, station);
+    SectionView section = SectionView.of(view, station);
     drawing.show(view, section);
     place.setText(where(station));
-    fill("trough", section.cut(false));
-    fill("shell", section.cut(true));
+    fill("trough", section.cut(false).map(SectionView.Cut::figures));
+    fill("shell", section.cut(true).map(SectionView.Cut::figures));
+    fill("slipping", section.slipping());
+    fill("bonded", section.bonded());
+    figures.get("gap").setText(gap(section.cut(false)) + ", " + gap(section.cut(true)));
     figures.get("skin.girth").setText(decimals(section.circumference(), 1));
     figures.get("skin.quarter").setText(decimals(section.circumference() / 4, 1));
     onStation.accept(station);
@@ -169,15 +181,21 @@ final class SectionCard extends JPanel {
     return String.format(Locale.ROOT, "%.1f mm %s of the web", Math.abs(station), side);
   }
 
-  private void fill(String piece, Optional<Section.Cut> cut) {
-    put(piece + ".area", cut, c -> decimals(c.moments().area(), 1));
-    put(piece + ".inertia", cut, c -> Scale.text(c.moments().inertia()));
-    put(piece + ".rigidity", cut, c -> Scale.text(c.rigidity()));
-    put(piece + ".gap", cut, c -> decimals(c.leastGap(), 2));
+  private static String gap(Optional<SectionView.Cut> cut) {
+    return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
   }
 
-  private void put(String name, Optional<Section.Cut> cut, Function<Section.Cut, String> text) {
-    figures.get(name).setText(cut.map(text).orElse("–"));
+  private void fill(String row, Optional<SectionView.Figures> worth) {
+    put(row + ".area", worth, f -> decimals(f.area(), 1));
+    put(row + ".inertia", worth, f -> Scale.text(f.inertia()));
+    put(row + ".rigidity", worth, f -> Scale.text(f.rigidity()));
+  }
+
+  private void put(
+      String name,
+      Optional<SectionView.Figures> worth,
+      Function<SectionView.Figures, String> text) {
+    figures.get(name).setText(worth.map(text).orElse("–"));
   }
 
   private static String decimals(double value, int places) {

@@ -13,7 +13,7 @@ import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.Quantity;
 
 /** Invariant: what the viewer shows agrees with what the design asked for. */
-class SectionTest {
+class SectionViewTest {
   private static Made.View view;
 
   @BeforeAll
@@ -25,7 +25,7 @@ class SectionTest {
   @Test
   void gapsAreThoseTheDesignAskedFor() {
     // Sample: clearance 0.3 by default and a liner of 1.0; the midline has no relief.
-    Section section = Section.of(view, view.orthosis().digit().pipAxis());
+    SectionView section = SectionView.of(view, view.orthosis().digit().pipAxis());
     GapLine volar = section.gaps().get(0);
     assertThat(volar.millimetres()).isCloseTo(1.3, within(0.02));
     assertThat(section.cut(false).orElseThrow().leastGap()).isCloseTo(1.3, within(0.02));
@@ -33,14 +33,14 @@ class SectionTest {
 
   @Test
   void theCircumferenceAtATapeIsTheTapes() {
-    Section section = Section.of(view, view.orthosis().digit().pipAxis());
+    SectionView section = SectionView.of(view, view.orthosis().digit().pipAxis());
     assertThat(section.circumference()).isCloseTo(70, within(0.05));
   }
 
   @Test
   void aSectionPastTheShellHasOnlyTheTrough() {
     double nearEnd = view.orthosis().trough().piece().outline().flankEnd() - 0.5;
-    Section section = Section.of(view, nearEnd);
+    SectionView section = SectionView.of(view, nearEnd);
     assertThat(section.cut(false)).isPresent();
     assertThat(section.cut(true)).isEmpty();
   }
