@@ -82,7 +82,9 @@ final class RigidityRecipe {
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             cast(),
             sensitivity()),
-        compared.stream().map(one -> new Curve(one.wrap(), one.profile())).toList(),
+        compared.stream()
+            .map(one -> new Curve(one.wrap(), one.solids(), one.support(), one.profile()))
+            .toList(),
         findings);
   }
 

@@ -16,10 +16,10 @@ import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSeparator;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
-import javax.swing.UIManager;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
@@ -91,10 +91,8 @@ public final class Form extends JPanel {
 
     hint.setName("hint");
     JPanel card = new JPanel(new BorderLayout());
-    card.setBorder(
-        BorderFactory.createCompoundBorder(
-            BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Separator.foreground")),
-            BorderFactory.createEmptyBorder(6, 12, 6, 12)));
+    card.add(new JSeparator(), BorderLayout.NORTH);
+    hint.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
     card.add(hint);
     focused(null);
     return card;

@@ -16,6 +16,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.Key;
 import org.midlateral.measurement.Kind;
@@ -24,9 +25,9 @@ import org.midlateral.measurement.LengthUnit;
 /** One key: its name, field, unit and usual range, and below them what is to be said about it. */
 final class Row extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final int NAME_WIDTH = 140;
-  private static final int FIELD_WIDTH = 82;
-  private static final int UNIT_WIDTH = 40;
+  private static final int NAME_WIDTH = 138;
+  private static final int FIELD_WIDTH = 78;
+  private static final int UNIT_WIDTH = 38;
 
   /**
    * Something to be said at a field.
@@ -109,6 +110,8 @@ final class Row extends JPanel {
       add(usual, at);
     }
     message.setEditable(false);
+    // A text that changes elsewhere must not pull the form toward it.
+    ((DefaultCaret) message.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
     message.setFocusable(false);
     message.setLineWrap(true);
     message.setWrapStyleWord(true);

@@ -10,7 +10,8 @@ import org.midlateral.viewer.stage.Shape;
  * @param shape its surface
  */
 public record PieceShape(Solid solid, Shape shape) {
-  static PieceShape of(Solid solid) {
+  /** The shape of a solid. */
+  public static PieceShape of(Solid solid) {
     return new PieceShape(solid, Shape.of(solid.mesh()));
   }
 

@@ -3,8 +3,8 @@ package org.midlateral.viewer.scene;
 /** What the pieces can be coloured by. */
 public enum Quantity {
   NONE("Plain", "", ""),
-  CLEARANCE("Clearance to the skin", "mm", "Clearance"),
-  WALL("Wall thickness", "mm", "Wall"),
+  CLEARANCE("Clearance to the skin", "mm", "clearance"),
+  WALL("Wall thickness", "mm", "wall"),
   RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI");
 
   private final String title;

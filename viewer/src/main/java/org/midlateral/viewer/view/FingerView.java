@@ -114,6 +114,16 @@ public final class FingerView extends StageView {
   }
 
   @Override
+  protected int footer() {
+    return colouring.quantity() == Quantity.NONE ? 0 : Legend.HEIGHT;
+  }
+
+  @Override
+  protected void drawFooter(Graphics2D g, int width) {
+    new Legend(colouring, palette).draw(g, width);
+  }
+
+  @Override
   protected Color paper() {
     return palette.paper();
   }
@@ -140,9 +150,7 @@ public final class FingerView extends StageView {
     List<Rectangle2D> taken = new ArrayList<>();
     taken.add(ScaleBar.draw(g, orbit, width, height, palette));
     taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
-    if (colouring.quantity() != Quantity.NONE) {
-      taken.add(new Legend(colouring, palette).draw(g, width));
-    }
+
     if (stale) {
       taken.add(Notes.draw(g, "Shown as it was before the values marked in red", 12, 12, palette));
     }
@@ -169,7 +177,7 @@ public final class FingerView extends StageView {
         solid.add(actor);
       }
     }
-    return Pointer.hit(solid, orbit(), at.x, at.y, getWidth(), getHeight());
+    return Pointer.hit(solid, orbit(), at.x, at.y, getWidth(), pictureHeight());
   }
 
   private int piece(Actor actor) {
@@ -192,7 +200,7 @@ public final class FingerView extends StageView {
     Quantity quantity = colouring.quantity();
     return hit.actor().name()
         + ": "
-        + quantity.word().toLowerCase(java.util.Locale.ROOT)
+        + quantity.word()
         + " "
         + Scale.text(hit.value(colouring.values().get(piece)))
         + " "

@@ -5,17 +5,17 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 
-/** The legend of a colouring: a strip of colours with values beside it. */
+/** The legend of a colouring: a strip of colours with values under it. */
 final class Legend {
-  static final int BAR_WIDTH = 16;
-  static final int BAR_HEIGHT = 180;
-  private static final int MARGIN = 12;
-  private static final int PADDING = 8;
+  static final int HEIGHT = 56;
+  private static final int BAR_HEIGHT = 14;
+  private static final int BAR_TOP = 12;
+  private static final int MARGIN = 14;
+  private static final int END = 44;
 
   private final Colouring colouring;
   private final Palette palette;
@@ -25,61 +25,48 @@ final class Legend {
     this.palette = palette;
   }
 
-  /** The strip of colours in a view of some width. */
-  static Rectangle2D bar(int width, int lineHeight) {
-    return new Rectangle2D.Double(
-        width - MARGIN - PADDING - BAR_WIDTH,
-        MARGIN + PADDING + 2 * lineHeight + 6,
-        BAR_WIDTH,
-        BAR_HEIGHT);
-  }
-
-  /** Draws it and gives the place it takes. */
-  Rectangle2D draw(Graphics2D g, int width) {
+  void draw(Graphics2D g, int width) {
     FontMetrics font = g.getFontMetrics();
     Quantity quantity = colouring.quantity();
-    Rectangle2D bar = bar(width, font.getHeight());
-    double w = font.stringWidth(quantity.title()) + 2 * PADDING;
-    double right = bar.getMaxX() + PADDING;
-    Rectangle2D card =
-        new Rectangle2D.Double(
-            right - w, MARGIN, w, bar.getMaxY() - MARGIN + font.getHeight() / 2.0 + PADDING);
-    g.setColor(Veil.of(palette.card(), 0.92));
-    g.fill(card);
+    g.setColor(palette.card());
+    g.fillRect(0, 0, width, HEIGHT);
     g.setColor(palette.ink());
-    float top = MARGIN + PADDING + font.getAscent();
-    right(g, quantity.title(), right - PADDING, top);
+    float base = BAR_TOP + font.getAscent();
+    g.drawString(quantity.title(), MARGIN, base);
     g.setColor(palette.quiet());
-    right(g, "in " + quantity.unit(), right - PADDING, top + font.getHeight());
+    g.drawString("in " + quantity.unit(), MARGIN, base + font.getHeight());
+    double left = MARGIN + font.stringWidth(quantity.title()) + END;
+    Rectangle2D bar =
+        new Rectangle2D.Double(left, BAR_TOP, Math.max(60, width - left - END), BAR_HEIGHT);
     strip(g, bar);
     marks(g, bar);
-    return card;
   }
 
   private void strip(Graphics2D g, Rectangle2D bar) {
     Scale scale = colouring.scale();
-    for (int i = 0; i < BAR_HEIGHT; i++) {
-      double share = 1 - (i + 0.5) / BAR_HEIGHT;
+    int steps = (int) Math.ceil(bar.getWidth());
+    for (int i = 0; i < steps; i++) {
+      double share = (i + 0.5) / steps;
       g.setColor(new Color(scale.colour(scale.low() + share * (scale.high() - scale.low()))));
-      g.fill(new Rectangle2D.Double(bar.getX(), bar.getY() + i, BAR_WIDTH, 1));
+      double x = bar.getX() + bar.getWidth() * i / steps;
+      g.fill(new Rectangle2D.Double(x, bar.getY(), bar.getWidth() / steps + 0.5, BAR_HEIGHT));
     }
   }
 
   private void marks(Graphics2D g, Rectangle2D bar) {
     Scale scale = colouring.scale();
     FontMetrics font = g.getFontMetrics();
-    List<Double> marks = scale.marks();
-    for (double mark : marks) {
+    for (double mark : scale.marks()) {
       double share = (mark - scale.low()) / (scale.high() - scale.low());
-      double y = bar.getMaxY() - share * bar.getHeight();
+      double x = bar.getX() + share * bar.getWidth();
+      String text = Scale.text(mark);
       g.setColor(palette.quiet());
-      g.draw(new Line2D.Double(bar.getX() - 4, y, bar.getX(), y));
+      g.draw(new Line2D.Double(x, bar.getMaxY(), x, bar.getMaxY() + 4));
       g.setColor(palette.ink());
-      right(g, Scale.text(mark), bar.getX() - 7, (float) (y + font.getAscent() / 2.0 - 2));
+      g.drawString(
+          text,
+          (float) (x - font.stringWidth(text) / 2.0),
+          (float) bar.getMaxY() + 5 + font.getAscent());
     }
-  }
-
-  private static void right(Graphics2D g, String text, double x, float y) {
-    g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text)), y);
   }
 }

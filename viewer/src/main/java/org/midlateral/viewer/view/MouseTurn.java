@@ -34,7 +34,7 @@ final class MouseTurn extends MouseAdapter {
     if (SwingUtilities.isLeftMouseButton(e) && !e.isShiftDown()) {
       view.look(orbit.turned(-TURN * dx, TURN * dy));
     } else {
-      double pixel = orbit.pixel(view.getWidth(), view.getHeight());
+      double pixel = orbit.pixel(view.getWidth(), view.pictureHeight());
       view.look(orbit.panned(-dx * pixel, dy * pixel));
     }
   }

@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.HierarchyEvent;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -57,6 +58,12 @@ public abstract class StageView extends JPanel {
             resized();
           }
         });
+    addHierarchyListener(
+        e -> {
+          if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+            refresh();
+          }
+        });
     keys();
   }
 
@@ -68,6 +75,19 @@ public abstract class StageView extends JPanel {
 
   /** Draws over the picture, in the component's own coordinates. */
   protected abstract void over(Graphics2D g, Frame shown, int width, int height);
+
+  /** Height of what is drawn below the picture (px). */
+  protected int footer() {
+    return 0;
+  }
+
+  /** Draws below the picture, from y = 0 down. */
+  protected void drawFooter(Graphics2D g, int width) {}
+
+  /** Height of the picture itself (px). */
+  protected final int pictureHeight() {
+    return Math.max(1, getHeight() - footer());
+  }
 
   /** Called when the component has got another size. */
   protected void resized() {
@@ -87,7 +107,7 @@ public abstract class StageView extends JPanel {
   /** Looks from the same side so that all is in view. */
   public final void fit() {
     if (getWidth() > 0 && getHeight() > 0) {
-      look(Fit.of(actors(), orbit, getWidth(), getHeight()));
+      look(Fit.of(actors(), orbit, getWidth(), pictureHeight()));
     }
   }
 
@@ -106,12 +126,27 @@ public abstract class StageView extends JPanel {
 
   /** Whether the picture on the screen is the one last asked for, drawn smoothly. */
   public final boolean isSettled() {
-    return frame != null && frame.picture() == asked && asked.smooth() && !settled.isRunning();
+    return isShowing()
+        && frame != null
+        && frame.picture() == asked
+        && asked.smooth()
+        && !settled.isRunning();
   }
 
   /** The frame on the screen; null before the first. */
   public final Frame frame() {
     return frame;
+  }
+
+  /** Calls back once, when the newest picture is on the screen, drawn smoothly. */
+  public final void whenSettled(Runnable callback) {
+    if (isSettled()) {
+      callback.run();
+    } else {
+      Timer again = new Timer(SETTLED_MILLIS, e -> whenSettled(callback));
+      again.setRepeats(false);
+      again.start();
+    }
   }
 
   private void ask(boolean smooth) {
@@ -120,7 +155,7 @@ public abstract class StageView extends JPanel {
     }
     double scale = pixelScale();
     int width = (int) Math.round(getWidth() * scale);
-    int height = (int) Math.round(getHeight() * scale);
+    int height = (int) Math.round(pictureHeight() * scale);
     Picture picture = new Picture(actors(), orbit, width, height, paper(), smooth);
     asked = picture;
     stage.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown)));
@@ -143,13 +178,33 @@ public abstract class StageView extends JPanel {
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    paintPicture(g, getWidth(), getHeight());
+    paintAll(g);
     if (isFocusOwner()) {
       g.setColor(javax.swing.UIManager.getColor("Component.focusColor"));
       g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
       g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
     }
     g.dispose();
+  }
+
+  private void paintAll(Graphics2D g) {
+    Graphics2D picture = (Graphics2D) g.create(0, 0, getWidth(), pictureHeight());
+    paintPicture(picture, getWidth(), pictureHeight());
+    picture.dispose();
+    if (footer() > 0) {
+      Graphics2D below = (Graphics2D) g.create(0, pictureHeight(), getWidth(), footer());
+      hints(below);
+      drawFooter(below, getWidth());
+      below.dispose();
+    }
+  }
+
+  private void hints(Graphics2D g) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setFont(getFont());
   }
 
   private void paintPicture(Graphics2D g, int width, int height) {
@@ -164,11 +219,7 @@ public abstract class StageView extends JPanel {
         AffineTransform.getScaleInstance(
             width / (double) image.getWidth(), height / (double) image.getHeight()),
         null);
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-    g.setFont(getFont());
+    hints(g);
     over(g, frame, width, height);
   }
 
@@ -182,7 +233,7 @@ public abstract class StageView extends JPanel {
             BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.scale(scale, scale);
-    paintPicture(g, getWidth(), getHeight());
+    paintAll(g);
     g.dispose();
     return image;
   }

@@ -143,7 +143,13 @@ final class FindingsBar extends JPanel {
     String count = found.isEmpty() ? "none" : Integer.toString(found.size());
     head.setText("Findings: " + count + (more ? " so far, inspecting the pieces" : ""));
     if (found.isEmpty()) {
-      found.add(new Line(null, "", "Nothing was found amiss with these values."));
+      found.add(
+          new Line(
+              null,
+              "",
+              more
+                  ? "Nothing amiss so far; the pieces are being inspected."
+                  : "Nothing was found amiss with these values."));
     }
     lines.clear();
     lines.addAll(found);

@@ -1,6 +1,7 @@
 package org.midlateral.viewer.window;
 
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -8,14 +9,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
-import javax.swing.UIManager;
+import javax.swing.JSeparator;
+import javax.swing.SwingConstants;
 import javax.swing.WindowConstants;
 import org.midlateral.measurement.Finding;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.form.Form;
+import org.midlateral.viewer.lesson.Lesson;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.Quantity;
@@ -26,11 +29,17 @@ import org.midlateral.viewer.view.Palette;
 /** The one window of the program. */
 public final class MainWindow extends JFrame {
   private static final long serialVersionUID = 1;
-  private static final int FORM_WIDTH = 376;
+  private static final int FORM_WIDTH = 382;
   private static final int SECTION_WIDTH = 322;
 
   private final transient Session session = new Session(Sample.BULBOUS);
   private final transient Maker maker = new Maker(this::take);
+  private static final String FIT = "fit";
+  private static final String LESSON = "lesson";
+
+  private final CardLayout cards = new CardLayout();
+  private final JPanel desk = new JPanel();
+  private final Lesson lesson;
   private final FingerView view;
   private final Form form;
   private final SectionCard section;
@@ -59,6 +68,12 @@ public final class MainWindow extends JFrame {
     view = new FingerView(stage);
     view.setName("view");
     form = new Form(session::edit, this::items, session::settle);
+    lesson =
+        new Lesson(
+            stage,
+            (image, name) ->
+                Files.toSave(this, Optional.empty(), name, "png")
+                    .ifPresent(path -> Pictures.write(this, image, path)));
     section = new SectionCard(view::setStation);
     findings = new FindingsBar(form::goTo, () -> Notices.cautions(this, made));
     view.onStation(section::moveTo);
@@ -92,16 +107,28 @@ public final class MainWindow extends JFrame {
     form.setPreferredSize(new Dimension(FORM_WIDTH, 100));
     section.setPreferredSize(new Dimension(SECTION_WIDTH, 100));
     JPanel all = new JPanel(new BorderLayout());
-    all.add(form, BorderLayout.WEST);
+    all.add(beside(form, BorderLayout.EAST), BorderLayout.WEST);
     all.add(middle, BorderLayout.CENTER);
-    all.add(section, BorderLayout.EAST);
-    all.add(findings, BorderLayout.SOUTH);
-    var line = UIManager.getColor("Separator.foreground");
-    middle.setBorder(BorderFactory.createMatteBorder(0, 1, 0, 1, line));
-    findings.setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, line));
-    setContentPane(all);
+    all.add(beside(section, BorderLayout.WEST), BorderLayout.EAST);
+
+    desk.setLayout(cards);
+    desk.add(all, FIT);
+    desk.add(lesson, LESSON);
+    JPanel content = new JPanel(new BorderLayout());
+    content.add(desk);
+    content.add(beside(findings, BorderLayout.NORTH), BorderLayout.SOUTH);
+    setContentPane(content);
     setMinimumSize(new Dimension(1100, 680));
     setSize(1280, 800);
+  }
+
+  /** A component with a line along one of its edges. */
+  private static JPanel beside(JComponent component, String edge) {
+    boolean level = edge.equals(BorderLayout.NORTH);
+    JPanel panel = new JPanel(new BorderLayout());
+    panel.add(component);
+    panel.add(new JSeparator(level ? SwingConstants.HORIZONTAL : SwingConstants.VERTICAL), edge);
+    return panel;
   }
 
   private void changed() {
@@ -172,6 +199,26 @@ public final class MainWindow extends JFrame {
     findings.show(made.errors(), all, made.view().isPresent() && inspected == null);
   }
 
+  /** Shows the lesson, or the finger again. */
+  void teach(boolean on) {
+    if (on && shown().isEmpty()) {
+      Notices.trouble(this, "The lesson needs a finger; mend the values marked first.");
+      menus.teaching(false);
+      return;
+    }
+    menus.teaching(on);
+    cards.show(desk, on ? LESSON : FIT);
+    if (on) {
+      lesson.teach(shown().orElseThrow().orthosis().order());
+    } else {
+      view.requestFocusInWindow();
+    }
+  }
+
+  Lesson lesson() {
+    return lesson;
+  }
+
   /** The design that is made now; empty while there is none. */
   Optional<Made.View> shown() {
     return made == null ? Optional.empty() : made.view();
@@ -192,6 +239,7 @@ public final class MainWindow extends JFrame {
     Appearance.wear(dark);
     view.setPalette(palette);
     section.setPalette(palette);
+    lesson.setPalette(palette);
     findings.setPalette(palette);
     if (made != null) {
       tell();
@@ -231,6 +279,7 @@ public final class MainWindow extends JFrame {
   public void dispose() {
     maker.close();
     inspector.close();
+    lesson.close();
     super.dispose();
   }
 }

@@ -11,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JOptionPane;
+import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.view.FingerView;
@@ -23,6 +24,7 @@ final class Menus {
   private final FingerView view;
   private final Verb undo;
   private final Verb redo;
+  private final JToggleButton teach = new JToggleButton("Lesson");
   private final JMenuBar bar = new JMenuBar();
 
   Menus(MainWindow window, Session session, FingerView view) {
@@ -36,6 +38,10 @@ final class Menus {
     bar.add(look());
     bar.add(help());
     bar.add(Box.createHorizontalGlue());
+    teach.setName("do.lesson");
+    teach.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
+    teach.addActionListener(e -> window.teach(teach.isSelected()));
+    bar.add(teach);
     for (Verb verb : new Verb[] {undo, redo}) {
       bar.add(button(verb));
     }
@@ -55,6 +61,10 @@ final class Menus {
     JMenu menu = new JMenu(name);
     menu.setMnemonic(mnemonic);
     return menu;
+  }
+
+  void teaching(boolean on) {
+    teach.setSelected(on);
   }
 
   JMenuBar bar() {
@@ -110,6 +120,7 @@ final class Menus {
     menu.add(fit);
     viewKey("0", fit);
     menu.addSeparator();
+    menu.add(new Verb("Lesson", 'L', "ctrl L", () -> window.teach(!teach.isSelected())));
     JCheckBoxMenuItem dark = new JCheckBoxMenuItem("Dark appearance");
     dark.setMnemonic(KeyEvent.VK_D);
     dark.setAccelerator(KeyStroke.getKeyStroke("ctrl D"));

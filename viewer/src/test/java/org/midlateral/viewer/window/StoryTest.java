@@ -122,6 +122,7 @@ class StoryTest {
     Path into = folder.resolve("out");
     desk.press("Export all files");
     desk.until("the dialog", () -> desk.hasButton("Export here"));
+    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
     desk.type(into.toString());
     desk.press("Export here");
     desk.press("OK");
