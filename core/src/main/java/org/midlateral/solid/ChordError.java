@@ -47,7 +47,7 @@ final class ChordError {
     Slice slice = digit.slice(s);
     double[] p = new double[6];
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
-    double wall = solid.piece().wall();
+    double wall = wa * thickness(a) + wb * thickness(b) + wc * thickness(c);
     double in = fromPlane(t, p[0], p[1], p[2]);
     double out =
         fromPlane(
@@ -59,6 +59,16 @@ final class ChordError {
       out = outer.distance(p[0] + wall * p[3], p[1] + wall * p[4], p[2] + wall * p[5], FAR);
     }
     return Math.max(in, out);
+  }
+
+  /** Wall, and what is raised on it, at a vertex (mm). */
+  private double thickness(int inner) {
+    TriangleMesh m = solid.mesh();
+    int outer = inner + solid.innerVertices();
+    double dx = m.x(outer) - m.x(inner);
+    double dy = m.y(outer) - m.y(inner);
+    double dz = m.z(outer) - m.z(inner);
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
   }
 
   private double fromPlane(int t, double x, double y, double z) {

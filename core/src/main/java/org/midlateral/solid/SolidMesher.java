@@ -23,6 +23,7 @@ public final class SolidMesher {
 
   private final Piece piece;
   private final List<EdgeLoop> loops;
+  private final Contours contours;
   private final PlaneMesh plane;
   private final int lines;
   private final double[] xyz;
@@ -30,9 +31,11 @@ public final class SolidMesher {
   private int vertices;
   private int used;
 
-  private SolidMesher(Piece piece, List<EdgeLoop> loops, PlaneMesh plane, int lines) {
+  private SolidMesher(
+      Piece piece, List<EdgeLoop> loops, Contours contours, PlaneMesh plane, int lines) {
     this.piece = piece;
     this.loops = loops;
+    this.contours = contours;
     this.plane = plane;
     this.lines = lines;
     int n = plane.size();
@@ -47,18 +50,30 @@ public final class SolidMesher {
    * @throws DesignRefused where the surface folds at an edge
    */
   public static Solid mesh(Piece piece, double edgeLength) throws DesignRefused {
+    return mesh(piece, edgeLength, 1);
+  }
+
+  /**
+   * Meshes a piece more finely than usual.
+   *
+   * @param edgeLength of the triangles (mm)
+   * @param fineness 1 as usual; less makes all triangles so much smaller
+   * @throws DesignRefused where the surface folds at an edge
+   */
+  public static Solid mesh(Piece piece, double edgeLength, double fineness) throws DesignRefused {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
-    Density density = Density.of(piece, chart, edgeLength);
+    Density density = Density.of(piece, chart, edgeLength, fineness);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
     loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
       loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
     }
-    PlaneMesh plane = PlaneMesh.fill(loops, chart, density);
+    Contours contours = Contours.of(piece, density);
+    PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
     SolidMesher mesher =
-        new SolidMesher(piece, loops, plane, rimLines(piece.wall() / 2, edgeLength));
+        new SolidMesher(piece, loops, contours, plane, rimLines(piece.wall() / 2, edgeLength));
     mesher.lift(surface);
     mesher.faces();
     int edge = 0;
@@ -83,7 +98,7 @@ public final class SolidMesher {
     for (EdgeLoop loop : loops) {
       for (int i = 0; i < loop.vertices(); i++) {
         loop.frame(2 * i, frame);
-        put(at++, n, frame);
+        put(at++, n, 0, frame);
       }
     }
     Slice slice = null;
@@ -95,15 +110,20 @@ public final class SolidMesher {
         uniform = piece.gap().uniformAt(s);
       }
       surface.at(slice, plane.angle(i), uniform, frame, 0);
-      put(i, n, frame);
+      int c = i - plane.onLoops();
+      put(
+          i,
+          n,
+          c < contours.size() ? contours.height(c) : contours.height(piece, slice, plane.angle(i)),
+          frame);
     }
     vertices = 2 * n;
   }
 
-  private void put(int i, int n, double[] frame) {
+  private void put(int i, int n, double raised, double[] frame) {
     for (int k = 0; k < 3; k++) {
       xyz[3 * i + k] = frame[k];
-      xyz[3 * (n + i) + k] = frame[k] + piece.wall() * frame[3 + k];
+      xyz[3 * (n + i) + k] = frame[k] + (piece.wall() + raised) * frame[3 + k];
     }
   }
 
