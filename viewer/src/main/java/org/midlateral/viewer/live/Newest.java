@@ -12,8 +12,11 @@ public final class Newest<T> {
 
   /** The newest value, taken out; null where none came in time. */
   public synchronized T take(long millis) throws InterruptedException {
-    if (value == null) {
-      wait(millis);
+    long end = System.nanoTime() + millis * 1_000_000;
+    long left = millis;
+    while (value == null && left > 0) {
+      wait(left);
+      left = (end - System.nanoTime()) / 1_000_000;
     }
     T taken = value;
     value = null;
