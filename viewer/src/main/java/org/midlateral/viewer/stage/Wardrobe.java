@@ -9,7 +9,7 @@ import com.jme3.math.ColorRGBA;
 import com.jme3.renderer.queue.RenderQueue.Bucket;
 import com.jme3.scene.Geometry;
 import com.jme3.scene.Mesh;
-import com.jme3.scene.VertexBuffer.Type;
+import com.jme3.scene.VertexBuffer;
 import com.jme3.util.BufferUtils;
 import java.awt.Color;
 import java.util.ArrayList;
@@ -93,14 +93,16 @@ final class Wardrobe {
   private static Mesh mesh(Costume costume) {
     Mesh mesh = new Mesh();
     Shape shape = costume.shape();
-    mesh.setBuffer(Type.Position, 3, BufferUtils.createFloatBuffer(shape.xyz));
-    mesh.setBuffer(Type.Normal, 3, BufferUtils.createFloatBuffer(shape.normals));
-    mesh.setBuffer(Type.Index, 3, BufferUtils.createIntBuffer(shape.corners));
+    mesh.setBuffer(VertexBuffer.Type.Position, 3, BufferUtils.createFloatBuffer(shape.xyz));
+    mesh.setBuffer(VertexBuffer.Type.Normal, 3, BufferUtils.createFloatBuffer(shape.normals));
+    mesh.setBuffer(VertexBuffer.Type.Index, 3, BufferUtils.createIntBuffer(shape.corners));
     if (costume.paint() != null) {
-      mesh.setBuffer(Type.Color, 4, BufferUtils.createFloatBuffer(costume.paint().rgba));
+      mesh.setBuffer(
+          VertexBuffer.Type.Color, 4, BufferUtils.createFloatBuffer(costume.paint().rgba));
     }
     if (costume.motion() != null) {
-      mesh.setBuffer(Type.TexCoord, 3, BufferUtils.createFloatBuffer(costume.motion().xyz));
+      mesh.setBuffer(
+          VertexBuffer.Type.TexCoord, 3, BufferUtils.createFloatBuffer(costume.motion().xyz));
     }
     mesh.updateBound();
     mesh.setStatic();

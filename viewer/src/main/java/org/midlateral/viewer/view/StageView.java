@@ -128,7 +128,7 @@ public abstract class StageView extends JPanel {
   public final boolean isSettled() {
     return isShowing()
         && frame != null
-        && frame.picture() == asked
+        && frame.picture().equals(asked)
         && asked.smooth()
         && !settled.isRunning();
   }

@@ -165,7 +165,7 @@ public final class MainWindow extends JFrame {
   }
 
   private void take(Maker.Answer answer) {
-    if (made != answer.made()) {
+    if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
       made.view().ifPresent(any -> inspector.ask(made));
@@ -183,7 +183,7 @@ public final class MainWindow extends JFrame {
   }
 
   private void inspected(Inspector.Inspected answer) {
-    if (answer.made() == made) {
+    if (answer.made().draft().equals(made.draft())) {
       inspected = answer.findings();
       tell();
     }

@@ -142,6 +142,7 @@ final class SectionCard extends JPanel {
   }
 
   /** Short marks under the slider at the web, the PIP axis and the end. */
+  @SuppressWarnings("JdkObsolete") // the slider takes no other table
   private void marks() {
     Hashtable<Integer, JComponent> labels = new Hashtable<>();
     labels.put(0, new JLabel("web"));

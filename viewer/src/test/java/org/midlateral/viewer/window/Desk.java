@@ -208,7 +208,8 @@ final class Desk {
   }
 
   void type(String text) {
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       switch (c) {
         case '"' -> keys(KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE);
         case '_' -> keys(KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS);

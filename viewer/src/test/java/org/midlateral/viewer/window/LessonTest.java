@@ -28,7 +28,11 @@ class LessonTest {
   @BeforeEach
   void teach() throws Exception {
     desk = Desk.withSample(Sample.SLIM);
+    Rectangle view = desk.place(desk.view());
+    desk.click(view.x + 4, view.y + 4);
+    desk.until("focus", () -> desk.view().isFocusOwner());
     desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
+    desk.until("the lesson", () -> desk.window.lesson().isShowing());
     desk.inSwing(
         () -> {
           desk.window.lesson().hold(true);
@@ -82,20 +86,23 @@ class LessonTest {
   void theShallowWrapBendsAndTheHalfHardly() {
     BufferedImage before = picture();
     forward(3);
+    assertThat(desk.label("lesson.count")).isEqualTo("4 of 6");
     BufferedImage after = picture();
-    int quarter = before.getWidth() / 4;
-    Rectangle shallowBefore = trough(before, 0, quarter);
-    Rectangle shallowAfter = trough(after, 0, quarter);
-    assertThat(shallowBefore.width).isGreaterThan(20);
-    assertThat(shallowAfter.width - shallowBefore.width).isGreaterThan(15);
-    Rectangle halfBefore = trough(before, 2 * quarter, quarter);
-    Rectangle halfAfter = trough(after, 2 * quarter, quarter);
-    assertThat((double) halfAfter.width).isCloseTo(halfBefore.width, within(8.0));
+    // From left to right: 0.25, 0.35, half, closed. Dorsal is to the right.
+    assertThat(floor(after, 0.02, 0.3) - floor(before, 0.02, 0.3)).isGreaterThan(15);
+    assertThat((double) floor(after, 0.5, 0.7)).isCloseTo(floor(before, 0.5, 0.7), within(6.0));
   }
 
-  private static Rectangle trough(BufferedImage image, int from, int width) {
-    BufferedImage column = image.getSubimage(from, 0, width, image.getHeight() - 100);
-    return Pixels.bounds(column, Pixels.shadeOf(Palette.LIGHT.trough()));
+  /** Where a trough's floor stands at the PIP joint, in a share of the picture's width (px). */
+  private static int floor(BufferedImage image, double from, double to) {
+    int width = image.getWidth();
+    BufferedImage place =
+        image.getSubimage(
+            (int) (from * width),
+            image.getHeight() * 2 / 5,
+            (int) ((to - from) * width),
+            image.getHeight() / 20);
+    return Pixels.bounds(place, Pixels.shadeOf(Palette.LIGHT.trough())).x;
   }
 
   @Test
