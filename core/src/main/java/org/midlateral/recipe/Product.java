@@ -29,6 +29,7 @@ import org.midlateral.solid.MeshAudit;
  * @param order what was asked for
  * @param orthosis what was made; empty where the design has no room on the finger
  * @param inspection what was measured on it
+ * @param documents mechanics and bench documents; empty where they were not asked for
  * @param findings cautions about the input, then what making and inspecting found
  * @param timing where the time went so far
  */
@@ -36,6 +37,7 @@ public record Product(
     Order order,
     Optional<Orthosis> orthosis,
     Optional<Inspection> inspection,
+    Optional<Documents> documents,
     List<Finding> findings,
     Report.Timing timing) {
 
@@ -67,12 +69,31 @@ public record Product(
       }
       findings.addAll(inspection.findings());
       return new Product(
-          order, Optional.of(orthosis), Optional.of(inspection), findings, watch.timing());
+          order,
+          Optional.of(orthosis),
+          Optional.of(inspection),
+          Optional.empty(),
+          findings,
+          watch.timing());
     } catch (DesignRefused refused) {
       watch.geometryEnds();
       findings.add(refused.finding());
-      return new Product(order, Optional.empty(), Optional.empty(), findings, watch.timing());
+      return new Product(
+          order, Optional.empty(), Optional.empty(), Optional.empty(), findings, watch.timing());
     }
+  }
+
+  /**
+   * The same with the mechanics computed and the documents drawn; as it is where it was refused.
+   */
+  public Product withDocuments() {
+    if (!ok()) {
+      return this;
+    }
+    Documents drawn = Documents.of(orthosis.orElseThrow());
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(drawn.findings());
+    return new Product(order, orthosis, inspection, Optional.of(drawn), all, timing);
   }
 
   /** Whether it may be written. */
@@ -107,6 +128,7 @@ public record Product(
             TOOL + " " + SharedData.version(),
             material().title(),
             parts));
+    documents.ifPresent(d -> d.files().forEach((n, c) -> files.put(folder.resolve(n), c)));
     // The report comes last, so that its timing knows the others'.
     Map<Path, Content> all = new LinkedHashMap<>(files);
     Report[] report = new Report[1];
@@ -146,7 +168,15 @@ public record Product(
         inspection.map(this::partLines).orElse(null),
         inspection.map(Product::clearance).orElse(null),
         inspection.flatMap(Inspection::together).map(Product::assembly).orElse(null),
+        mechanics().map(Rigidity::rigidity).orElse(null),
+        mechanics().map(Rigidity::forces).orElse(null),
+        documents.map(d -> d.blocks().closure()).orElse(null),
+        documents.map(d -> d.blocks().blank()).orElse(null),
         writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+  }
+
+  private Optional<Rigidity> mechanics() {
+    return documents.flatMap(Documents::rigidity);
   }
 
   private List<Report.LevelLine> levels(Orthosis made) {
