@@ -14,9 +14,17 @@ final class ChordError {
   private final MeshTree inner;
   private final MeshTree outer;
   private final OffsetSurface surface;
+  private final DigitSurface digit;
+  private final double[] p = new double[6];
 
-  ChordError(Solid solid, MeshTree inner, MeshTree outer) {
+  /**
+   * Of a solid.
+   *
+   * @param digit its skin, perhaps with known slices
+   */
+  ChordError(Solid solid, DigitSurface digit, MeshTree inner, MeshTree outer) {
     this.solid = solid;
+    this.digit = digit;
     this.inner = inner;
     this.outer = outer;
     this.surface = new OffsetSurface(solid.piece());
@@ -26,11 +34,17 @@ final class ChordError {
    * The largest distance (mm) over the middles of triangles and edges, and over the rim's round.
    */
   double largest() {
+    TriangleMesh mesh = solid.mesh();
     double worst = solid.rimSagitta();
     for (int t = 0; t < solid.innerTriangles(); t++) {
       worst = Math.max(worst, at(t, 1.0 / 3, 1.0 / 3, 1.0 / 3));
       for (int c = 0; c < 3; c++) {
-        worst = Math.max(worst, at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5));
+        // An edge has a triangle on each side; it is looked at from one of them.
+        int from = mesh.corner(t, (c + 1) % 3);
+        int to = mesh.corner(t, (c + 2) % 3);
+        if (from < to || from < solid.edgeVertices()) {
+          worst = Math.max(worst, at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5));
+        }
       }
     }
     return worst;
@@ -43,9 +57,7 @@ final class ChordError {
     int c = mesh.corner(t, 2);
     double s = wa * solid.station(a) + wb * solid.station(b) + wc * solid.station(c);
     double angle = wa * solid.angle(a) + wb * solid.angle(b) + wc * solid.angle(c);
-    DigitSurface digit = solid.piece().digit();
     Slice slice = digit.slice(s);
-    double[] p = new double[6];
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
     double wall = solid.piece().wall();
     double in = fromPlane(t, p[0], p[1], p[2]);

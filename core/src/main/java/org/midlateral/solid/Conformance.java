@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.KnownSlices;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.Slice;
 import org.midlateral.trough.Piece;
@@ -41,7 +42,8 @@ public record Conformance(
    * @param spots of the skin, under the piece, whose gap is wanted
    */
   public static Conformance of(Solid solid, double leastGap, List<Spot> spots) {
-    Spread gap = gap(solid);
+    DigitSurface digit = new KnownSlices(solid.piece().digit());
+    Spread gap = gap(solid, digit);
     MeshTree inner = MeshTree.of(solid.inner());
     MeshTree outer = MeshTree.of(solid.outer());
     return new Conformance(
@@ -49,7 +51,7 @@ public record Conformance(
         gap,
         Math.max(0, leastGap - gap.min()),
         spots.stream().map(spot -> above(solid, inner, spot)).toList(),
-        new ChordError(solid, inner, outer).largest(),
+        new ChordError(solid, digit, inner, outer).largest(),
         solid.piece().dorsal() ? Optional.empty() : Optional.of(trimError(solid)));
   }
 
@@ -61,9 +63,9 @@ public record Conformance(
   }
 
   /** Signed distance from skin to inner surface at corners and middles of its triangles. */
-  private static Spread gap(Solid solid) {
+  private static Spread gap(Solid solid, DigitSurface digit) {
     TriangleMesh mesh = solid.mesh();
-    SkinFoot foot = new SkinFoot(solid.piece().digit());
+    SkinFoot foot = new SkinFoot(digit);
     double[] at = new double[solid.innerVertices()];
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
