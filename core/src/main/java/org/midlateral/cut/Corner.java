@@ -12,9 +12,9 @@ import org.locationtech.jts.geom.CoordinateList;
  * @param radius of both arcs (mm)
  * @param chamfer length of the straight part between them (mm)
  */
-record Corner(double radius, double chamfer) {
+public record Corner(double radius, double chamfer) {
   /** No corner is left sharper than this (mm). */
-  static final double LEAST_RADIUS = 1.5;
+  public static final double LEAST_RADIUS = 1.5;
 
   private static final double STEP = 0.2;
 
@@ -22,7 +22,7 @@ record Corner(double radius, double chamfer) {
    * The corner whose 45 degree cut takes this length off flank and end before it is rounded. The
    * arcs take up most of the cut.
    */
-  static Corner cut(double length) {
+  public static Corner cut(double length) {
     double radius = Math.max(LEAST_RADIUS, 1.5 * length);
     double tangent = radius * Math.tan(Math.PI / 8);
     return new Corner(radius, Math.max(0, length * Math.sqrt(2) - 2 * tangent));
@@ -48,7 +48,7 @@ record Corner(double radius, double chamfer) {
    *
    * @param flank half-girth of the flank by station (mm)
    */
-  double start(DoubleUnaryOperator flank, double end) {
+  public double start(DoubleUnaryOperator flank, double end) {
     return new BisectionSolver(1e-10)
         .solve(
             200, s -> s + gain(lean(flank, s)) - end, end - 2 * radius - chamfer - 1, end - 1e-3);
@@ -59,7 +59,7 @@ record Corner(double radius, double chamfer) {
    *
    * @return the girth at which it reaches the end line (mm)
    */
-  double append(DoubleUnaryOperator flank, double start, CoordinateList path) {
+  public double append(DoubleUnaryOperator flank, double start, CoordinateList path) {
     double lean = lean(flank, start);
     double g = flank.applyAsDouble(start);
     double s = start;

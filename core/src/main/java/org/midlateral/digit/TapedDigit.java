@@ -79,8 +79,8 @@ public final class TapedDigit implements DigitSurface {
         ratio[k] = ratio(measurements, level);
       }
     }
-    MonotoneCubic girthLaw = MonotoneCubic.through(station, circumference);
-    MonotoneCubic ratioLaw = MonotoneCubic.through(station, ratio);
+    MonotoneCubic girthLaw = MonotoneCubic.through(station, circumference, false);
+    MonotoneCubic ratioLaw = MonotoneCubic.through(station, ratio, true);
     return new TapedDigit(measurements, girthLaw, ratioLaw, bent(measurements, girthLaw, ratioLaw));
   }
 

@@ -13,6 +13,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.relief.Relief;
+import org.midlateral.shell.DorsalShell;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Piece;
@@ -43,10 +44,18 @@ public record Orthosis(
     DigitSurface digit = TapedDigit.of(measured);
     Outline outline = MidlateralCut.of(measured, design.trough(), digit);
     Relief relief = Relief.of(measured, design.relief(), digit);
-    Piece trough = relief.over(Trough.of(design.trough(), digit, outline));
-    Solid solid = SolidMesher.mesh(trough, design.print().edgeLength());
-    boolean left = measured.hand() == Hand.LEFT;
-    return new Orthosis(order, digit, relief, left ? solid.mirrored() : solid, Optional.empty());
+    Piece bare = Trough.of(design.trough(), digit, outline);
+    Solid trough = solid(relief.over(bare), order);
+    Optional<Solid> dorsalShell = Optional.empty();
+    if (design.dorsalShell().make()) {
+      dorsalShell = Optional.of(solid(DorsalShell.of(design, digit, bare, relief), order));
+    }
+    return new Orthosis(order, digit, relief, trough, dorsalShell);
+  }
+
+  private static Solid solid(Piece piece, Order order) throws DesignRefused {
+    Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength());
+    return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
   /** The solids made: the trough, and the dorsal shell where there is one. */

@@ -1,15 +1,17 @@
 package org.midlateral.solid;
 
-import org.midlateral.digit.Slice;
+import java.util.Arrays;
 import org.midlateral.trough.Piece;
 
 /**
- * How close the points of a piece must stand at each station: as asked for, closer where the
- * surfaces bend so sharply that flat triangles would leave them by too much (G9).
+ * How close the points of a piece must stand: as asked for, closer where the surfaces bend so
+ * sharply that flat triangles would leave them by too much (G9). What bends at one station is met
+ * by closer rows there; what bends at one angle all along the piece, as the step of a dorsal shell
+ * does, by narrower steps round the finger at that angle.
  */
 final class Density {
   /** Chord error aimed at (mm); what is left to the bound covers the uneven triangles. */
-  private static final double SAGITTA = 0.0145;
+  private static final double SAGITTA = 0.0135;
 
   /** An uneven triangle's longest edge, squared, over the spacing's. */
   private static final double UNEVEN = 1.75;
@@ -23,17 +25,24 @@ final class Density {
   /** Normals are not sampled nearer to the pole of the pulp (mm). */
   private static final double SHORT = 0.05;
 
+  /** Triangles are drawn out along the finger by no more than this. */
+  private static final double NARROWEST = 2.2;
+
   private static final double STEP = 1;
-  private static final double TURN = Math.toRadians(7);
+  private static final double TURN = Math.toRadians(5);
 
   private final Chart chart;
   private final double from;
   private final double[] spacing;
 
-  private Density(Chart chart, double from, double[] spacing) {
+  /** Stretched angle at multiples of TURN from the midline outward, alike on both sides. */
+  private final double[] stretched;
+
+  private Density(Chart chart, double from, double[] spacing, double[] stretched) {
     this.chart = chart;
     this.from = from;
     this.spacing = spacing;
+    this.stretched = stretched;
   }
 
   /**
@@ -44,25 +53,64 @@ final class Density {
   static Density of(Piece piece, Chart chart, double asked) {
     double from = chart.v(piece.outline().proximal());
     double to = chart.v(Math.min(piece.outline().distal(), piece.digit().pulpEnd() - SHORT));
-    int n = (int) Math.ceil((to - from) / STEP) + 1;
-    double[] spacing = new double[n];
-    Bends bends = new Bends(piece);
-    for (int i = 0; i < n; i++) {
+    int rows = (int) Math.ceil((to - from) / STEP) + 1;
+    Bends bends = new Bends(piece, TURN);
+    int columns = bends.columns();
+    double[][] round = new double[rows][columns];
+    double[][] along = new double[rows][columns];
+    for (int i = 0; i < rows; i++) {
       double station = chart.station(Math.min(to, from + i * STEP));
       double uneven = station > piece.digit().tip() ? UNEVEN_PULP : UNEVEN;
-      double sharpest = bends.sharpestAt(station);
-      spacing[i] = Math.min(asked, Math.sqrt(8 * SAGITTA / (uneven * sharpest)));
+      bends.at(station, uneven / (8 * SAGITTA), round[i], along[i]);
     }
-    for (int i = 1; i < n; i++) {
-      spacing[i] = Math.min(spacing[i], spacing[i - 1] + GRADE * STEP);
+    double[] narrow = narrow(round, asked);
+    double[] spacing = new double[rows];
+    for (int i = 0; i < rows; i++) {
+      double most = 1 / (asked * asked);
+      for (int j = 0; j < columns; j++) {
+        most = Math.max(most, Math.max(along[i][j], round[i][j] / (narrow[j] * narrow[j])));
+      }
+      spacing[i] = 1 / Math.sqrt(most);
     }
-    for (int i = n - 2; i >= 0; i--) {
-      spacing[i] = Math.min(spacing[i], spacing[i + 1] + GRADE * STEP);
+    grade(spacing);
+    double[] stretched = new double[columns];
+    for (int j = 1; j < columns; j++) {
+      stretched[j] = stretched[j - 1] + TURN * (narrow[j - 1] + narrow[j]) / 2;
     }
-    return new Density(chart, from, spacing);
+    return new Density(chart, from, spacing, stretched);
   }
 
-  /** The spacing at a station (mm). */
+  /** How much narrower the steps must be at each angle: by what half of all stations ask for. */
+  private static double[] narrow(double[][] round, double asked) {
+    int columns = round[0].length;
+    double[] narrow = new double[columns];
+    double[] column = new double[round.length];
+    for (int j = 0; j < columns; j++) {
+      for (int i = 0; i < column.length; i++) {
+        column[i] = round[i][j];
+      }
+      Arrays.sort(column);
+      double wanted = asked * Math.sqrt(column[column.length / 2]);
+      narrow[j] = Math.max(1, Math.min(NARROWEST, wanted));
+    }
+    double[] widened = new double[columns];
+    for (int j = 0; j < columns; j++) {
+      double before = narrow[Math.max(0, j - 1)];
+      widened[j] = Math.max(narrow[j], Math.max(before, narrow[Math.min(columns - 1, j + 1)]));
+    }
+    return widened;
+  }
+
+  private static void grade(double[] spacing) {
+    for (int i = 1; i < spacing.length; i++) {
+      spacing[i] = Math.min(spacing[i], spacing[i - 1] + GRADE * STEP);
+    }
+    for (int i = spacing.length - 2; i >= 0; i--) {
+      spacing[i] = Math.min(spacing[i], spacing[i + 1] + GRADE * STEP);
+    }
+  }
+
+  /** The spacing at a station (mm), of stretched angles. */
   double spacing(double station) {
     double at = (chart.v(station) - from) / STEP;
     int k = (int) Math.max(0, Math.min(spacing.length - 2, at));
@@ -70,65 +118,19 @@ final class Density {
     return spacing[k] + share * (spacing[k + 1] - spacing[k]);
   }
 
-  /** Samples normals over a piece, a row at a time, and compares each with its neighbours. */
-  private static final class Bends {
-    private final Piece piece;
-    private final OffsetSurface surface;
-    private final int half;
-    private double[] before;
-    private double[] here;
+  /** The angle off the midline, stretched where the steps must be narrower (rad). */
+  double stretched(double angle) {
+    double at = Math.abs(angle) / TURN;
+    int k = Math.min(stretched.length - 2, (int) at);
+    return Math.copySign(stretched[k] + (at - k) * (stretched[k + 1] - stretched[k]), angle);
+  }
 
-    Bends(Piece piece) {
-      this.piece = piece;
-      this.surface = new OffsetSurface(piece);
-      double widest = 0;
-      for (var c : piece.outline().polygon().getExteriorRing().getCoordinates()) {
-        double whole = piece.digit().circumference(Math.min(c.y, piece.digit().pulpEnd() - 1e-3));
-        widest = Math.max(widest, Math.abs(c.x) * 2 * Math.PI / whole);
-      }
-      this.half = (int) Math.ceil(Math.min(Math.PI, widest) / TURN);
-      this.here = new double[6 * (2 * half + 1)];
-      this.before = new double[here.length];
-    }
-
-    /** The largest turn of the normal times length per squared length (1/mm) about a station. */
-    double sharpestAt(double station) {
-      double[] swap = before;
-      before = here;
-      here = swap;
-      Slice slice = piece.digit().slice(station);
-      boolean uniform = piece.gap().uniformAt(station);
-      for (int i = -half; i <= half; i++) {
-        surface.at(slice, i * TURN, uniform, here, i + half);
-      }
-      double sharpest = 1e-9;
-      boolean first = before[3] == 0 && before[4] == 0 && before[5] == 0;
-      for (int i = 0; i <= 2 * half; i++) {
-        if (i > 0) {
-          sharpest = Math.max(sharpest, bend(here, 6 * (i - 1), here, 6 * i));
-        }
-        if (!first) {
-          sharpest = Math.max(sharpest, bend(before, 6 * i, here, 6 * i));
-        }
-      }
-      return sharpest;
-    }
-
-    private double bend(double[] a, int i, double[] b, int j) {
-      double turn = 0;
-      double inner = 0;
-      double middle = 0;
-      double outer = 0;
-      double wall = piece.wall();
-      for (int k = 0; k < 3; k++) {
-        double dn = b[j + 3 + k] - a[i + 3 + k];
-        double dq = b[j + k] - a[i + k];
-        turn += dn * dn;
-        inner += dq * dq;
-        middle += (dq + wall / 2 * dn) * (dq + wall / 2 * dn);
-        outer += (dq + wall * dn) * (dq + wall * dn);
-      }
-      return Math.sqrt(turn * Math.max(inner, outer)) / middle;
-    }
+  /** The angle whose stretched value is given (rad). */
+  double angle(double value) {
+    double size = Math.abs(value);
+    int k = Arrays.binarySearch(stretched, size);
+    k = Math.max(0, Math.min(stretched.length - 2, k >= 0 ? k : -k - 2));
+    double share = (size - stretched[k]) / (stretched[k + 1] - stretched[k]);
+    return Math.copySign((k + share) * TURN, value);
   }
 }

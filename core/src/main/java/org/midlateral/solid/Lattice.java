@@ -35,7 +35,7 @@ final class Lattice {
     double high = Double.NEGATIVE_INFINITY;
     double widest = 0;
     for (int i = 0; i < n; i++) {
-      u[i] = chart.rho(station[i]) * angle[i];
+      u[i] = chart.rho(station[i]) * density.stretched(angle[i]);
       v[i] = chart.v(station[i]);
       low = Math.min(low, v[i]);
       high = Math.max(high, v[i]);
@@ -48,9 +48,12 @@ final class Lattice {
     rows.fill();
     for (int i = 0; i < n; i++) {
       rows.clear(
-          u[i], v[i], angle[i] * chart.taper(station[i]), keepOff * density.spacing(station[i]));
+          u[i],
+          v[i],
+          density.stretched(angle[i]) * chart.taper(station[i]),
+          keepOff * density.spacing(station[i]));
     }
-    return rows.collect(chart);
+    return rows.collect(chart, density);
   }
 
   int size() {
@@ -147,7 +150,7 @@ final class Lattice {
       }
     }
 
-    Lattice collect(Chart chart) {
+    Lattice collect(Chart chart, Density density) {
       int most = 0;
       for (boolean[] row : in) {
         most += row.length;
@@ -160,7 +163,7 @@ final class Lattice {
         double rho = chart.rho(s);
         for (int k = 0; k <= 2 * half[r]; k++) {
           if (in[r][k]) {
-            angle[n] = (k - half[r] + shift(r)) * step[r] / rho;
+            angle[n] = density.angle((k - half[r] + shift(r)) * step[r] / rho);
             station[n++] = s;
           }
         }

@@ -52,7 +52,11 @@ final class PlaneMesh {
     for (int i = 0; i < all; i++) {
       mu[i] = i > onLoops && station[i] == station[i - 1] ? mu[i - 1] : chart.mu(station[i]);
     }
-    int[] hull = Delaunay.triangulate(angle, mu);
+    double[] stretched = new double[all];
+    for (int i = 0; i < all; i++) {
+      stretched[i] = density.stretched(angle[i]);
+    }
+    int[] hull = Delaunay.triangulate(stretched, mu);
     int[] corners = within(hull, onLoops);
     Relaxation.nearLoops(angle, station, corners, onLoops, chart);
     return new PlaneMesh(angle, station, corners, onLoops);

@@ -54,19 +54,33 @@ final class RingSamples {
     }
     double[] at = new double[n + 1];
     for (int i = 0; i < n; i++) {
-      double radius = Math.min(radius(point, length, i), radius(point, length, (i + 1) % n));
-      at[i + 1] =
-          at[i] + length[i] / Math.min(density.spacing(ring[i].y), Math.sqrt(8 * SAGITTA * radius));
+      int j = (i + 1) % n;
+      double radius = Math.min(radius(point, length, i), radius(point, length, j));
+      double counted = counted(ring[i], ring[j], chart, digit, density);
+      double counts = counted / density.spacing(ring[i].y);
+      at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());
     return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
   }
 
+  /** Length of a step with the stretched angles that the density's spacing is for (mm). */
+  private static double counted(
+      Coordinate a, Coordinate b, Chart chart, DigitSurface digit, Density density) {
+    double turn = density.stretched(angle(b, digit)) - density.stretched(angle(a, digit));
+    double rho = (chart.rho(a.y) + chart.rho(b.y)) / 2;
+    return Math.hypot(rho * turn, chart.v(b.y) - chart.v(a.y));
+  }
+
+  /** The angle that a girth would have on a round section (rad). */
+  private static double angle(Coordinate c, DigitSurface digit) {
+    return c.x * 2 * Math.PI / digit.circumference(Math.min(c.y, digit.pulpEnd() - 1e-9));
+  }
+
   /** The mid-surface's point as it would stand on a straight finger of round sections (mm). */
   private static double[] roundBody(Coordinate c, Chart chart, DigitSurface digit) {
-    double circumference = digit.circumference(Math.min(c.y, digit.pulpEnd() - 1e-9));
-    double t = c.x * 2 * Math.PI / circumference;
+    double t = angle(c, digit);
     double rho = chart.rho(c.y);
     return new double[] {rho * Math.sin(t), -rho * Math.cos(t), chart.axial(c.y)};
   }

@@ -3,6 +3,7 @@ package org.midlateral.solid;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.Slice;
 import org.midlateral.trough.Piece;
 
@@ -37,8 +38,9 @@ public final class SolidMesher {
    * Meshes a piece.
    *
    * @param edgeLength of the triangles (mm); they are finer where the surface bends sharply
+   * @throws DesignRefused where the surface folds at an edge
    */
-  public static Solid mesh(Piece piece, double edgeLength) {
+  public static Solid mesh(Piece piece, double edgeLength) throws DesignRefused {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
     Density density = Density.of(piece, chart, edgeLength);

@@ -1,8 +1,9 @@
 package org.midlateral.trough;
 
 /**
- * The proximal edge rolled away from the skin: the gap rises toward the tongue's edge as a parabola
- * over the flare's width, and fades out along the flanks just distal of the web clearance.
+ * The proximal edge rolled away from the skin: the gap rises toward the tongue's edge over the
+ * flare's width, goes on level beyond it, and fades out along the flanks just distal of the web
+ * clearance.
  *
  * @param height at the edge (mm)
  * @param width over which it rises (mm)
@@ -39,13 +40,15 @@ record Flare(double height, double width, double web, double length, double half
     }
     // Distance to the ellipse rho = 1 to first order: exact on its axes.
     double distance = (1 - rho) * rho / Math.hypot(across / half, along / length);
-    double rise = Math.max(0, 1 - distance / width);
-    return height * rise * rise * fade((station - web) / width);
+    return height * rise(1 - distance / width) * (1 - rise((station - web) / width));
   }
 
-  /** Falls from 1 to 0 along the flanks, level at both ends. */
-  private static double fade(double u) {
+  /**
+   * From 0 to 1 with level ends, continuous in its second derivative: what lies over a wall with
+   * this slope needs it for its own slope.
+   */
+  private static double rise(double u) {
     double v = Math.max(0, Math.min(1, u));
-    return 1 - v * v * (3 - 2 * v);
+    return v * v * v * (10 + v * (6 * v - 15));
   }
 }

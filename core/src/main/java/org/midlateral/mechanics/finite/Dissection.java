@@ -12,6 +12,9 @@ final class Dissection {
   /** Triangles in a smallest patch: fewer make the tree deep, more make the small matrices fill. */
   private static final int SMALLEST = 24;
 
+  /** A cut may lie this share of the patch (one over) away from the middle. */
+  private static final int SLACK = 8;
+
   private final ShellModel model;
   private final boolean[] prescribed;
 
@@ -25,6 +28,10 @@ final class Dissection {
   private final int[] place;
 
   private final double[] centroids;
+  private final Range tree;
+
+  /** A run of places in the order, and its two halves (null for a smallest patch). */
+  private record Range(int from, int to, Range left, Range right) {}
 
   private Dissection(ShellModel model, boolean[] prescribed) {
     this.model = model;
@@ -40,17 +47,10 @@ final class Dissection {
         }
       }
     }
-    halve(0, count);
     first = new int[model.nodeCount()];
     last = new int[model.nodeCount()];
-    Arrays.fill(first, Integer.MAX_VALUE);
-    for (int i = 0; i < count; i++) {
-      for (int c = 0; c < 3; c++) {
-        int node = model.corner(order[i], c);
-        first[node] = Math.min(first[node], i);
-        last[node] = i;
-      }
-    }
+    tree = halve(0, count);
+    findFirstAndLast(0, count);
     place = new int[Freedom.COUNT * model.nodeCount()];
     Arrays.fill(place, -1);
   }
@@ -61,23 +61,29 @@ final class Dissection {
    * @param prescribed 6 a node: which freedoms are no unknowns
    */
   static Part of(ShellModel model, boolean[] prescribed) {
-    return new Dissection(model, prescribed).part(0, model.triangleCount());
+    Dissection whole = new Dissection(model, prescribed);
+    return whole.part(whole.tree);
   }
 
-  private void halve(int from, int to) {
+  private Range halve(int from, int to) {
     if (to - from <= SMALLEST) {
-      return;
+      return new Range(from, to, null, null);
     }
-    int axis = longestAxis(from, to);
-    // Sorting numbers with the triangle in the low bits spares boxing; 32 bits of place suffice.
-    long[] keys = new long[to - from];
+    sort(from, to, longestAxis(from, to));
+    int cut = thinnestCut(from, to);
+    return new Range(from, to, halve(from, cut), halve(cut, to));
+  }
+
+  private void sort(int from, int to, int axis) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int i = from; i < to; i++) {
       low = Math.min(low, centroids[3 * order[i] + axis]);
       high = Math.max(high, centroids[3 * order[i] + axis]);
     }
+    // Sorting numbers with the triangle in the low bits spares boxing; 31 bits of place suffice.
     double scale = high > low ? 0x7ffffff0 / (high - low) : 0;
+    long[] keys = new long[to - from];
     for (int i = from; i < to; i++) {
       long key = Math.round(scale * (centroids[3 * order[i] + axis] - low));
       keys[i - from] = key << 32 | order[i];
@@ -86,9 +92,49 @@ final class Dissection {
     for (int i = from; i < to; i++) {
       order[i] = (int) keys[i - from];
     }
+  }
+
+  /** The cut near the middle that the fewest nodes lie on: rows of a mesh are not torn. */
+  private int thinnestCut(int from, int to) {
+    int[] change = new int[to - from + 1];
+    findFirstAndLast(from, to);
+    for (int i = from; i < to; i++) {
+      for (int c = 0; c < 3; c++) {
+        int node = model.corner(order[i], c);
+        if (first[node] == i && last[node] > i) {
+          change[i - from + 1]++;
+          change[last[node] - from + 1]--;
+        }
+      }
+    }
+    int slack = (to - from) / SLACK;
     int middle = (from + to) >>> 1;
-    halve(from, middle);
-    halve(middle, to);
+    int best = middle;
+    int fewest = Integer.MAX_VALUE;
+    int shared = 0;
+    for (int cut = from + 1; cut < to; cut++) {
+      shared += change[cut - from];
+      boolean nearer = Math.abs(cut - middle) < Math.abs(best - middle);
+      if (Math.abs(cut - middle) <= slack && (shared < fewest || shared == fewest && nearer)) {
+        fewest = shared;
+        best = cut;
+      }
+    }
+    return best;
+  }
+
+  /** Each node's first and last place in a run. */
+  private void findFirstAndLast(int from, int to) {
+    for (int i = to - 1; i >= from; i--) {
+      for (int c = 0; c < 3; c++) {
+        first[model.corner(order[i], c)] = i;
+      }
+    }
+    for (int i = from; i < to; i++) {
+      for (int c = 0; c < 3; c++) {
+        last[model.corner(order[i], c)] = i;
+      }
+    }
   }
 
   private int longestAxis(int from, int to) {
@@ -109,13 +155,14 @@ final class Dissection {
     return longest;
   }
 
-  private Part part(int from, int to) {
-    if (to - from <= SMALLEST) {
+  private Part part(Range range) {
+    int from = range.from();
+    int to = range.to();
+    if (range.left() == null) {
       return smallest(from, to);
     }
-    int middle = (from + to) >>> 1;
-    Part left = part(from, middle);
-    Part right = part(middle, to);
+    Part left = part(range.left());
+    Part right = part(range.right());
     int[] shared =
         Arrays.copyOf(outer(left), left.size() - left.own() + right.size() - right.own());
     System.arraycopy(

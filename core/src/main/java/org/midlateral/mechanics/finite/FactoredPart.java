@@ -1,5 +1,6 @@
 package org.midlateral.mechanics.finite;
 
+import java.util.Arrays;
 import java.util.concurrent.RecursiveTask;
 
 /**
@@ -33,7 +34,7 @@ final class FactoredPart {
    * @param part the patch
    * @param stiffness each triangle's packed lower triangle
    * @param diagonal the assembled diagonal, by freedom
-   * @throws LooseFreedomException if a part can move without strain
+   * @throws LooseShellException if a part can move without strain
    */
   static FactoredPart of(Part part, double[] stiffness, double[] diagonal) {
     return new Task(part, stiffness, diagonal).invoke();
@@ -131,7 +132,7 @@ final class FactoredPart {
         right.handOn(matrix, part.rightPlaces());
       }
       eliminate(matrix);
-      double[][] columns = java.util.Arrays.copyOf(matrix, part.own());
+      double[][] columns = Arrays.copyOf(matrix, part.own());
       return new FactoredPart(part, left, right, columns, matrix);
     }
 
@@ -142,7 +143,7 @@ final class FactoredPart {
       }
       int failed = DenseElimination.eliminate(matrix, part.own(), least);
       if (failed >= 0) {
-        throw new LooseFreedomException(part.freedoms()[failed]);
+        throw new LooseShellException(part.freedoms()[failed] / Freedom.COUNT);
       }
     }
 

@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -36,7 +37,7 @@ public final class RigidMotion {
         Constraint.fixed(third, ALONG[turning]));
   }
 
-  private static int farthest(ShellModel model, java.util.function.IntToDoubleFunction distance) {
+  private static int farthest(ShellModel model, IntToDoubleFunction distance) {
     int best = 0;
     for (int i = 1; i < model.nodeCount(); i++) {
       if (distance.applyAsDouble(i) > distance.applyAsDouble(best)) {

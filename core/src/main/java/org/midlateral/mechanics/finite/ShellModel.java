@@ -1,5 +1,6 @@
 package org.midlateral.mechanics.finite;
 
+import java.util.Arrays;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -42,7 +43,7 @@ public final class ShellModel {
   public static ShellModel uniform(
       double[] xyz, int[] corners, double thickness, Isotropic material) {
     double[] wall = new double[xyz.length / 3];
-    java.util.Arrays.fill(wall, thickness);
+    Arrays.fill(wall, thickness);
     return new ShellModel(xyz, corners, wall, material);
   }
 

@@ -33,6 +33,7 @@ public final class ShellSolver {
     for (Constraint c : constraints) {
       prescribe(c, held);
     }
+    Footing.check(model, constraints);
     prescribedForces = forces(prescribed);
     factor = FactoredPart.of(Dissection.of(model, held), stiffness, diagonal());
   }
@@ -43,7 +44,7 @@ public final class ShellSolver {
    * @param model the shell
    * @param constraints prescribed freedoms, each at most once
    * @throws IllegalArgumentException if a constraint names no node of the model or a freedom twice
-   * @throws LooseFreedomException if the shell is not held
+   * @throws LooseShellException if the shell is not held
    */
   public static ShellSolver of(ShellModel model, List<Constraint> constraints) {
     return new ShellSolver(model, constraints);

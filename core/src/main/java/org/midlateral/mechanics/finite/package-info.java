@@ -29,11 +29,11 @@
  * a parabola through each triangle's surroundings. The error falls with the square of the edge
  * length. The tables of published cases are in {@code core/FINITE-ELEMENTS.md}.
  *
- * <p><b>The equations.</b> The triangles are halved again and again by planes, the shared nodes are
+ * <p><b>The equations.</b> The triangles are halved again and again, the shared nodes are
  * eliminated last (nested dissection), and each part is eliminated as a small dense matrix
  * (multifrontal Cholesky), the two halves of a part on two threads. A banded factorisation needs
- * more operations on a half tube and many more on a closed one, and EJML's sparse Cholesky brings
- * no ordering and no dense blocks.
+ * twice the operations on a half tube and three times on a closed one, and EJML's sparse Cholesky
+ * brings no ordering and no dense blocks.
  *
  * <p><b>What it does not do.</b> No large rotations, no buckling, no contact, no creep. The stress
  * through the wall is left out, so that just under a load spread over no more than a wall or two

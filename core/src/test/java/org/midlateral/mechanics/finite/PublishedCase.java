@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -48,10 +49,22 @@ record PublishedCase(
           n -> twisted(n, 0.32, Vector3D.of(0, 1, 0))),
       new PublishedCase(
           "twisted beam, 6N by N, load in the tip's plane",
-          "as above",
+          "MacNeal and Harder 1985, as in FinEtoolsFlexStructures, read there",
           5.424e-3,
           new int[] {2, 4, 8},
           n -> twisted(n, 0.32, Vector3D.of(0, 0, 1))),
+      new PublishedCase(
+          "twisted beam a hundredth as thick, 6N by N, load across the tip's wall",
+          "MacNeal and Harder 1985, as in FinEtoolsFlexStructures, read there",
+          1.294e-3,
+          new int[] {8, 16, 32},
+          n -> 1e-6 * twisted(n, 0.0032, Vector3D.of(0, 1, 0))),
+      new PublishedCase(
+          "twisted beam a hundredth as thick, 6N by N, load in the tip's plane",
+          "MacNeal and Harder 1985, as in FinEtoolsFlexStructures, read there",
+          5.256e-3,
+          new int[] {8, 16, 32},
+          n -> 1e-6 * twisted(n, 0.0032, Vector3D.of(0, 0, 1))),
       new PublishedCase(
           "Cook's membrane, N by N",
           "23.96 in finer references; from memory (23.91 read in older ones)",
@@ -86,13 +99,11 @@ record PublishedCase(
   }
 
   private static int[] allTriangles(ShellModel model) {
-    return java.util.stream.IntStream.range(0, model.triangleCount()).toArray();
+    return IntStream.range(0, model.triangleCount()).toArray();
   }
 
   private static double totalArea(ShellModel model) {
-    return java.util.stream.IntStream.range(0, model.triangleCount())
-        .mapToDouble(model::area)
-        .sum();
+    return IntStream.range(0, model.triangleCount()).mapToDouble(model::area).sum();
   }
 
   private static double roof(int n) {
@@ -151,7 +162,7 @@ record PublishedCase(
     return ShellSolver.solve(model, load, supports.list()).displacement(pulled).getX();
   }
 
-  static double twisted(int n, double wall, Vector3D force) {
+  private static double twisted(int n, double wall, Vector3D force) {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(6 * n, 0, 12),

@@ -1,16 +1,61 @@
 package org.midlateral.mechanics.finite;
 
-import org.junit.jupiter.api.Test;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Published values: the finest mesh within 2 %, and the table of the documentation as computed. */
 class PublishedCasesTest {
-  @Test
-  void print() {
-    for (PublishedCase c : PublishedCase.all()) {
-      StringBuilder line = new StringBuilder(c.name());
-      for (int n : c.meshes()) {
-        line.append(String.format("  %d: %.4f", n, c.computed().applyAsDouble(n) / c.published()));
-      }
-      System.out.println(line);
+  private static final Path TABLE = Path.of("FINITE-ELEMENTS.md");
+
+  static List<PublishedCase> cases() {
+    return List.of(PublishedCase.all());
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void convergesAndStandsInTheTable(PublishedCase published) throws IOException {
+    double[] ratios =
+        Arrays.stream(published.meshes())
+            .mapToDouble(n -> published.computed().applyAsDouble(n) / published.published())
+            .toArray();
+    assertThat(ratios[ratios.length - 1]).as(published.name()).isCloseTo(1, within(0.02));
+    String row = row(published, ratios);
+    assertThat(Files.readAllLines(TABLE)).contains(row);
+  }
+
+  private static String row(PublishedCase published, double[] ratios) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < ratios.length; i++) {
+      text.append(i == 0 ? "" : ", ");
+      text.append(String.format(Locale.ROOT, "%d: %.3f", published.meshes()[i], ratios[i]));
     }
+    return "| %s | %s | %s | %s |"
+        .formatted(published.name(), published.published(), text, published.source());
+  }
+
+  /**
+   * The table anew: {@code mvn -pl core -am test-compile}, then run this on the test class path.
+   */
+  public static void main(String[] args) {
+    System.out.println(
+        cases().stream()
+            .map(
+                c ->
+                    row(
+                        c,
+                        Arrays.stream(c.meshes())
+                            .mapToDouble(n -> c.computed().applyAsDouble(n) / c.published())
+                            .toArray()))
+            .collect(Collectors.joining("\n")));
   }
 }

@@ -1,0 +1,80 @@
+package org.midlateral.shell;
+
+import java.util.Locale;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.DorsalShellDesign;
+import org.midlateral.measurement.Finding;
+import org.midlateral.relief.Relief;
+import org.midlateral.trough.GapField;
+import org.midlateral.trough.Piece;
+
+/** Makes the dorsal piece: it lies over the trough's rims and closes the tube. */
+public final class DorsalShell {
+  /** Name of the piece in files and reports. */
+  public static final String NAME = "dorsal-shell";
+
+  /** Girth left between the two steps over the dorsum (mm). */
+  private static final double LEAST_DORSUM = 2;
+
+  private DorsalShell() {}
+
+  /**
+   * The dorsal shell that goes over a trough.
+   *
+   * @param bare the trough before its reliefs
+   * @param relief shared by both pieces
+   * @throws DesignRefused where there is no room for it
+   */
+  public static Piece of(Design design, DigitSurface digit, Piece bare, Relief relief)
+      throws DesignRefused {
+    DorsalShellDesign shell = design.dorsalShell();
+    Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
+    double wall = shell.wall().orElse(bare.wall());
+    double onTop = bare.wall() + shell.fitGap();
+    double rim = shell.fitGap();
+    double height = highest(bare, outline, digit) + onTop - shell.clearance();
+    double width = OverlapStep.width(Math.abs(height), wall);
+    requireRoom(outline, digit, rim + width);
+    GapField own = GapField.uniform(shell.clearance()).plus(relief.field());
+    GapField gap =
+        new OverlapStep(
+            digit, bare.outline().wrap(), own, relief.over(bare).gap(), onTop, rim, width);
+    return new Piece(NAME, digit, outline, true, gap, wall);
+  }
+
+  /** The trough's largest gap under the shell's edges, reliefs left out: both pieces share them. */
+  private static double highest(Piece bare, Outline outline, DigitSurface digit) {
+    double highest = 0;
+    for (double s = outline.proximal(); s <= outline.distal(); s += 0.5) {
+      double edge = bare.outline().wrap() / 2 * digit.circumference(s);
+      highest = Math.max(highest, bare.gap().at(edge, s));
+    }
+    return highest;
+  }
+
+  private static void requireRoom(Outline outline, DigitSurface digit, double step)
+      throws DesignRefused {
+    for (double s = outline.proximal(); s <= outline.distal(); s += 0.5) {
+      double dorsum = outline.wrap() * digit.circumference(s) - 2 * step;
+      if (dorsum < LEAST_DORSUM) {
+        throw new DesignRefused(
+            Finding.refusal(
+                "dorsal-shell-step",
+                "dorsal-shell.clearance",
+                String.format(
+                    Locale.ROOT,
+                    "The shell's step over the trough's rim takes %.1f mm of girth on each side and"
+                        + " leaves %.1f mm over the dorsum, and at least %.0f mm is needed; make"
+                        + " trough.liner or trough.wall thinner, or dorsal-shell.clearance larger.",
+                    step,
+                    dorsum,
+                    LEAST_DORSUM),
+                dorsum,
+                LEAST_DORSUM));
+      }
+    }
+  }
+}

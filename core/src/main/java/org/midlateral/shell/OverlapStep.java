@@ -1,0 +1,89 @@
+package org.midlateral.shell;
+
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.trough.GapField;
+
+/**
+ * Gap of the dorsal shell: its own clearance over the dorsum, and a fit gap over the outside of the
+ * trough where the two overlap, with a smooth step between the two just dorsal of the trough's
+ * edge.
+ *
+ * @param digit the skin
+ * @param wrap share of the circumference between the trough's finished edges
+ * @param own gap over the dorsum, reliefs included
+ * @param trough gap of the trough
+ * @param onTop wall of the trough and fit gap together (mm)
+ * @param rim the step keeps this far dorsal of the trough's edge (mm)
+ * @param width over which it rises (mm)
+ */
+record OverlapStep(
+    DigitSurface digit,
+    double wrap,
+    GapField own,
+    GapField trough,
+    double onTop,
+    double rim,
+    double width)
+    implements GapField {
+  private static final double STEP = 1e-5;
+
+  @Override
+  public void jet(double girth, double station, double[] jet) {
+    double past = past(girth, station);
+    if (past < -rim - width - 2 * STEP) {
+      own.jet(girth, station, jet);
+      return;
+    }
+    double[] scratch = new double[3];
+    jet[0] = gap(girth, station, scratch);
+    jet[1] =
+        (gap(girth + STEP, station, scratch) - gap(girth - STEP, station, scratch)) / (2 * STEP);
+    jet[2] =
+        (gap(girth, station + STEP, scratch) - gap(girth, station - STEP, scratch)) / (2 * STEP);
+  }
+
+  @Override
+  public boolean uniformAt(double station) {
+    return false;
+  }
+
+  /** Girth distance past the trough's edge, volarward (mm). */
+  private double past(double girth, double station) {
+    return wrap / 2 * digit.circumference(station) - Math.abs(girth);
+  }
+
+  private double gap(double girth, double station, double[] scratch) {
+    double rise = rise((past(girth, station) + rim) / width);
+    double gap = 0;
+    if (rise < 1) {
+      own.jet(girth, station, scratch);
+      gap += (1 - rise) * scratch[0];
+    }
+    if (rise > 0) {
+      trough.jet(girth, station, scratch);
+      // A sloping wall is thicker along the skin's normal than along its own.
+      double slope = Math.hypot(scratch[1], scratch[2]);
+      gap += rise * (scratch[0] + onTop * Math.sqrt(1 + slope * slope));
+    }
+    return gap;
+  }
+
+  /** Two parabolas: 0 up to one width before the top, 1 from there on. */
+  private static double rise(double beyondTop) {
+    double u = Math.max(0, Math.min(1, 1 + beyondTop));
+    return u < 0.5 ? 2 * u * u : 1 - 2 * (1 - u) * (1 - u);
+  }
+
+  /**
+   * The shortest width whose step is no steeper than 45 degrees and whose foot does not fold the
+   * wall that is laid on it.
+   *
+   * @param height of the step (mm)
+   * @param wall of the shell (mm)
+   */
+  static double width(double height, double wall) {
+    // Steepest slope 2 h/w; least radius of the foot w²/4h, more than twice the wall, so that the
+    // triangles on the outside are not squeezed together.
+    return Math.max(2.05 * height, Math.sqrt(4 * height * 2.2 * wall));
+  }
+}

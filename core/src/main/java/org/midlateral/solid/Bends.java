@@ -1,0 +1,91 @@
+package org.midlateral.solid;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.midlateral.digit.Slice;
+import org.midlateral.trough.Piece;
+
+/**
+ * How sharply the surfaces of a piece bend: normals are sampled a row at a time and compared with
+ * their neighbours round the finger and along it. Both sides count for the same angle.
+ */
+final class Bends {
+  private final Piece piece;
+  private final OffsetSurface surface;
+  private final double turn;
+  private final int half;
+  private double[] before;
+  private double[] here;
+  private boolean first = true;
+
+  /**
+   * Sampling of a piece.
+   *
+   * @param turn between samples round the finger (rad)
+   */
+  Bends(Piece piece, double turn) {
+    this.piece = piece;
+    this.surface = new OffsetSurface(piece);
+    this.turn = turn;
+    double widest = 0;
+    for (Coordinate c : piece.outline().polygon().getExteriorRing().getCoordinates()) {
+      double whole = piece.digit().circumference(Math.min(c.y, piece.digit().pulpEnd() - 1e-3));
+      widest = Math.max(widest, Math.abs(c.x) * 2 * Math.PI / whole);
+    }
+    this.half = (int) Math.ceil(Math.min(Math.PI, 1.1 * widest) / turn);
+    this.here = new double[6 * (2 * half + 1)];
+    this.before = new double[here.length];
+  }
+
+  /** Number of angles, from the midline outward. */
+  int columns() {
+    return half + 1;
+  }
+
+  /**
+   * Samples the next station.
+   *
+   * @param scale of what is written
+   * @param round receives the turn of the normal times length per squared length, round the finger
+   * @param along receives the same along the finger, from the station before
+   */
+  void at(double station, double scale, double[] round, double[] along) {
+    double[] swap = before;
+    before = here;
+    here = swap;
+    Slice slice = piece.digit().slice(station);
+    boolean uniform = piece.gap().uniformAt(station);
+    for (int i = -half; i <= half; i++) {
+      surface.at(slice, i * turn, uniform, here, i + half);
+    }
+    for (int i = 0; i <= 2 * half; i++) {
+      int column = Math.abs(i - half);
+      if (i > 0) {
+        double bend = scale * bend(here, 6 * (i - 1), here, 6 * i);
+        round[column] = Math.max(round[column], bend);
+        int other = Math.abs(i - 1 - half);
+        round[other] = Math.max(round[other], bend);
+      }
+      if (!first) {
+        along[column] = Math.max(along[column], scale * bend(before, 6 * i, here, 6 * i));
+      }
+    }
+    first = false;
+  }
+
+  private double bend(double[] a, int i, double[] b, int j) {
+    double turned = 0;
+    double inner = 0;
+    double middle = 0;
+    double outer = 0;
+    double wall = piece.wall();
+    for (int k = 0; k < 3; k++) {
+      double dn = b[j + 3 + k] - a[i + 3 + k];
+      double dq = b[j + k] - a[i + k];
+      turned += dn * dn;
+      inner += dq * dq;
+      middle += (dq + wall / 2 * dn) * (dq + wall / 2 * dn);
+      outer += (dq + wall * dn) * (dq + wall * dn);
+    }
+    return Math.sqrt(turned * Math.max(inner, outer)) / middle;
+  }
+}
