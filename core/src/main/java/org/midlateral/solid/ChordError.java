@@ -8,8 +8,6 @@ final class ChordError {
   /** Up to here the distance from a triangle's plane, which is never too small, is good enough. */
   private static final double PLANE_IS_ENOUGH = 0.008;
 
-  private static final double FAR = 10;
-
   private final Solid solid;
   private final MeshTree inner;
   private final MeshTree outer;
@@ -65,12 +63,29 @@ final class ChordError {
         fromPlane(
             solid.innerTriangles() + t, p[0] + wall * p[3], p[1] + wall * p[4], p[2] + wall * p[5]);
     if (in > PLANE_IS_ENOUGH) {
-      in = inner.distance(p[0], p[1], p[2], FAR);
+      in = distance(inner, p[0], p[1], p[2], t, wa, wb, wc);
     }
     if (out > PLANE_IS_ENOUGH) {
-      out = outer.distance(p[0] + wall * p[3], p[1] + wall * p[4], p[2] + wall * p[5], FAR);
+      double x = p[0] + wall * p[3];
+      double y = p[1] + wall * p[4];
+      double z = p[2] + wall * p[5];
+      out = distance(outer, x, y, z, solid.innerTriangles() + t, wa, wb, wc);
     }
     return Math.max(in, out);
+  }
+
+  /** Distance to a surface, which is no farther than the place with these weights on a triangle. */
+  private double distance(
+      MeshTree tree, double x, double y, double z, int t, double wa, double wb, double wc) {
+    TriangleMesh m = solid.mesh();
+    int a = m.corner(t, 0);
+    int b = m.corner(t, 1);
+    int c = m.corner(t, 2);
+    double dx = x - wa * m.x(a) - wb * m.x(b) - wc * m.x(c);
+    double dy = y - wa * m.y(a) - wb * m.y(b) - wc * m.y(c);
+    double dz = z - wa * m.z(a) - wb * m.z(b) - wc * m.z(c);
+    double bound = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    return Math.min(bound, tree.distance(x, y, z, bound));
   }
 
   private double fromPlane(int t, double x, double y, double z) {

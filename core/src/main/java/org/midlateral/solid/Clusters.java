@@ -17,17 +17,22 @@ final class Clusters {
   /** Middle and radius of the ball round each group, g by 4, row-major. */
   private final double[] balls;
 
-  Clusters(MeshTree tree) {
+  /** A unit normal of each group, and its lowest and highest height along it, g by 5, row-major. */
+  private final double[] slabs;
+
+  Clusters(MeshTree tree, Facets facets) {
     this.tree = tree;
     this.firstGroup = tree.firstGroup();
     int groups = firstGroup + 1;
     this.points = new double[9 * tree.triangleCount()];
     this.from = new int[groups + 1];
     this.balls = new double[4 * groups];
+    this.slabs = new double[5 * groups];
     int[] seen = new int[tree.xyz.length / 3];
     for (int g = 0; g < groups; g++) {
       from[g + 1] = gather(g, from[g], seen);
       ball(g);
+      slab(g, facets);
     }
   }
 
@@ -64,53 +69,70 @@ final class Clusters {
     balls[4 * g + 3] = Math.sqrt(square);
   }
 
-  /** Whether the balls round two groups, given as nodes, come nearer than a distance (mm). */
-  boolean mayReach(int m, Clusters other, int n, double distance) {
-    int i = 4 * (m - firstGroup);
-    int j = 4 * (n - other.firstGroup);
-    double far = distance + balls[i + 3] + other.balls[j + 3];
-    double dx = balls[i] - other.balls[j];
-    double dy = balls[i + 1] - other.balls[j + 1];
-    double dz = balls[i + 2] - other.balls[j + 2];
-    return dx * dx + dy * dy + dz * dz < far * far;
+  private void slab(int g, Facets facets) {
+    int at = 5 * g;
+    int end = tree.leavesEnd(firstGroup + g);
+    for (int leaf = tree.leavesBegin(firstGroup + g); leaf < end; leaf++) {
+      int k = Facets.SIZE * tree.triangleAt(leaf);
+      for (int axis = 0; axis < 3; axis++) {
+        slabs[at + axis] += facets.at[k + axis];
+      }
+    }
+    double x = slabs[at];
+    double y = slabs[at + 1];
+    double z = slabs[at + 2];
+    double size = Math.sqrt(x * x + y * y + z * z);
+    double scale = size > 0 ? 1 / size : 0;
+    slabs[at] = x * scale;
+    slabs[at + 1] = y * scale;
+    slabs[at + 2] = z * scale;
+    slabs[at + 3] = Double.POSITIVE_INFINITY;
+    slabs[at + 4] = Double.NEGATIVE_INFINITY;
+    for (int i = from[g]; i < from[g + 1]; i += 3) {
+      double h =
+          slabs[at] * points[i] + slabs[at + 1] * points[i + 1] + slabs[at + 2] * points[i + 2];
+      slabs[at + 3] = Math.min(slabs[at + 3], h);
+      slabs[at + 4] = Math.max(slabs[at + 4], h);
+    }
   }
 
   /**
-   * Whether a group may come nearer to a triangle than a distance: not so if their balls are
-   * farther apart, or if the group stays on one side of the triangle's plane and is far enough from
-   * it, the room beside the triangle taken in.
+   * Whether two groups, given as nodes, may come nearer than a distance (mm), by their balls and by
+   * the slab that holds either.
    */
-  boolean mayReach(int m, Facets facets, int t, double distance) {
-    int g = m - firstGroup;
-    double[] f = facets.at;
-    int k = Facets.SIZE * t;
-    double dx = balls[4 * g] - f[k + 4];
-    double dy = balls[4 * g + 1] - f[k + 5];
-    double dz = balls[4 * g + 2] - f[k + 6];
+  boolean mayReach(int m, Clusters other, int n, double distance) {
+    int i = 4 * (m - firstGroup);
+    int j = 4 * (n - other.firstGroup);
+    double radii = balls[i + 3] + other.balls[j + 3];
+    double dx = balls[i] - other.balls[j];
+    double dy = balls[i + 1] - other.balls[j + 1];
+    double dz = balls[i + 2] - other.balls[j + 2];
     double square = dx * dx + dy * dy + dz * dz;
-    double radii = balls[4 * g + 3] + f[k + 7];
-    if (square >= (distance + radii) * (distance + radii)) {
-      return false;
-    }
-    double up = heightOver(g, f[k], f[k + 1], f[k + 2], f[k + 3]);
-    if (!(up > 0)) {
-      return true;
-    }
-    double middle = f[k] * dx + f[k + 1] * dy + f[k + 2] * dz;
-    double across = square - middle * middle;
-    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
-    return up * up + beside * beside < distance * distance;
+    return square < (distance + radii) * (distance + radii)
+        && mayLeaveSlab(m - firstGroup, other, n - other.firstGroup, dx, dy, dz, distance)
+        && other.mayLeaveSlab(n - other.firstGroup, this, m - firstGroup, dx, dy, dz, distance);
   }
 
-  /** How far all points of a group stay clear of a plane, on one side of it; else not positive. */
-  private double heightOver(int g, double nx, double ny, double nz, double base) {
+  /** Whether another group comes within a distance of this one, by this one's slab. */
+  private boolean mayLeaveSlab(
+      int g, Clusters other, int h, double dx, double dy, double dz, double distance) {
+    int at = 5 * g;
+    double nx = slabs[at];
+    double ny = slabs[at + 1];
+    double nz = slabs[at + 2];
+    double along = nx * dx + ny * dy + nz * dz;
+    double square = dx * dx + dy * dy + dz * dz;
+    double radii = balls[4 * g + 3] + other.balls[4 * h + 3];
+    double across = square - along * along;
+    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    for (int i = from[g]; i < from[g + 1]; i += 3) {
-      double h = nx * points[i] + ny * points[i + 1] + nz * points[i + 2] - base;
-      low = Math.min(low, h);
-      high = Math.max(high, h);
+    for (int i = other.from[h]; i < other.from[h + 1]; i += 3) {
+      double height = nx * other.points[i] + ny * other.points[i + 1] + nz * other.points[i + 2];
+      low = Math.min(low, height);
+      high = Math.max(high, height);
     }
-    return Math.max(low, -high);
+    double up = Math.max(0, Math.max(low - slabs[at + 4], slabs[at + 3] - high));
+    return up * up + beside * beside < distance * distance;
   }
 }

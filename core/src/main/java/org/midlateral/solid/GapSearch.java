@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -28,27 +29,36 @@ final class GapSearch {
   private int depth;
 
   /** Squared gap at which a pair of triangles, or of boxes, is of no more interest. */
-  private double enough = Double.POSITIVE_INFINITY;
+  private double enough;
 
   /** Its root. */
-  private double reach = Double.POSITIVE_INFINITY;
+  private double reach;
 
   private int triangle = -1;
   private int otherTriangle = -1;
 
-  GapSearch(MeshTree a, MeshTree b) {
+  /**
+   * A search.
+   *
+   * @param below only a gap smaller than this is of interest (mm)
+   */
+  GapSearch(MeshTree a, MeshTree b, double below) {
     if (a.order.length == 0 || b.order.length == 0) {
       throw new IllegalArgumentException("a gap needs two surfaces with triangles");
     }
     this.a = a;
     this.b = b;
+    this.reach = below;
+    this.enough = below * below;
+    this.measure.square = enough;
     this.facetsA = new Facets(a.xyz, a.corners);
     this.facetsB = new Facets(b.xyz, b.corners);
-    this.clustersA = new Clusters(a);
-    this.clustersB = new Clusters(b);
+    this.clustersA = new Clusters(a, facetsA);
+    this.clustersB = new Clusters(b, facetsB);
   }
 
-  Gap find() {
+  /** The smallest gap, where there is one of interest. */
+  Optional<Gap> find() {
     seed(a, b, false);
     seed(b, a, true);
     visit(0, 0);
@@ -59,12 +69,16 @@ final class GapSearch {
         descend(m, n);
       }
     }
-    return new Gap(
-        Math.sqrt(measure.square),
-        triangle,
-        otherTriangle,
-        Vector3D.of(measure.point),
-        Vector3D.of(measure.otherPoint));
+    if (triangle < 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Gap(
+            Math.sqrt(measure.square),
+            triangle,
+            otherTriangle,
+            Vector3D.of(measure.point),
+            Vector3D.of(measure.otherPoint)));
   }
 
   /** Bounds the gap by the first corners of a sample of one mesh's triangles. */
@@ -107,13 +121,11 @@ final class GapSearch {
     int endB = b.leavesEnd(n);
     for (int j = b.leavesBegin(n); j < endB; j++) {
       int t = b.triangleAt(j);
-      if (clustersA.mayReach(m, facetsB, t, reach)) {
-        int endA = a.leavesEnd(m);
-        for (int i = a.leavesBegin(m); i < endA; i++) {
-          int s = a.triangleAt(i);
-          if (facetsA.mayReach(s, facetsB, t, reach)) {
-            judge(s, t);
-          }
+      int endA = a.leavesEnd(m);
+      for (int i = a.leavesBegin(m); i < endA; i++) {
+        int s = a.triangleAt(i);
+        if (facetsA.mayReach(s, facetsB, t, reach)) {
+          judge(s, t);
         }
       }
     }

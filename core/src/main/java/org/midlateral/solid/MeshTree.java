@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -106,7 +107,17 @@ public final class MeshTree {
 
   /** The smallest gap between this surface and another, and where it is. */
   public Gap gap(MeshTree other) {
-    return new GapSearch(this, other).find();
+    return gap(other, Double.POSITIVE_INFINITY).orElseThrow();
+  }
+
+  /**
+   * The smallest gap between this surface and another, if it is smaller than some bound; a bound
+   * that holds makes the search much shorter.
+   *
+   * @param below the bound (mm)
+   */
+  public Optional<Gap> gap(MeshTree other, double below) {
+    return new GapSearch(this, other, below).find();
   }
 
   /** The first of the nodes over eight leaves each; the root where there are fewer leaves. */
