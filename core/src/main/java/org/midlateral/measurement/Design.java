@@ -15,6 +15,11 @@ public record Design(
     MaterialDesign material,
     PrintDesign print) {
 
+  /** The same design with another dorsal shell. */
+  public Design withDorsalShell(DorsalShellDesign other) {
+    return new Design(trough, relief, other, closure, material, print);
+  }
+
   /** How the distal end of the trough is finished. */
   public enum DistalEnd {
     /** Stops short of the end of the pulp. */

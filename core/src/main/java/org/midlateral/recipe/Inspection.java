@@ -5,9 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
-import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
@@ -21,11 +22,17 @@ import org.midlateral.trough.Piece;
  * What is measured on an orthosis before anything of it is written.
  *
  * @param trough the volar piece
+ * @param dorsalShell the dorsal piece, where one was made
+ * @param together whether the two go together
  * @param perimeters perimeter of the skin's mesh cut at each taped level (mm), G1
  * @param findings a refusal for each invariant that does not hold
  */
 public record Inspection(
-    PieceInspection trough, Map<Level, Double> perimeters, List<Finding> findings) {
+    PieceInspection trough,
+    Optional<PieceInspection> dorsalShell,
+    Optional<FitTogether> together,
+    Map<Level, Double> perimeters,
+    List<Finding> findings) {
   private static final double TAPE_TOLERANCE = 0.05;
 
   public Inspection {
@@ -34,17 +41,31 @@ public record Inspection(
   }
 
   /** Inspects an orthosis. */
-  public static Inspection of(Orthosis orthosis) {
-    TroughDesign design = orthosis.order().design().trough();
+  public static Inspection of(Orthosis made) {
+    Design design = made.order().design();
     PieceInspection trough =
         PieceInspection.of(
-            orthosis.trough(),
-            design.clearance() + design.liner(),
-            centres(orthosis, orthosis.trough()));
+            made.trough(),
+            design.trough().clearance() + design.trough().liner(),
+            centres(made, made.trough()));
+    // The dorsal shell's centre line of a relief lies under the trough: it has none of its own.
+    Optional<PieceInspection> shell =
+        made.dorsalShell()
+            .map(s -> PieceInspection.of(s, design.dorsalShell().clearance(), List.of()));
+    Optional<FitTogether> together = made.dorsalShell().map(s -> FitTogether.of(made, s));
     List<Finding> findings = new ArrayList<>();
-    Map<Level, Double> perimeters = perimeters(orthosis, findings);
+    Map<Level, Double> perimeters = perimeters(made, findings);
     findings.addAll(trough.findings());
-    return new Inspection(trough, perimeters, findings);
+    shell.ifPresent(s -> findings.addAll(s.findings()));
+    together.ifPresent(t -> findings.addAll(t.findings(made)));
+    return new Inspection(trough, shell, together, perimeters, findings);
+  }
+
+  /** The pieces inspected: the trough, and the dorsal shell where there is one. */
+  public List<PieceInspection> pieces() {
+    List<PieceInspection> pieces = new ArrayList<>(List.of(trough));
+    dorsalShell.ifPresent(pieces::add);
+    return pieces;
   }
 
   /** The reliefs' centres that the inside of a piece covers, on the hand it was made for. */

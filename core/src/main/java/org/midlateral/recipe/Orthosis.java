@@ -27,11 +27,17 @@ import org.midlateral.trough.Trough;
  * @param order what was asked for
  * @param digit the skin
  * @param relief its bubbles, on the right hand's frame
+ * @param bare the volar piece before its reliefs, on the right hand's frame
  * @param trough the volar piece
  * @param dorsalShell the dorsal piece, where one is made
  */
 public record Orthosis(
-    Order order, DigitSurface digit, Relief relief, Solid trough, Optional<Solid> dorsalShell) {
+    Order order,
+    DigitSurface digit,
+    Relief relief,
+    Piece bare,
+    Solid trough,
+    Optional<Solid> dorsalShell) {
 
   /**
    * Makes an order: the whole job, up to the solids.
@@ -50,7 +56,7 @@ public record Orthosis(
     if (design.dorsalShell().make()) {
       dorsalShell = Optional.of(solid(DorsalShell.of(design, digit, bare, relief), order));
     }
-    return new Orthosis(order, digit, relief, trough, dorsalShell);
+    return new Orthosis(order, digit, relief, bare, trough, dorsalShell);
   }
 
   private static Solid solid(Piece piece, Order order) throws DesignRefused {

@@ -138,6 +138,7 @@ public record Product(
         orthosis.map(this::levels).orElse(null),
         inspection.map(this::partLines).orElse(null),
         inspection.map(Product::clearance).orElse(null),
+        inspection.flatMap(Inspection::together).map(Product::assembly).orElse(null),
         writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
   }
 
@@ -161,8 +162,7 @@ public record Product(
 
   private Map<String, Report.PartLine> partLines(Inspection inspected) {
     Map<String, Report.PartLine> lines = new LinkedHashMap<>();
-    PieceInspection trough = inspected.trough();
-    lines.put(trough.solid().piece().name(), partLine(trough));
+    inspected.pieces().forEach(p -> lines.put(p.solid().piece().name(), partLine(p)));
     return lines;
   }
 
@@ -195,6 +195,15 @@ public record Product(
     return new Report.Clearance(
         new Report.TroughClearance(
             conformance.gap().min(), conformance.gap().mean(), conformance.gap().max(), atCentre),
-        null);
+        inspected.together().map(FitTogether::fitGap).orElse(null));
+  }
+
+  private static Report.Assembly assembly(FitTogether fit) {
+    return new Report.Assembly(
+        fit.goingOn().mouth(),
+        fit.goingOn().widest(),
+        fit.goingOn().spread(),
+        fit.goingOn().strain(),
+        fit.allowable());
   }
 }

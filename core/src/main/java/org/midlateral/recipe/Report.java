@@ -31,6 +31,7 @@ public record Report(
     List<LevelLine> levels,
     Map<String, PartLine> parts,
     Clearance clearance,
+    Assembly assembly,
     Timing timing) {
   private static final ObjectMapper JSON = mapper();
 
@@ -95,6 +96,10 @@ public record Report(
   /** Gap between trough and skin; at the relief's centre only where the trough covers one. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record TroughClearance(double min, double mean, double max, Double atReliefCentre) {}
+
+  /** What pushing the dorsal shell on asks of it; strains as shares. */
+  public record Assembly(
+      double mouth, double widest, double spread, double strain, double allowable) {}
 
   /** Where the time went. */
   public record Timing(

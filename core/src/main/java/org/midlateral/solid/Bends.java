@@ -57,19 +57,34 @@ final class Bends {
     for (int i = -half; i <= half; i++) {
       surface.at(slice, i * turn, uniform, here, i + half);
     }
+    double last = 0;
     for (int i = 0; i <= 2 * half; i++) {
+      double next = i < 2 * half ? bend(here, 6 * i, here, 6 * (i + 1)) : 0;
+      double across = Math.max(last, next);
       int column = Math.abs(i - half);
-      if (i > 0) {
-        double bend = scale * bend(here, 6 * (i - 1), here, 6 * i);
-        round[column] = Math.max(round[column], bend);
-        int other = Math.abs(i - 1 - half);
-        round[other] = Math.max(round[other], bend);
-      }
+      round[column] = Math.max(round[column], scale * across);
       if (!first) {
-        along[column] = Math.max(along[column], scale * bend(before, 6 * i, here, 6 * i));
+        along[column] = Math.max(along[column], scale * sharpest(i));
       }
+      last = next;
     }
     first = false;
+  }
+
+  /**
+   * The sharpest bend from the station before: straight on, and to both sides where a flare or a
+   * relief may climb aslant. A dorsal shell's step runs along the finger: what its diagonals see is
+   * what is seen round it.
+   */
+  private double sharpest(int i) {
+    double sharpest = bend(before, 6 * i, here, 6 * i);
+    if (i > 0 && !piece.dorsal()) {
+      sharpest = Math.max(sharpest, bend(before, 6 * (i - 1), here, 6 * i));
+    }
+    if (i < 2 * half && !piece.dorsal()) {
+      sharpest = Math.max(sharpest, bend(before, 6 * (i + 1), here, 6 * i));
+    }
+    return sharpest;
   }
 
   private double bend(double[] a, int i, double[] b, int j) {

@@ -1,0 +1,163 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.DorsalShellDesign;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Material;
+import org.midlateral.shell.DorsalShell;
+import org.midlateral.solid.Gap;
+import org.midlateral.solid.GoingOn;
+import org.midlateral.solid.MeshTree;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.Spread;
+import org.midlateral.trough.Piece;
+
+/**
+ * Whether the two pieces go together: worn, and on the way.
+ *
+ * @param smallest the smallest gap between the two solids when worn, and where (mm), G5
+ * @param meeting whether the two surfaces meet, by exact predicates
+ * @param fitGap gap over the overlap (mm)
+ * @param goingOn what pushing the shell on asks of it
+ * @param allowable bending strain of the material, as a share
+ * @param largestOverlap the largest overlap that would pass (mm), where the chosen one does not
+ */
+public record FitTogether(
+    Gap smallest,
+    boolean meeting,
+    Spread fitGap,
+    GoingOn goingOn,
+    double allowable,
+    OptionalDouble largestOverlap) {
+  private static final double GAP_TOLERANCE = 0.05;
+  private static final double LEAST_OVERLAP = 1;
+
+  /** Measures the two pieces of an orthosis against each other. */
+  static FitTogether of(Orthosis made, Solid shell) {
+    MeshTree trough = MeshTree.of(made.trough().mesh());
+    MeshTree tree = MeshTree.of(shell.mesh());
+    Gap smallest = trough.gap(tree);
+    Design design = made.order().design();
+    double overlap = design.dorsalShell().overlap();
+    GoingOn goingOn = GoingOn.of(made.trough().piece(), shell.piece(), overlap);
+    double allowable = Material.of(design.material()).allowableStrain();
+    OptionalDouble largest =
+        goingOn.strain() > allowable ? largestOverlap(made, allowable) : OptionalDouble.empty();
+    return new FitTogether(
+        smallest,
+        smallest.distance() <= 0 || trough.meetings(tree, 1).length > 0,
+        fitGap(made, shell, trough, smallest.distance()),
+        goingOn,
+        allowable,
+        largest);
+  }
+
+  /** Gap from the shell's inside, where it lies over the trough, to the trough. */
+  private static Spread fitGap(Orthosis made, Solid shell, MeshTree trough, double smallest) {
+    double wrap = made.trough().piece().outline().wrap();
+    double sum = 0;
+    double most = 0;
+    int count = 0;
+    for (int i = 0; i < shell.innerVertices(); i++) {
+      double station = shell.station(i);
+      double past =
+          wrap / 2 * made.digit().circumference(station)
+              - Math.abs(made.digit().slice(station).girth(Math.PI - Math.abs(shell.angle(i))));
+      if (past > shell.piece().wall()) {
+        double gap = trough.distance(shell.mesh().x(i), shell.mesh().y(i), shell.mesh().z(i), 10);
+        sum += gap;
+        most = Math.max(most, gap);
+        count++;
+      }
+    }
+    return count == 0
+        ? new Spread(smallest, smallest, smallest)
+        : new Spread(smallest, sum / count, most);
+  }
+
+  /** By halving: the strain grows with the overlap. */
+  private static OptionalDouble largestOverlap(Orthosis made, double allowable) {
+    double low = LEAST_OVERLAP;
+    double high = made.order().design().dorsalShell().overlap();
+    if (strain(made, low) > allowable) {
+      return OptionalDouble.empty();
+    }
+    while (high - low > 0.05) {
+      double middle = (low + high) / 2;
+      if (strain(made, middle) > allowable) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return OptionalDouble.of(Math.floor(10 * low) / 10);
+  }
+
+  private static double strain(Orthosis made, double overlap) {
+    try {
+      Design design = made.order().design();
+      DorsalShellDesign d = design.dorsalShell();
+      Design other =
+          design.withDorsalShell(
+              new DorsalShellDesign(
+                  d.make(), d.length(), overlap, d.fitGap(), d.clearance(), d.wall(), d.vents()));
+      Piece shell = DorsalShell.of(other, made.digit(), made.bare(), made.relief());
+      return GoingOn.of(made.relief().over(made.bare()), shell, overlap).strain();
+    } catch (DesignRefused e) {
+      return Double.POSITIVE_INFINITY;
+    }
+  }
+
+  /** A refusal for a gap that is too small; a caution for a shell that is strained too far. */
+  List<Finding> findings(Orthosis made) {
+    List<Finding> found = new ArrayList<>();
+    double least = made.order().design().dorsalShell().fitGap() - GAP_TOLERANCE;
+    if (meeting || smallest.distance() < least) {
+      found.add(
+          Finding.refusal(
+              "fit-gap",
+              "dorsal-shell.fit-gap",
+              String.format(
+                  Locale.ROOT,
+                  "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
+                      + " least %.2f mm is wanted; choose a larger dorsal-shell.fit-gap or lower"
+                      + " the relief.",
+                  smallest.distance(),
+                  smallest.point().getX(),
+                  smallest.point().getY(),
+                  smallest.point().getZ(),
+                  least),
+              smallest.distance(),
+              least));
+    }
+    if (goingOn.strain() > allowable) {
+      String way =
+          largestOverlap.isPresent()
+              ? String.format(
+                  Locale.ROOT,
+                  "dorsal-shell.overlap: %.1f mm would pass",
+                  largestOverlap.getAsDouble())
+              : "no overlap of at least 1 mm passes; use another closure or a softer material";
+      found.add(
+          Finding.caution(
+              "going-on",
+              "dorsal-shell.overlap",
+              String.format(
+                  Locale.ROOT,
+                  "To go on, the shell must open by %.2f mm, which strains it by %.2f %%, and the"
+                      + " material bears %.2f %%: %s.",
+                  goingOn.spread(),
+                  100 * goingOn.strain(),
+                  100 * allowable,
+                  way),
+              goingOn.strain(),
+              allowable));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,144 @@
+package org.midlateral.solid;
+
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.trough.Piece;
+
+/**
+ * What it takes to push the dorsal shell over the trough: its mouth, the narrowest inside width
+ * volar of the trough's widest point, must open to the trough's widest outside width. The shell is
+ * taken as a thin curved beam in the girth direction, a strip of unit length spread by two equal
+ * and opposite forces at its rims; by the unit-load method the opening is F/(E I) ∫ h² dl and the
+ * largest moment F h_max, h the distance of a point from the line of the forces, so that modulus
+ * and force drop out of the strain (S. Timoshenko, Strength of Materials, curved bars; from
+ * memory). A half ring opens by (pi/2) F R³/(E I).
+ *
+ * @param station where it must open most (mm)
+ * @param mouth narrowest inside width of the shell there (mm)
+ * @param widest outside width of the trough there (mm)
+ * @param spread by which the mouth must open (mm); 0 where the shell just drops on
+ * @param strain largest bending strain that costs anywhere along the shell, as a share
+ */
+public record GoingOn(double station, double mouth, double widest, double spread, double strain) {
+  private static final double STEP = 1;
+  private static final int POINTS = 240;
+
+  /**
+   * Measures two pieces against each other.
+   *
+   * @param trough the volar piece
+   * @param shell the dorsal piece
+   * @param overlap reach of the shell past the trough's edge (mm)
+   */
+  public static GoingOn of(Piece trough, Piece shell, double overlap) {
+    GoingOn worst = null;
+    double strain = 0;
+    double from = shell.outline().flankStart();
+    double to = shell.outline().flankEnd();
+    int n = Math.max(1, (int) Math.ceil((to - from) / STEP));
+    OffsetSurface troughSurface = new OffsetSurface(trough);
+    OffsetSurface shellSurface = new OffsetSurface(shell);
+    for (int i = 0; i <= n; i++) {
+      double station = from + (to - from) * i / n;
+      double edge = trough.outline().wrap() / 2 * trough.digit().circumference(station);
+      Profile outside = Profile.of(trough, troughSurface, station, edge, trough.wall());
+      double reach = shell.outline().wrap() / 2 * shell.digit().circumference(station) + overlap;
+      Profile inside = Profile.of(shell, shellSurface, station, reach - shell.wall() / 2, 0);
+      Profile middle =
+          Profile.of(shell, shellSurface, station, reach - shell.wall() / 2, shell.wall() / 2);
+      double widest = outside.widest();
+      double mouth = inside.narrowestBelow(outside.depthOfWidest());
+      double spread = Math.max(0, widest - mouth);
+      strain = Math.max(strain, middle.strain(spread, shell.wall()));
+      if (worst == null || spread > worst.spread || spread == 0 && mouth - widest < worst.room()) {
+        worst = new GoingOn(station, mouth, widest, spread, 0);
+      }
+    }
+    return new GoingOn(worst.station, worst.mouth, worst.widest, worst.spread, strain);
+  }
+
+  private double room() {
+    return mouth - widest;
+  }
+
+  /** A section's curve: y and depth of points from one edge to the other. */
+  record Profile(double[] y, double[] depth) {
+
+    /**
+     * The curve at some height over the inner surface.
+     *
+     * @param reach girth from the piece's midline to each end (mm)
+     */
+    static Profile of(
+        Piece piece, OffsetSurface surface, double station, double reach, double height) {
+      DigitSurface digit = piece.digit();
+      Slice slice = digit.slice(station);
+      double half = slice.circumference() / 2;
+      double limit =
+          piece.dorsal() ? Math.PI - slice.angle(half - reach) : slice.angle(Math.min(reach, half));
+      double[] y = new double[POINTS + 1];
+      double[] depth = new double[POINTS + 1];
+      double[] p = new double[6];
+      var centre = digit.centre(station);
+      var along = digit.tangent(station);
+      for (int i = 0; i <= POINTS; i++) {
+        surface.at(slice, limit * (2.0 * i / POINTS - 1), false, p, 0);
+        y[i] = p[1] + height * p[4];
+        double x = p[0] + height * p[3] - centre.getX();
+        double z = p[2] + height * p[5] - centre.getZ();
+        depth[i] = z * along.getX() - x * along.getZ();
+      }
+      return new Profile(y, depth);
+    }
+
+    double widest() {
+      double least = 0;
+      double most = 0;
+      for (double v : y) {
+        least = Math.min(least, v);
+        most = Math.max(most, v);
+      }
+      return most - least;
+    }
+
+    /** Depth of the widest point on either side, whichever is more volar (mm). */
+    double depthOfWidest() {
+      int least = 0;
+      int most = 0;
+      for (int i = 0; i < y.length; i++) {
+        least = y[i] < y[least] ? i : least;
+        most = y[i] > y[most] ? i : most;
+      }
+      return Math.min(depth[least], depth[most]);
+    }
+
+    /** Narrowest width between the two sides, among points volar of a depth and the two ends. */
+    double narrowestBelow(double level) {
+      double negative = Math.min(y[0], y[POINTS]);
+      double positive = Math.max(y[0], y[POINTS]);
+      for (int i = 0; i < y.length; i++) {
+        if (depth[i] <= level) {
+          if (y[i] > 0) {
+            positive = Math.min(positive, y[i]);
+          } else {
+            negative = Math.max(negative, y[i]);
+          }
+        }
+      }
+      return positive - negative;
+    }
+
+    /** Largest bending strain of a strip with this middle line whose ends are spread (share). */
+    double strain(double spread, double wall) {
+      double line = (depth[0] + depth[POINTS]) / 2;
+      double sum = 0;
+      double largest = 0;
+      for (int i = 1; i < y.length; i++) {
+        double h = (depth[i - 1] + depth[i]) / 2 - line;
+        sum += h * h * Math.hypot(y[i] - y[i - 1], depth[i] - depth[i - 1]);
+        largest = Math.max(largest, Math.abs(depth[i] - line));
+      }
+      return spread == 0 ? 0 : spread * wall / 2 * largest / sum;
+    }
+  }
+}
