@@ -25,6 +25,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Mixin private InputOptions input;
   @Mixin private TalkOptions talk;
+  @Mixin private FormatOptions formats;
 
   @Option(
       names = "--out",
@@ -75,7 +76,7 @@ final class MakeCommand implements Callable<Integer> {
     Report report;
     try {
       Files.createDirectories(folder);
-      report = product.write(folder, force, reproducible);
+      report = product.write(folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
       boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
       String way = exists ? " Give --force to replace it." : "";

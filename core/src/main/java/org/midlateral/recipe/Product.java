@@ -3,6 +3,7 @@ package org.midlateral.recipe;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,8 @@ import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.Content;
 import org.midlateral.document.Part;
-import org.midlateral.document.StlFile;
-import org.midlateral.document.ThreeMfFile;
+import org.midlateral.document.SolidFormat;
+import org.midlateral.document.Solids;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
@@ -77,29 +78,24 @@ public record Product(
    * Writes all files of the order into a folder, whole or not at all.
    *
    * @param folder that exists
+   * @param formats of the solids' files
    * @param force whether files of the same names may be replaced
    * @param reproducible leaves the timing out of the report
    * @return the report as written
    * @throws IllegalStateException if the design was refused
    * @throws org.midlateral.document.FileProblem if a file cannot be written
    */
-  public Report write(Path folder, boolean force, boolean reproducible) {
+  public Report write(
+      Path folder, Collection<SolidFormat> formats, boolean force, boolean reproducible) {
     if (!ok()) {
       throw new IllegalStateException("a refused design is not written");
     }
-    List<Part> parts = parts();
     Map<Path, Content> files = new LinkedHashMap<>();
     long start = System.nanoTime();
-    for (Part part : parts) {
-      files.put(folder.resolve(part.name() + ".stl"), new StlFile(part));
+    Solids solids = solids();
+    for (SolidFormat format : formats) {
+      format.files(solids).forEach(f -> files.put(folder.resolve(f.name()), f.content()));
     }
-    files.put(
-        folder.resolve("orthosis.3mf"),
-        new ThreeMfFile(
-            order.measurements().reference(),
-            TOOL + " " + SharedData.version(),
-            material().title(),
-            parts));
     // The report comes last, so that its timing knows the others'.
     Map<Path, Content> all = new LinkedHashMap<>(files);
     Report[] report = new Report[1];
@@ -114,10 +110,14 @@ public record Product(
     return report[0];
   }
 
-  private List<Part> parts() {
-    return orthosis.orElseThrow().solids().stream()
-        .map(solid -> new Part(solid.piece().name(), solid.mesh()))
-        .toList();
+  private Solids solids() {
+    return new Solids(
+        order.measurements().reference(),
+        TOOL + " " + SharedData.version(),
+        material().title(),
+        orthosis.orElseThrow().solids().stream()
+            .map(solid -> new Part(solid.piece().name(), solid.mesh()))
+            .toList());
   }
 
   private Material material() {
