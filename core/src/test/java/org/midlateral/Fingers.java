@@ -63,7 +63,8 @@ public final class Fingers {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty()),
-        new Design.PrintDesign(Design.Process.POWDER, 0.8, false));
+        new Design.PrintDesign(Design.Process.POWDER, 0.8, false),
+        new Design.SupportDesign(OptionalDouble.empty(), 1.96, 8, 8));
   }
 
   /** A usual trough with this wrap and distal end. */

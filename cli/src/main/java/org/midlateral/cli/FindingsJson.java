@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.util.List;
 import java.util.Locale;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
@@ -16,22 +17,32 @@ final class FindingsJson {
 
   /** The JSON text, ending with a line feed. */
   static String text(Orders.Result result) throws IOException {
+    return text(result.ok(), result.errors(), result.cautions());
+  }
+
+  private static String text(boolean ok, List<InputError> errors, List<Finding> findings)
+      throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.useDefaultPrettyPrinter();
       json.writeStartObject();
-      json.writeBooleanField("ok", result.ok());
+      json.writeBooleanField("ok", ok);
       json.writeArrayFieldStart("findings");
-      for (InputError error : result.errors()) {
+      for (InputError error : errors) {
         write(error, json);
       }
-      for (Finding finding : result.cautions()) {
+      for (Finding finding : findings) {
         write(finding, json);
       }
       json.writeEndArray();
       json.writeEndObject();
     }
     return text + "\n";
+  }
+
+  /** Findings on a design, as the same JSON. */
+  static String text(boolean ok, List<Finding> findings) throws IOException {
+    return text(ok, List.of(), findings);
   }
 
   /** The word for a severity in reports and messages. */

@@ -78,10 +78,7 @@ final class MakeCommand implements Callable<Integer> {
       Files.createDirectories(folder);
       report = product.write(folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
-      boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
-      String way = exists ? " Give --force to replace it." : "";
-      streams.err().println("midlateral: " + problem.getMessage() + way);
-      return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
+      return failed(problem, streams);
     }
     if (talk.json()) {
       streams.out().print(report.json());
@@ -89,5 +86,13 @@ final class MakeCommand implements Callable<Integer> {
       talk.say(folder + ": written", streams);
     }
     return ExitStatus.DONE.code();
+  }
+
+  /** Says what became of a file that could not be written. */
+  static int failed(FileProblem problem, Streams streams) {
+    boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
+    String way = exists ? " Give --force to replace it." : "";
+    streams.err().println("midlateral: " + problem.getMessage() + way);
+    return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
   }
 }

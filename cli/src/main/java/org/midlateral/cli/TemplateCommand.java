@@ -1,20 +1,34 @@
 package org.midlateral.cli;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
+import org.midlateral.document.bench.MeasuringForm;
+import org.midlateral.document.drawing.Paper;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Template;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
-/** Writes a measurement file to start from. */
+/** Writes a measurement file to start from, or a form to measure with. */
 @Command(
     name = "template",
-    description = "Writes a commented measurement file to start from.",
+    description = {
+      "Writes a commented measurement file to start from,",
+      "or a blank measuring form on paper."
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class)
 final class TemplateCommand implements Callable<Integer> {
 
   private final Streams streams;
+
+  @Spec private CommandSpec spec;
 
   @Option(
       names = "--unit",
@@ -23,13 +37,42 @@ final class TemplateCommand implements Callable<Integer> {
       description = "Unit of the measurements: ${COMPLETION-CANDIDATES} (default: mm).")
   private LengthUnit unit;
 
+  @Option(
+      names = "--sheet",
+      description = "Writes a measuring form instead, a PDF with a drawing of each level.")
+  private boolean sheet;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "File to write; without it, standard output. A form needs it.")
+  private Path out;
+
+  @Option(names = "--force", description = "Replaces a file that exists.")
+  private boolean force;
+
   TemplateCommand(Streams streams) {
     this.streams = streams;
   }
 
   @Override
   public Integer call() {
-    streams.out().print(Template.text(unit));
+    if (sheet && out == null) {
+      throw new ParameterException(spec.commandLine(), "--sheet needs --out FILE, as form.pdf");
+    }
+    if (out == null) {
+      streams.out().print(Template.text(unit));
+      return ExitStatus.DONE.code();
+    }
+    byte[] bytes =
+        sheet
+            ? MeasuringForm.pdf(unit, Paper.usualWith(unit))
+            : Template.text(unit).getBytes(StandardCharsets.UTF_8);
+    try {
+      WholeFile.write(out, stream -> stream.write(bytes), force);
+    } catch (FileProblem problem) {
+      return MakeCommand.failed(problem, streams);
+    }
     return ExitStatus.DONE.code();
   }
 }

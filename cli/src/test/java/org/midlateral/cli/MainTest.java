@@ -42,6 +42,18 @@ class MainTest {
     assertThat(check).isEqualTo(new Run(0, "", file + ": in order\n"));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"mm", "in"})
+  void theMeasuringFormIsWrittenWhole(String unit) throws Exception {
+    Path form = file.resolveSibling("form.pdf");
+    String[] line = {"template", "--sheet", "--unit", unit, "--out", form.toString()};
+
+    assertThat(Run.of(line)).isEqualTo(new Run(0, "", ""));
+    assertThat(Files.readAllBytes(form)).startsWith('%', 'P', 'D', 'F');
+    assertThat(Run.of(line).status()).isEqualTo(2);
+    assertThat(Run.of("template", "--sheet").status()).isEqualTo(2);
+  }
+
   @Test
   void wrongInputEndsWith2AndNamesFileLineAndKey() throws Exception {
     Files.writeString(file, Files.readString(file).replace("pip: 66 ", "pip: 660 "));

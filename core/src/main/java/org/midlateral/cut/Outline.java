@@ -22,6 +22,11 @@ public record Outline(
     double flankEnd,
     double distal) {
 
+  /** The same outline drawn otherwise, as with vents. */
+  public Outline withPolygon(Polygon other) {
+    return new Outline(other, wrap, proximal, flankStart, flankEnd, distal);
+  }
+
   /** The outline with its two sides exchanged. */
   public Outline mirrored() {
     Polygon flipped =

@@ -43,7 +43,7 @@ public final class FileProblem extends RuntimeException {
   }
 
   static FileProblem of(Path path, Exception cause) {
-    Kind kind = kindOf(path, cause);
+    Kind kind = kindOf(cause);
     String detail = kind == Kind.FAILED ? ": " + reason(cause) : "";
     return new FileProblem(kind, path, detail, cause);
   }
@@ -58,7 +58,7 @@ public final class FileProblem extends RuntimeException {
     return path;
   }
 
-  private static Kind kindOf(Path path, Exception cause) {
+  private static Kind kindOf(Exception cause) {
     if (cause instanceof FileAlreadyExistsException) {
       return Kind.EXISTS;
     }

@@ -13,11 +13,27 @@ public record Design(
     DorsalShellDesign dorsalShell,
     ClosureDesign closure,
     MaterialDesign material,
-    PrintDesign print) {
+    PrintDesign print,
+    SupportDesign support) {
 
   /** The same design with another dorsal shell. */
   public Design withDorsalShell(DorsalShellDesign other) {
-    return new Design(trough, relief, other, closure, material, print);
+    return new Design(trough, relief, other, closure, material, print, support);
+  }
+
+  /** The same design with another trough. */
+  public Design withTrough(TroughDesign other) {
+    return new Design(other, relief, dorsalShell, closure, material, print, support);
+  }
+
+  /** The same design in another material. */
+  public Design withMaterial(MaterialDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, other, print, support);
+  }
+
+  /** The same design held against another load. */
+  public Design withSupport(SupportDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, material, print, other);
   }
 
   /** How the distal end of the trough is finished. */
@@ -179,4 +195,15 @@ public record Design(
    * @param label whether the reference is raised on each piece
    */
   public record PrintDesign(Process process, double edgeLength, boolean label) {}
+
+  /**
+   * The load the finger is held against.
+   *
+   * @param moment of the finger about the PIP axis (N·mm); empty follows from the force
+   * @param force at the distal contact, where no moment is stated (N)
+   * @param proximalZone length over which the proximal end presses (mm)
+   * @param distalZone length over which the distal end presses (mm)
+   */
+  public record SupportDesign(
+      OptionalDouble moment, double force, double proximalZone, double distalZone) {}
 }

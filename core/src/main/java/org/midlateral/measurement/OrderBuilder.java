@@ -15,6 +15,7 @@ import org.midlateral.measurement.Design.MaterialDesign;
 import org.midlateral.measurement.Design.PrintDesign;
 import org.midlateral.measurement.Design.Process;
 import org.midlateral.measurement.Design.ReliefDesign;
+import org.midlateral.measurement.Design.SupportDesign;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Design.Vents;
 
@@ -63,7 +64,7 @@ final class OrderBuilder {
 
   /** What was chosen; without settings, the defaults. */
   Design design() {
-    return new Design(trough(), relief(), dorsalShell(), closure(), material(), print());
+    return new Design(trough(), relief(), dorsalShell(), closure(), material(), print(), support());
   }
 
   private TroughDesign trough() {
@@ -132,6 +133,14 @@ final class OrderBuilder {
         settings.number("material.poisson"),
         settings.number("material.density"),
         settings.number("material.allowable-strain"));
+  }
+
+  private SupportDesign support() {
+    return new SupportDesign(
+        settings.number("support.moment"),
+        number("support.force"),
+        number("support.proximal-zone"),
+        number("support.distal-zone"));
   }
 
   private PrintDesign print() {

@@ -120,6 +120,14 @@ public record Inspection(
     return perimeters;
   }
 
+  /** Whether what speaks against the orthosis is its meshes alone, so that finer ones may do. */
+  boolean mendable() {
+    return !ok()
+        && findings.stream()
+            .filter(f -> f.severity() == Finding.Severity.REFUSAL)
+            .allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
+  }
+
   /** Whether the orthosis may be written. */
   public boolean ok() {
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);

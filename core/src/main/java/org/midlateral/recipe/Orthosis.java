@@ -45,22 +45,34 @@ public record Orthosis(
    * @throws DesignRefused where the design has no room on this finger
    */
   public static Orthosis make(Order order) throws DesignRefused {
+    return make(order, 1);
+  }
+
+  /**
+   * Makes an order with finer meshes.
+   *
+   * @param fineness 1 as usual; less makes all triangles so much smaller
+   * @throws DesignRefused where the design has no room on this finger
+   */
+  public static Orthosis make(Order order, double fineness) throws DesignRefused {
     Measurements measured = order.measurements();
     Design design = order.design();
     DigitSurface digit = TapedDigit.of(measured);
     Outline outline = MidlateralCut.of(measured, design.trough(), digit);
     Relief relief = Relief.of(measured, design.relief(), digit);
     Piece bare = Trough.of(design.trough(), digit, outline);
-    Solid trough = solid(relief.over(bare), order);
+    Finish finish = new Finish(order, relief);
+    Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
     Optional<Solid> dorsalShell = Optional.empty();
     if (design.dorsalShell().make()) {
-      dorsalShell = Optional.of(solid(DorsalShell.of(design, digit, bare, relief), order));
+      Piece shell = DorsalShell.of(design, digit, bare, relief);
+      dorsalShell = Optional.of(solid(finish.dorsalShell(shell), order, fineness));
     }
     return new Orthosis(order, digit, relief, bare, trough, dorsalShell);
   }
 
-  private static Solid solid(Piece piece, Order order) throws DesignRefused {
-    Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength());
+  private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
+    Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 

@@ -3,6 +3,7 @@ package org.midlateral.recipe;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.midlateral.measurement.Finding;
 import org.midlateral.solid.Conformance;
@@ -45,6 +46,9 @@ public record PieceInspection(
     }
     return new PieceInspection(solid, audit.join(), conformance, reliefError);
   }
+
+  /** Codes of findings that a finer mesh may mend. */
+  static final Set<String> MESH_CODES = Set.of("clearance", "chord-error", "sliver", "relief");
 
   /** A refusal for each invariant that does not hold. */
   List<Finding> findings() {

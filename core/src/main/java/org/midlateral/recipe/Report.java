@@ -109,8 +109,13 @@ public record Report(
 
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
+    return text(this);
+  }
+
+  /** A report, or a part of one, as JSON that ends with a line feed. */
+  static String text(Object report) {
     try {
-      return JSON.writeValueAsString(this) + "\n";
+      return JSON.writeValueAsString(report) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a report that is no JSON", e);
     }

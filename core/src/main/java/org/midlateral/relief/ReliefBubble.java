@@ -34,4 +34,11 @@ public record ReliefBubble(double girth, double station, double height, double w
   public boolean uniformAt(double s) {
     return Math.abs(s - station) >= length;
   }
+
+  /** Whether a place lies within the footprint or nearer to it than a distance (mm). */
+  public boolean isNear(double g, double s, double distance) {
+    double across = (g - girth) / (width + distance);
+    double along = (s - station) / (length + distance);
+    return across * across + along * along < 1;
+  }
 }

@@ -10,6 +10,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.relief.Relief;
 import org.midlateral.trough.GapField;
 import org.midlateral.trough.Piece;
+import org.midlateral.trough.Raised;
 
 /** Makes the dorsal piece: it lies over the trough's rims and closes the tube. */
 public final class DorsalShell {
@@ -18,6 +19,9 @@ public final class DorsalShell {
 
   /** Girth left between the two steps over the dorsum (mm). */
   private static final double LEAST_DORSUM = 2;
+
+  /** Distance of the mark from the rim (mm). */
+  private static final double MARK_INSET = 1;
 
   private DorsalShell() {}
 
@@ -42,7 +46,15 @@ public final class DorsalShell {
     GapField gap =
         new OverlapStep(
             digit, bare.outline().wrap(), own, relief.over(bare).gap(), onTop, rim, width);
-    return new Piece(NAME, digit, outline, true, gap, wall);
+    Piece plain = new Piece(NAME, digit, outline, true, gap, wall);
+    double inset = wall + MARK_INSET;
+    return plain.withRaised(
+        new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));
+  }
+
+  /** Station from which the shell is free of its proximal mark (mm). */
+  public static double free(Piece shell) {
+    return shell.outline().proximal() + shell.wall() + 2 * MARK_INSET + ProximalMark.LENGTH;
   }
 
   /** The trough's largest gap under the shell's edges, reliefs left out: both pieces share them. */

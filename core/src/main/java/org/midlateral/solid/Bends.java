@@ -6,24 +6,27 @@ import org.midlateral.trough.Piece;
 
 /**
  * How sharply the surfaces of a piece bend: normals are sampled a row at a time and compared with
- * their neighbours round the finger and along it. Both sides count for the same angle.
+ * their neighbours round the finger and along it. Both sides count for the same angle. Lengths are
+ * the chart's, since points are spread in it: over a relief, say, they come to stand further apart.
  */
 final class Bends {
   private final Piece piece;
   private final OffsetSurface surface;
+  private final Chart chart;
   private final double turn;
   private final int half;
   private double[] before;
   private double[] here;
-  private boolean first = true;
+  private double reached = Double.NEGATIVE_INFINITY;
 
   /**
    * Sampling of a piece.
    *
    * @param turn between samples round the finger (rad)
    */
-  Bends(Piece piece, double turn) {
+  Bends(Piece piece, Chart chart, double turn) {
     this.piece = piece;
+    this.chart = chart;
     this.surface = new OffsetSurface(piece);
     this.turn = turn;
     double widest = 0;
@@ -57,50 +60,50 @@ final class Bends {
     for (int i = -half; i <= half; i++) {
       surface.at(slice, i * turn, uniform, here, i + half);
     }
+    double wide = chart.rho(station) * turn;
+    double on = chart.v(station) - reached;
+    reached = chart.v(station);
     double last = 0;
     for (int i = 0; i <= 2 * half; i++) {
-      double next = i < 2 * half ? bend(here, 6 * i, here, 6 * (i + 1)) : 0;
-      double across = Math.max(last, next);
+      double next = i < 2 * half ? bend(here, 6 * i, here, 6 * (i + 1), wide * wide) : 0;
       int column = Math.abs(i - half);
-      round[column] = Math.max(round[column], scale * across);
-      if (!first) {
-        along[column] = Math.max(along[column], scale * sharpest(i));
-      }
+      round[column] = Math.max(round[column], scale * Math.max(last, next));
+      along[column] = Math.max(along[column], scale * sharpest(i, wide * wide, on * on));
       last = next;
     }
-    first = false;
   }
 
   /**
    * The sharpest bend from the station before: straight on, and to both sides where a flare or a
    * relief may climb aslant. A dorsal shell's step runs along the finger: what its diagonals see is
    * what is seen round it.
+   *
+   * @param wide squared length of a step round the finger (mm²)
+   * @param on squared length of the step along it (mm²)
    */
-  private double sharpest(int i) {
-    double sharpest = bend(before, 6 * i, here, 6 * i);
+  private double sharpest(int i, double wide, double on) {
+    double sharpest = bend(before, 6 * i, here, 6 * i, on);
     if (i > 0 && !piece.dorsal()) {
-      sharpest = Math.max(sharpest, bend(before, 6 * (i - 1), here, 6 * i));
+      sharpest = Math.max(sharpest, bend(before, 6 * (i - 1), here, 6 * i, on + wide));
     }
     if (i < 2 * half && !piece.dorsal()) {
-      sharpest = Math.max(sharpest, bend(before, 6 * (i + 1), here, 6 * i));
+      sharpest = Math.max(sharpest, bend(before, 6 * (i + 1), here, 6 * i, on + wide));
     }
     return sharpest;
   }
 
-  private double bend(double[] a, int i, double[] b, int j) {
+  /** Turn of the normal times the longer of two ways, per squared length in the chart (1/mm). */
+  private double bend(double[] a, int i, double[] b, int j, double square) {
     double turned = 0;
     double inner = 0;
-    double middle = 0;
     double outer = 0;
-    double wall = piece.wall();
     for (int k = 0; k < 3; k++) {
       double dn = b[j + 3 + k] - a[i + 3 + k];
       double dq = b[j + k] - a[i + k];
       turned += dn * dn;
       inner += dq * dq;
-      middle += (dq + wall / 2 * dn) * (dq + wall / 2 * dn);
-      outer += (dq + wall * dn) * (dq + wall * dn);
+      outer += (dq + piece.wall() * dn) * (dq + piece.wall() * dn);
     }
-    return Math.sqrt(turned * Math.max(inner, outer)) / middle;
+    return Math.sqrt(turned * Math.max(inner, outer)) / square;
   }
 }

@@ -57,7 +57,7 @@ final class ChordError {
     double angle = wa * solid.angle(a) + wb * solid.angle(b) + wc * solid.angle(c);
     Slice slice = digit.slice(s);
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
-    double wall = solid.piece().wall();
+    double wall = wa * thickness(a) + wb * thickness(b) + wc * thickness(c);
     double in = fromPlane(t, p[0], p[1], p[2]);
     double out =
         fromPlane(
@@ -86,6 +86,16 @@ final class ChordError {
     double dz = z - wa * m.z(a) - wb * m.z(b) - wc * m.z(c);
     double bound = Math.sqrt(dx * dx + dy * dy + dz * dz);
     return Math.min(bound, tree.distance(x, y, z, bound));
+  }
+
+  /** Wall, and what is raised on it, at a vertex (mm). */
+  private double thickness(int inner) {
+    TriangleMesh m = solid.mesh();
+    int outer = inner + solid.innerVertices();
+    double dx = m.x(outer) - m.x(inner);
+    double dy = m.y(outer) - m.y(inner);
+    double dz = m.z(outer) - m.z(inner);
+    return Math.sqrt(dx * dx + dy * dy + dz * dz);
   }
 
   private double fromPlane(int t, double x, double y, double z) {

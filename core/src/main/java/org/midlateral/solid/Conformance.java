@@ -88,11 +88,25 @@ public record Conformance(
     return Math.sqrt(least);
   }
 
+  /** The gap along the skin's normal at a spot, to the triangle that the normal meets. */
   private static double above(Solid solid, MeshTree inner, Spot spot) {
     Slice slice = solid.piece().digit().slice(spot.station());
     double[] jet = new double[18];
     slice.jet(slice.angle(spot.girth()), jet);
-    return inner.nearest(Vector3D.of(jet[0], jet[1], jet[2])).distance();
+    Vector3D foot = Vector3D.of(jet[0], jet[1], jet[2]);
+    Vector3D byAngle = Vector3D.of(jet[3], jet[4], jet[5]);
+    Vector3D normal = byAngle.cross(Vector3D.of(jet[6], jet[7], jet[8])).normalize();
+    double gap = solid.piece().gap().at(spot.girth(), spot.station());
+    for (int i = 0; i < 3; i++) {
+      // The nearest triangle to where the gap ought to end; then to where it does.
+      int t = inner.nearest(foot.add(normal.multiply(gap))).triangle();
+      TriangleMesh mesh = solid.mesh();
+      Vector3D a = mesh.vertex(mesh.corner(t, 0));
+      Vector3D u = a.vectorTo(mesh.vertex(mesh.corner(t, 1)));
+      Vector3D across = u.cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
+      gap = foot.vectorTo(a).dot(across) / normal.dot(across);
+    }
+    return gap;
   }
 
   /** Signed distance from skin to inner surface at corners and middles of its triangles. */

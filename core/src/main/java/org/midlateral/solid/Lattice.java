@@ -15,8 +15,8 @@ final class Lattice {
   /**
    * The lattice points inside the first loop and outside the others.
    *
-   * @param angle of the loops' points (rad)
-   * @param station of the loops' points (mm)
+   * @param angle of the loops' points, then of contours' (rad)
+   * @param station of the same points (mm)
    * @param loopStart index of each loop's first point, and the number of points at the end
    * @param density spacing between points
    * @param keepOff least distance to a loop's point, as a share of the spacing
@@ -51,7 +51,9 @@ final class Lattice {
           u[i],
           v[i],
           density.stretched(angle[i]) * chart.taper(station[i]),
-          keepOff * density.spacing(station[i]));
+          i < loopStart[loopStart.length - 1]
+              ? keepOff * density.spacing(station[i])
+              : Contours.KEEP_OFF);
     }
     return rows.collect(chart, density);
   }

@@ -27,9 +27,10 @@ final class PlaneMesh {
   /**
    * Fills the domain inside the first loop and outside the others with near-equilateral triangles.
    *
+   * @param contours further points that must be kept
    * @param density spacing of the points on the mid-surface
    */
-  static PlaneMesh fill(List<EdgeLoop> loops, Chart chart, Density density) {
+  static PlaneMesh fill(List<EdgeLoop> loops, Contours contours, Chart chart, Density density) {
     int onLoops = loops.stream().mapToInt(EdgeLoop::vertices).sum();
     double[] angle = new double[onLoops];
     double[] station = new double[onLoops];
@@ -43,14 +44,17 @@ final class PlaneMesh {
       }
     }
     loopStart[loops.size()] = n;
+    angle = contours.anglesAfter(angle);
+    station = contours.stationsAfter(station);
+    int fixed = onLoops + contours.size();
     Lattice lattice = Lattice.inside(angle, station, loopStart, chart, density, KEEP_OFF);
-    int all = onLoops + lattice.size();
+    int all = fixed + lattice.size();
     angle = Arrays.copyOf(angle, all);
     station = Arrays.copyOf(station, all);
-    lattice.copyTo(angle, station, onLoops);
+    lattice.copyTo(angle, station, fixed);
     double[] mu = new double[all];
     for (int i = 0; i < all; i++) {
-      mu[i] = i > onLoops && station[i] == station[i - 1] ? mu[i - 1] : chart.mu(station[i]);
+      mu[i] = i > fixed && station[i] == station[i - 1] ? mu[i - 1] : chart.mu(station[i]);
     }
     double[] stretched = new double[all];
     for (int i = 0; i < all; i++) {
@@ -58,7 +62,7 @@ final class PlaneMesh {
     }
     int[] hull = Delaunay.triangulate(stretched, mu);
     int[] corners = within(hull, onLoops);
-    Relaxation.nearLoops(angle, station, corners, onLoops, chart);
+    Relaxation.nearLoops(angle, station, corners, onLoops, fixed, chart);
     return new PlaneMesh(angle, station, corners, onLoops);
   }
 

@@ -19,12 +19,14 @@ final class Relaxation {
    * @param angle of the points, those of the loops first
    * @param station of the points
    * @param corners of the triangles
-   * @param fixed number of points on the loops
+   * @param onLoops number of points on the loops
+   * @param fixed number of points that stay, those of the loops among them
    * @param chart of the piece
    */
-  static void nearLoops(double[] angle, double[] station, int[] corners, int fixed, Chart chart) {
+  static void nearLoops(
+      double[] angle, double[] station, int[] corners, int onLoops, int fixed, Chart chart) {
     int n = angle.length;
-    byte[] layer = layers(n, corners, fixed);
+    byte[] layer = layers(n, corners, onLoops, fixed);
     // Averaged in the view along the finger and in the length along it: fair over the pulp too.
     double[][] at = new double[3][n];
     for (int i = 0; i < n; i++) {
@@ -67,14 +69,14 @@ final class Relaxation {
   }
 
   /** 0 for points that stay; the number of edges to the nearest loop for those that move. */
-  private static byte[] layers(int n, int[] corners, int fixed) {
+  private static byte[] layers(int n, int[] corners, int onLoops, int fixed) {
     byte[] layer = new byte[n];
     for (int k = 1; k <= LAYERS; k++) {
       for (int t = 0; t < corners.length; t += 3) {
         boolean near = false;
         for (int c = 0; c < 3; c++) {
           int v = corners[t + c];
-          near |= k == 1 ? v < fixed : layer[v] == k - 1;
+          near |= k == 1 ? v < onLoops : layer[v] == k - 1;
         }
         for (int c = 0; near && c < 3; c++) {
           int v = corners[t + c];

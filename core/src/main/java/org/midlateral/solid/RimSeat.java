@@ -16,10 +16,13 @@ final class RimSeat {
   /** Beyond this there is no seat: the surface folds. */
   private static final double MISSED = 1e-3;
 
-  private static final int MOST_STEPS = 40;
+  private static final int MOST_STEPS = 60;
 
   /** Slopes serve again as long as each step leaves no more than this share of the miss. */
   private static final double GAIN = 0.1;
+
+  /** Steps about the pole are shortened by this where they pass over their goal. */
+  private static final double SHORTER = 0.7;
 
   private static final double STEP = 1e-4;
 
@@ -62,6 +65,7 @@ final class RimSeat {
         at > digit.tip() && digit.circumference(at) < NEAR_POLE * digit.circumference(digit.tip());
     double size = Double.POSITIVE_INFINITY;
     boolean stale = true;
+    double share = 1;
     for (int step = 0; step < MOST_STEPS && size > TOLERANCE; step++) {
       if (step == 0 || pole) {
         System.arraycopy(skin, 3, byAngle, 0, 3);
@@ -71,7 +75,7 @@ final class RimSeat {
       }
       double[] d = solve();
       if (pole) {
-        double[] moved = PulpPole.move(digit, angle, station, d[0], d[1]);
+        double[] moved = PulpPole.move(digit, angle, station, share * d[0], share * d[1]);
         angle = moved[0];
         station = moved[1];
       } else {
@@ -80,6 +84,10 @@ final class RimSeat {
       }
       double left = residual(angle, station);
       stale = left > GAIN * size || step == 0;
+      if (left > size / 2) {
+        // Well off the sharply bent pulp the crest moves by more than the skin's point does.
+        share *= SHORTER;
+      }
       size = left;
     }
     return size < MISSED;

@@ -16,7 +16,6 @@ final class RingSamples {
   private static final double REACH = 0.6;
 
   private final Coordinate[] ring;
-  private final double[] at;
   private final int count;
   private final double last;
   private final int[] segment;
@@ -25,7 +24,6 @@ final class RingSamples {
   private RingSamples(Coordinate[] ring, double[] at, int count, double last) {
     this.last = last;
     this.ring = ring;
-    this.at = at;
     this.count = count;
     this.segment = new int[count];
     this.share = new double[count];

@@ -1,5 +1,6 @@
 package org.midlateral.trough;
 
+import java.util.Optional;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 
@@ -12,17 +13,47 @@ import org.midlateral.digit.DigitSurface;
  * @param dorsal whether its midline is the dorsal one instead of the volar one
  * @param gap from skin to inner surface, girth always counted from the volar midline
  * @param wall thickness (mm)
+ * @param raised what stands on its outside, if anything does
  */
 public record Piece(
-    String name, DigitSurface digit, Outline outline, boolean dorsal, GapField gap, double wall) {
+    String name,
+    DigitSurface digit,
+    Outline outline,
+    boolean dorsal,
+    GapField gap,
+    double wall,
+    Optional<Raised> raised) {
+
+  /** A piece with nothing on its outside. */
+  public Piece(
+      String name, DigitSurface digit, Outline outline, boolean dorsal, GapField gap, double wall) {
+    this(name, digit, outline, dorsal, gap, wall, Optional.empty());
+  }
 
   /** The same piece with another gap field. */
   public Piece withGap(GapField other) {
-    return new Piece(name, digit, outline, dorsal, other, wall);
+    return new Piece(name, digit, outline, dorsal, other, wall, raised);
+  }
+
+  /** The same piece with another outline. */
+  public Piece withOutline(Outline other) {
+    return new Piece(name, digit, other, dorsal, gap, wall, raised);
+  }
+
+  /** The same piece with something raised on its outside. */
+  public Piece withRaised(Raised other) {
+    return new Piece(name, digit, outline, dorsal, gap, wall, Optional.of(other));
   }
 
   /** The mirror image: the same piece of the other hand. The skin's sections are symmetric. */
   public Piece mirrored() {
-    return new Piece(name, digit, outline.mirrored(), dorsal, gap.mirrored(), wall);
+    return new Piece(
+        name,
+        digit,
+        outline.mirrored(),
+        dorsal,
+        gap.mirrored(),
+        wall,
+        raised.map(Raised::mirrored));
   }
 }

@@ -2,6 +2,7 @@ package org.midlateral.measurement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,7 +63,7 @@ class HostileFilesTest {
                 directory.resolve("bomb.yaml").toString())
             .redirectErrorStream(true)
             .start();
-    String said = new String(process.getInputStream().readAllBytes());
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
 
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(said).isEqualTo("all refused");
@@ -73,7 +74,8 @@ class HostileFilesTest {
   public static void main(String[] arguments) throws Exception {
     for (byte[] bytes : HostileFiles.bombs()) {
       if (isReadOrRefused(bytes, Path.of(arguments[0]))) {
-        throw new AssertionError("read: " + new String(bytes, 0, Math.min(80, bytes.length)));
+        throw new AssertionError(
+            "read: " + new String(bytes, 0, Math.min(80, bytes.length), StandardCharsets.UTF_8));
       }
     }
     System.out.print("all refused");
@@ -81,7 +83,8 @@ class HostileFilesTest {
 
   private static boolean isReadOrRefused(byte[] bytes, Path file) throws Exception {
     Files.write(file, bytes);
-    String start = Shown.shown(new String(bytes, 0, Math.min(200, bytes.length)));
+    String start =
+        Shown.shown(new String(bytes, 0, Math.min(200, bytes.length), StandardCharsets.UTF_8));
     long from = System.nanoTime();
     Orders.Result result;
     try {

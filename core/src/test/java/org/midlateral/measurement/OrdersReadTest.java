@@ -109,5 +109,7 @@ class OrdersReadTest {
     assertThat(design.material().name()).isEqualTo("pa12");
     assertThat(design.print().process()).isEqualTo(Design.Process.POWDER);
     assertThat(design.print().label()).isFalse();
+    assertThat(design.support().moment()).isEmpty();
+    assertThat(design.support().force()).isEqualTo(1.96);
   }
 }

@@ -20,7 +20,23 @@ public final class SharedData {
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 
+  /** A bold sans-serif face, TrueType, Apache License 2.0. */
+  public static final String FONT_BOLD = "font/Roboto-Bold.ttf";
+
   private SharedData() {}
+
+  /**
+   * Opens one of the resources named above.
+   *
+   * @throws IllegalArgumentException where there is none of that name
+   */
+  public static InputStream open(String name) {
+    InputStream in = SharedData.class.getResourceAsStream(name);
+    if (in == null) {
+      throw new IllegalArgumentException("no shared data named " + name);
+    }
+    return in;
+  }
 
   /**
    * Text of one of the resources named above.
@@ -30,10 +46,7 @@ public final class SharedData {
    * @throws IllegalArgumentException where there is none of that name
    */
   public static String text(String name) {
-    try (InputStream in = SharedData.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalArgumentException("no shared data named " + name);
-      }
+    try (InputStream in = open(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -1,0 +1,158 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Bands;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Rigidity;
+import org.midlateral.recipe.RigidityReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Rigidity along the finger, the three forces, and the comparison of wraps. */
+@Command(
+    name = "rigidity",
+    description = {
+      "Section rigidity along the finger, the forces that hold the joint, and wraps compared.",
+      "Estimate, for comparison; does not clear a piece for use."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class)
+final class RigidityCommand implements Callable<Integer> {
+  private static final double LEAST_WRAP = 0.2;
+  private static final double MOST_WRAP = 0.6;
+  private static final int MOST_SAMPLES = 100_000;
+
+  private final Streams streams;
+
+  @Spec private CommandSpec spec;
+  @Mixin private InputOptions input;
+  @Mixin private TalkOptions talk;
+
+  @Option(
+      names = "--wrap",
+      split = ",",
+      paramLabel = "SHARE",
+      description =
+          "Wraps to compare, 0.2 to 0.6, and 1 for the closed tube (default: 0.25,0.35,0.5,1).")
+  private List<Double> wraps = new ArrayList<>();
+
+  @Option(
+      names = "--samples",
+      paramLabel = "N",
+      defaultValue = "0",
+      description = "Draws N sets of readings and prints bands (default: none).")
+  private int samples;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "S",
+      defaultValue = "1",
+      description = "Seed of the draws (default: 1).")
+  private long seed;
+
+  @Option(
+      names = "--tape-error",
+      paramLabel = "MM",
+      defaultValue = "1.0",
+      description = "Standard deviation of every tape reading, normal, in mm (default: 1).")
+  private double tapeError;
+
+  @Option(
+      names = "--out",
+      paramLabel = "PLOT.SVG",
+      description = "Writes the picture of EI along the finger.")
+  private Path plot;
+
+  @Option(names = "--force", description = "Replaces a picture that exists.")
+  private boolean force;
+
+  RigidityCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    requireOptions();
+    Orders.Result result = input.read();
+    if (!result.ok()) {
+      if (talk.json()) {
+        streams.out().print(FindingsJson.text(result));
+      } else {
+        talk.tell(result, streams);
+      }
+      return ExitStatus.WRONG_INPUT.code();
+    }
+    try {
+      return compute(result.order(), result.cautions());
+    } catch (FileProblem problem) {
+      boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
+      String way = exists ? " Give --force to replace it." : "";
+      streams.err().println("midlateral: " + problem.getMessage() + way);
+      return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
+    } catch (DesignRefused e) {
+      return refused(e, result.cautions());
+    }
+  }
+
+  private void requireOptions() {
+    for (double wrap : wraps) {
+      if (!(wrap == 1 || wrap >= LEAST_WRAP && wrap <= MOST_WRAP)) {
+        throw new ParameterException(
+            spec.commandLine(), "--wrap: " + wrap + " is neither 0.2 to 0.6 nor 1");
+      }
+    }
+    if (samples < 0 || samples > MOST_SAMPLES) {
+      throw new ParameterException(
+          spec.commandLine(), "--samples: " + samples + " is not 0 to " + MOST_SAMPLES);
+    }
+    if (!(tapeError >= 0 && tapeError <= 10)) {
+      throw new ParameterException(
+          spec.commandLine(), "--tape-error: " + tapeError + " mm is not 0 to 10 mm");
+    }
+  }
+
+  private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
+    List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
+    Rigidity rigidity = Rigidity.of(Orthosis.make(order), compared);
+    Bands bands = samples == 0 ? null : Bands.sample(order, samples, seed, tapeError);
+    if (plot != null) {
+      byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
+      WholeFile.write(plot, out -> out.write(picture), force);
+    }
+    List<Finding> findings = new ArrayList<>(cautions);
+    findings.addAll(rigidity.findings());
+    if (talk.json()) {
+      streams.out().print(RigidityReport.of(rigidity, findings, bands).json());
+    } else {
+      talk.tell(findings, streams);
+      streams.out().print(RigidityTable.text(rigidity, bands));
+    }
+    return ExitStatus.DONE.code();
+  }
+
+  private int refused(DesignRefused refusal, List<Finding> cautions) throws IOException {
+    List<Finding> findings = new ArrayList<>(cautions);
+    findings.add(refusal.finding());
+    if (talk.json()) {
+      streams.out().print(FindingsJson.text(false, findings));
+    } else {
+      talk.tell(findings, streams);
+    }
+    return ExitStatus.DESIGN_REFUSED.code();
+  }
+}

@@ -1,0 +1,180 @@
+package org.midlateral.cli;
+
+import java.util.Locale;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.recipe.Bands;
+import org.midlateral.recipe.Rigidity;
+
+/** Rigidity as tables for a person. */
+final class RigidityTable {
+  /** Stations are computed about every millimetre; a person is shown every so many. */
+  private static final int EVERY = 5;
+
+  private final StringBuilder text = new StringBuilder();
+
+  private RigidityTable() {}
+
+  /**
+   * The text, ending with a line feed.
+   *
+   * @param bands or null
+   */
+  static String text(Rigidity rigidity, Bands bands) {
+    RigidityTable table = new RigidityTable();
+    table.head(rigidity);
+    table.stations(rigidity.rigidity());
+    table.wraps(rigidity.rigidity());
+    table.support(rigidity.forces());
+    table.sensitivity(rigidity.forces());
+    if (bands != null) {
+      table.bands(bands);
+    }
+    table.line("");
+    table.line("Estimate, for comparison; does not clear a piece for use.");
+    table.line("%s", rigidity.rigidity().note());
+    return table.text.toString();
+  }
+
+  private void line(String form, Object... values) {
+    text.append(String.format(Locale.ROOT, form, values)).append('\n');
+  }
+
+  private void head(Rigidity rigidity) {
+    line("Rigidity of %s", rigidity.orthosis().order().measurements().reference());
+    RigidityBlock block = rigidity.rigidity();
+    line(
+        "material %s, modulus %.0f MPa (%s)",
+        block.material(), block.modulus(), block.modulusSource());
+    block.materialCautions().forEach(caution -> line("%s", caution));
+  }
+
+  private void stations(RigidityBlock block) {
+    boolean shell = block.stations().stream().anyMatch(station -> station.bonded() != null);
+    line("");
+    line("Along the finger, from the web; I and EI about the medio-lateral axis");
+    line(
+        "%9s %9s %9s %9s %11s %11s%s",
+        "station", "area", "I", "J", "EI", "GJ", shell ? "   EI bonded EI slipping" : "");
+    line(
+        "%9s %9s %9s %9s %11s %11s%s",
+        "mm", "mm²", "mm⁴", "mm⁴", "N·mm²", "N·mm²", shell ? "       N·mm²       N·mm²" : "");
+    for (int i = EVERY / 2; i < block.stations().size(); i += EVERY) {
+      RigidityBlock.Station s = block.stations().get(i);
+      RigidityBlock.Figures f = s.trough();
+      line(
+          "%9.1f %9.1f %9.1f %9.1f %11.0f %11.0f%s",
+          s.station(),
+          f.area(),
+          f.secondMoment(),
+          f.torsion(),
+          f.bendingRigidity(),
+          f.torsionalRigidity(),
+          s.bonded() == null
+              ? ""
+              : String.format(
+                  Locale.ROOT,
+                  " %11.0f %11.0f",
+                  s.bonded().bendingRigidity(),
+                  s.slipping().bendingRigidity()));
+    }
+  }
+
+  private void wraps(RigidityBlock block) {
+    line("");
+    line("Wraps compared, the trough alone, under the same moment; extension lost as a beam");
+    line(
+        "%9s %11s %9s %11s %11s %9s %10s",
+        "wrap", "EI at PIP", "to half", "GJ at PIP", "weakest EI", "there", "ext. lost");
+    line("%9s %11s %9s %11s %11s %9s %10s", "", "N·mm²", "", "N·mm²", "N·mm²", "mm", "degrees");
+    for (RigidityBlock.Wrap wrap : block.wraps()) {
+      line(
+          "%9s %11.0f %9.3f %11.0f %11.0f %9.1f %10.2f",
+          wrap.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "%.2f", wrap.wrap()),
+          wrap.bendingAtPip(),
+          wrap.relativeToHalf(),
+          wrap.torsionalAtPip(),
+          wrap.weakest().bendingRigidity(),
+          wrap.weakest().station(),
+          wrap.extensionLost());
+    }
+    line("A beam does not see the section close up under the strap: the real loss is larger.");
+  }
+
+  private void support(SupportBlock block) {
+    line("");
+    line("Three forces against a moment of %.1f N·mm about the PIP axis", block.moment());
+    line("%34s %10s %10s %10s", "", "proximal", "distal", "PIP");
+    arms("lever arm, mm", block.leverArms());
+    row("force, N", block.forces(), 1);
+    row("mean pressure, kPa", block.pressures(), 1000);
+    if (block.castLength() != null) {
+      arms("cut as short as a cast: arm, mm", block.castLength().leverArms());
+      row("force, N", block.castLength().forces(), 1);
+      row("mean pressure, kPa", block.castLength().pressures(), 1000);
+    }
+    line("");
+    line("As a beam                     deflection at PIP, mm   extension lost, degrees");
+    response("trough alone", block.deflectionAtPip(), block.extensionLost());
+    if (block.bonded() != null) {
+      response(
+          "with the shell, bonded",
+          block.bonded().deflectionAtPip(),
+          block.bonded().extensionLost());
+      response(
+          "with the shell, slipping",
+          block.slipping().deflectionAtPip(),
+          block.slipping().extensionLost());
+    }
+  }
+
+  private void response(String name, double deflection, double lost) {
+    line("%-25s %25.2f %25.2f", name, deflection, lost);
+  }
+
+  private void arms(String name, SupportBlock.LeverArms arms) {
+    line("%34s %10.1f %10.1f", name, arms.proximal(), arms.distal());
+  }
+
+  private void row(String name, SupportBlock.Contacts contacts, double factor) {
+    line(
+        "%34s %10.2f %10.2f %10.2f",
+        name, factor * contacts.proximal(), factor * contacts.distal(), factor * contacts.pip());
+  }
+
+  private void sensitivity(SupportBlock block) {
+    line("");
+    line(
+        "%-40s %11s %10s %9s %9s",
+        "What a change would do", "EI at PIP", "ext. lost", "proximal", "distal");
+    line("%-40s %11s %10s %9s %9s", "", "N·mm²", "degrees", "N", "N");
+    for (SupportBlock.Change change : block.sensitivity()) {
+      line(
+          "%-40s %11.0f %10.2f %9.2f %9.2f",
+          change.change(),
+          change.bendingAtPip(),
+          change.extensionLost(),
+          change.forces().proximal(),
+          change.forces().distal());
+    }
+  }
+
+  private void bands(Bands bands) {
+    line("");
+    line(
+        "Bands of %d samples, seed %d, every reading off by a standard deviation of %.2f mm;"
+            + " %d could not be made",
+        bands.samples(), bands.seed(), bands.tapeError(), bands.refused());
+    line("%-34s %11s %11s %11s", "", "5 %", "median", "95 %");
+    band("least clearance on the finger, mm", bands.clearance(), "%11.2f");
+    band("EI at PIP, N·mm²", bands.bendingAtPip(), "%11.0f");
+    band("force proximal, N", bands.proximalForce(), "%11.2f");
+    band("force distal, N", bands.distalForce(), "%11.2f");
+    band("force at PIP, N", bands.pipForce(), "%11.2f");
+    band("extension lost, degrees", bands.extensionLost(), "%11.2f");
+  }
+
+  private void band(String name, Bands.Band band, String form) {
+    line("%-34s " + form + " " + form + " " + form, name, band.low(), band.median(), band.high());
+  }
+}

@@ -1,0 +1,114 @@
+package org.midlateral.document.bench;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.Content;
+import org.midlateral.document.drawing.Drawing;
+import org.midlateral.document.drawing.DxfFile;
+import org.midlateral.document.drawing.PageFrame;
+import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PdfFile;
+import org.midlateral.document.drawing.SvgFile;
+import org.midlateral.document.pattern.Pattern;
+import org.midlateral.document.pattern.PatternDrawing;
+import org.midlateral.document.pattern.PatternPages;
+import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Design.ClosureKind;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.closure.Strap;
+import org.midlateral.relief.Relief;
+import org.midlateral.solid.Solid;
+
+/**
+ * The files for the bench.
+ *
+ * @param files by name, ready to be written: bench-sheet.pdf, pattern.pdf, pattern.svg, pattern.dxf
+ * @param pattern the flat pattern
+ * @param closure the closures
+ */
+public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closure closure) {
+  static final String WARNING =
+      "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
+          + " come first.";
+
+  public BenchDocuments {
+    files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
+  }
+
+  /**
+   * Writes them all.
+   *
+   * @param order what was asked for
+   * @param digit the skin
+   * @param relief the bubbles, on a right hand's frame
+   * @param solids the pieces, the trough first
+   * @param figures of the mechanics, in the order in which the sheet lists them; may be empty
+   * @param paper to print on
+   */
+  public static BenchDocuments of(
+      Order order,
+      DigitSurface digit,
+      Relief relief,
+      List<Solid> solids,
+      List<SheetFigure> figures,
+      Paper paper) {
+    Pattern pattern = Pattern.of(order, digit, solids.get(0));
+    Closure closure = Closure.of(order, digit, relief, solids);
+    List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
+    PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
+    String reference = order.measurements().reference();
+    Map<String, Content> files = new LinkedHashMap<>();
+    files.put(
+        "bench-sheet.pdf",
+        content(
+            PdfFile.bytes(
+                new BenchSheet(order, digit, relief, solids, pattern, closure)
+                    .pages(figures, frame(order, paper, "Bench sheet")),
+                "Bench sheet, " + reference)));
+    files.put(
+        "pattern.pdf",
+        content(
+            PdfFile.bytes(
+                PatternPages.of(drawing, frame(order, paper, "Flat pattern")),
+                "Flat pattern, " + reference)));
+    Drawing sheet = drawing.sheet();
+    files.put("pattern.svg", content(SvgFile.bytes(sheet, "Flat pattern, " + reference)));
+    files.put("pattern.dxf", content(DxfFile.bytes(sheet)));
+    return new BenchDocuments(files, pattern, closure);
+  }
+
+  private static Content content(byte[] bytes) {
+    return out -> out.write(bytes);
+  }
+
+  static PageFrame frame(Order order, Paper paper, String title) {
+    Measurements measured = order.measurements();
+    String subject =
+        measured.reference()
+            + ", "
+            + word(measured.hand())
+            + " hand, "
+            + word(measured.digit())
+            + " finger";
+    return new PageFrame(
+        paper, title, subject, WARNING, caution("skin-check") + " " + caution("remove-it"));
+  }
+
+  static String caution(String code) {
+    return Caution.all().stream()
+        .filter(caution -> caution.code().equals(code))
+        .map(Caution::text)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  static String word(Enum<?> name) {
+    return name.name().toLowerCase(Locale.ROOT);
+  }
+}

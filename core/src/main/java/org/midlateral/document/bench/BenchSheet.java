@@ -1,0 +1,193 @@
+package org.midlateral.document.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.drawing.Column;
+import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Page;
+import org.midlateral.document.drawing.Page.Block;
+import org.midlateral.document.drawing.PageFrame;
+import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.pattern.LevelMark;
+import org.midlateral.document.pattern.LevelNames;
+import org.midlateral.document.pattern.Pattern;
+import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.relief.Relief;
+import org.midlateral.solid.Solid;
+
+/** Writes the bench sheet: page one what it is, page two what to do. */
+final class BenchSheet {
+  private static final double GUTTER = 8;
+  private static final double HALF = (Paper.USED_WIDTH - GUTTER) / 2;
+
+  /** Room for the views from the side and from above (mm). */
+  private static final double VIEWS = 102;
+
+  private final Order order;
+  private final Measurements measured;
+  private final DigitSurface digit;
+  private final Relief relief;
+  private final List<Solid> solids;
+  private final Pattern pattern;
+  private final Closure closure;
+  private final Lengths lengths;
+
+  BenchSheet(
+      Order order,
+      DigitSurface digit,
+      Relief relief,
+      List<Solid> solids,
+      Pattern pattern,
+      Closure closure) {
+    this.order = order;
+    this.measured = order.measurements();
+    this.digit = digit;
+    this.relief = relief;
+    this.solids = List.copyOf(solids);
+    this.pattern = pattern;
+    this.closure = closure;
+    this.lengths = new Lengths(measured.unit());
+  }
+
+  /** The two pages. */
+  List<Page> pages(List<SheetFigure> figures, PageFrame frame) {
+    return frame.around(List.of(first(frame), second(figures, frame)));
+  }
+
+  private List<Block> first(PageFrame frame) {
+    Column wide = new Column(0, frame.top(), Paper.USED_WIDTH);
+    wide.heading("Measurements and marks, in " + lengths.plural());
+    wide.table(List.of(0.19, 0.12, 0.12, 0.12, 0.15, 0.15, 0.15), levels());
+    wide.paragraph(segments());
+    List<Block> blocks = new ArrayList<>(wide.blocks());
+
+    ViewFigures views = new ViewFigures(order, digit, solids);
+    double top = wide.top() - 1.5;
+    ViewFigures.Scale scale = views.scaleFor(VIEWS);
+    Column left = new Column(0, top, VIEWS);
+    left.figure("The orthosis from the side, with its lengths.", views.side(scale));
+    left.figure("The orthosis from above, with its lengths.", views.above(scale));
+    Column right = new Column(VIEWS + GUTTER, top, Paper.USED_WIDTH - VIEWS - GUTTER);
+    right.figure(
+        "The section at the PIP axis, with its width and depth.",
+        views.section(Paper.USED_WIDTH - VIEWS - GUTTER));
+    BenchWords words = new BenchWords(order, digit, relief, lengths);
+    left.gap(1).heading("Trims");
+    for (String trim : words.trims(solids.get(0))) {
+      left.item("•", trim);
+    }
+    left.gap(1).heading("Relief");
+    words.relief(left);
+    right.gap(2).heading("Material");
+    words.material().forEach(right::paragraph);
+    right.gap(1).heading("Closure");
+    ClosureWords.of(closure, lengths).forEach(right::paragraph);
+    blocks.addAll(left.blocks());
+    blocks.addAll(right.blocks());
+    return blocks;
+  }
+
+  private List<Row> levels() {
+    List<Row> rows = new ArrayList<>();
+    rows.add(
+        Row.of("level", "from web", "round", "width", "mark on skin", "in the flat", "over sheet"));
+    for (LevelMark mark : pattern.marks()) {
+      Double width = measured.width().get(mark.level());
+      rows.add(
+          Row.of(
+              LevelNames.of(mark.level()),
+              lengths.text(mark.station()),
+              lengths.text(mark.round().skin()),
+              width == null ? "–" : lengths.text(width),
+              lengths.text(mark.midlateral().skin()),
+              lengths.text(mark.midlateral().flat()),
+              lengths.text(mark.midlateral().over())));
+    }
+    return rows;
+  }
+
+  private String segments() {
+    return "Marks: from the volar midline to the mid-lateral line, each side. Lengths: palmar crease"
+        + " to web "
+        + lengths.text(measured.palmarCreaseToWeb())
+        + ", web to PIP crease "
+        + lengths.text(measured.webToPip())
+        + ", PIP to DIP crease "
+        + lengths.text(measured.pipToDip())
+        + ", DIP crease to tip "
+        + lengths.text(measured.dipToTip())
+        + ". PIP extension deficit "
+        + degrees(measured.pipExtensionDeficit())
+        + "; DIP rests at "
+        + degrees(measured.dipFlexion())
+        + "."
+        + trimLine();
+  }
+
+  /** The trim line's own distances, where it is not the mid-lateral line. */
+  private String trimLine() {
+    double wrap = order.design().trough().wrap();
+    if (Math.abs(wrap - 0.5) < 0.005) {
+      return "";
+    }
+    return String.format(
+            Locale.ROOT, " Trim line at %.0f %% of the girth, over the sheet: ", 100 * wrap)
+        + pattern.marks().stream()
+            .map(mark -> LevelNames.of(mark.level()) + " " + lengths.text(mark.trim().over()))
+            .collect(Collectors.joining(", "))
+        + ".";
+  }
+
+  private static String degrees(double radians) {
+    return String.format(Locale.ROOT, "%.0f°", Math.toDegrees(radians));
+  }
+
+  private List<Block> second(List<SheetFigure> figures, PageFrame frame) {
+    BenchSteps steps = new BenchSteps(order, digit, lengths);
+    Column left = new Column(0, frame.top(), HALF);
+    left.heading("Steps");
+    int number = 1;
+    for (String step : steps.steps(pattern, closure)) {
+      left.item(number++ + ".", step);
+    }
+    left.gap(2).heading("Forces and stiffness");
+    forces(left, figures);
+    Column right = new Column(HALF + GUTTER, frame.top(), HALF);
+    right.heading("Checks on the patient");
+    steps.checks().forEach(right::tick);
+    right.gap(2).heading("Wear and cautions");
+    right.paragraph("Worn at night: ______ hours. Day wear: ______. Review on: ____________");
+    for (Caution caution : Caution.forMaterial(order.design().material().name())) {
+      right.item("•", caution.text());
+    }
+    right.gap(2).heading("Measure next time");
+    right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime());
+    right.paragraph("Same levels, same time of day. Date and initials: ______________________");
+    List<Block> blocks = new ArrayList<>(left.blocks());
+    blocks.addAll(right.blocks());
+    return blocks;
+  }
+
+  private static void forces(Column column, List<SheetFigure> figures) {
+    if (figures.isEmpty()) {
+      column.paragraph("Not computed for this order.");
+      return;
+    }
+    List<Row> rows = new ArrayList<>();
+    rows.add(Row.of("figure", "value", "band"));
+    for (SheetFigure figure : figures) {
+      rows.add(Row.of(figure.what(), figure.shown(), figure.band()));
+    }
+    column.table(List.of(0.52, 0.22, 0.26), rows);
+    column.paragraph(
+        "Bands: what a tape read to about 1 mm and the spread of the material leave open. A sheet"
+            + " creeps and is softer when warm than these figures say.");
+  }
+}

@@ -1,0 +1,125 @@
+package org.midlateral.document.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.drawing.Column;
+import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.DistalEnd;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Order;
+import org.midlateral.relief.Relief;
+import org.midlateral.relief.ReliefBubble;
+import org.midlateral.solid.Solid;
+
+/** What the sheet says of trims, material and relief. */
+final class BenchWords {
+  /** More than these would leave the page. */
+  private static final int MOST_BUBBLES = 6;
+
+  private final Order order;
+  private final DigitSurface digit;
+  private final Relief relief;
+  private final Lengths lengths;
+
+  BenchWords(Order order, DigitSurface digit, Relief relief, Lengths lengths) {
+    this.order = order;
+    this.digit = digit;
+    this.relief = relief;
+    this.lengths = lengths;
+  }
+
+  List<String> trims(Solid trough) {
+    TroughDesign design = order.design().trough();
+    Outline outline = trough.piece().outline();
+    List<String> trims = new ArrayList<>();
+    trims.add(
+        String.format(
+            Locale.ROOT,
+            "Flanks: at %.0f %% of the girth%s, from %s distal of the web.",
+            100 * design.wrap(),
+            Math.abs(design.wrap() - 0.5) < 0.005 ? ", the mid-lateral lines" : "",
+            lengths.with(design.webClearance())));
+    trims.add(
+        "Tongue: ends "
+            + lengths.with(design.proximalMargin())
+            + " distal of the palmar crease, "
+            + lengths.with(-outline.proximal())
+            + " proximal of the web.");
+    trims.add(
+        design.distal() == DistalEnd.OPEN
+            ? "Distal end: open, "
+                + lengths.with(design.distalMargin())
+                + " short of the pulp's end."
+            : "Distal end: goes on over the pulp.");
+    trims.add(
+        "Corners: cut at 45° over "
+            + lengths.with(design.corner())
+            + ", then rounded. Proximal edge flared by "
+            + lengths.thin(design.flare())
+            + " over "
+            + lengths.with(design.flareWidth())
+            + ".");
+    return trims;
+  }
+
+  List<String> material() {
+    Design design = order.design();
+    Material material = Material.of(design.material());
+    List<String> texts = new ArrayList<>();
+    texts.add(
+        material.title()
+            + ", "
+            + lengths.thin(design.trough().wall())
+            + " thick"
+            + (design.trough().liner() > 0
+                ? ", on a liner of " + lengths.thin(design.trough().liner())
+                : "")
+            + ". Figures are for this material.");
+    texts.add(
+        "Moulded by hand: a low-temperature sheet of "
+            + lengths.thin(design.trough().wall())
+            + ". Thin, because a finger is small and its joint must not be forced apart by bulk;"
+            + " draping, so that it follows the joint under its own weight and is not pressed;"
+            + " with memory, so that it goes flat again when warmed and can be moulded anew as"
+            + " extension is gained.");
+    return texts;
+  }
+
+  /** The bubbles in a table. */
+  void relief(Column column) {
+    if (relief.bubbles().isEmpty()) {
+      column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
+      return;
+    }
+    List<Row> rows = new ArrayList<>();
+    rows.add(Row.of("from the PIP axis", "from the midline", "long", "wide", "high"));
+    for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
+      double along = bubble.station() - digit.pipAxis();
+      rows.add(
+          Row.of(
+              directed(along, " distal", " proximal"),
+              directed(bubble.girth(), " radial", " ulnar"),
+              lengths.text(2 * bubble.length()),
+              lengths.text(2 * bubble.width()),
+              String.format(Locale.ROOT, "%.1f mm", bubble.height())));
+    }
+    column.table(List.of(0.28, 0.28, 0.14, 0.14, 0.16), rows);
+    int left = relief.bubbles().size() - MOST_BUBBLES;
+    if (left > 0) {
+      column.paragraph("And " + left + " more, as in the measurement file.");
+    }
+  }
+
+  private String directed(double length, String positive, String negative) {
+    if (Math.abs(length) < 0.5) {
+      return "on it";
+    }
+    return lengths.text(Math.abs(length)) + (length > 0 ? positive : negative);
+  }
+}

@@ -1,0 +1,117 @@
+package org.midlateral.document.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.midlateral.document.drawing.Column;
+import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Page.Block;
+import org.midlateral.document.drawing.PageFrame;
+import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PdfFile;
+import org.midlateral.measurement.LengthUnit;
+
+/** A blank form to take the measurements on, with a drawing that shows every level. */
+public final class MeasuringForm {
+  private static final double GUTTER = 8;
+  private static final double HALF = (Paper.USED_WIDTH - GUTTER) / 2;
+
+  private MeasuringForm() {}
+
+  /** The form as a PDF of one page. */
+  public static byte[] pdf(LengthUnit unit, Paper paper) {
+    PageFrame frame =
+        new PageFrame(
+            paper,
+            "Measuring form",
+            "all lengths in " + new Lengths(unit).plural(),
+            BenchDocuments.WARNING,
+            BenchDocuments.caution("not-for"));
+    List<Block> blocks = new ArrayList<>();
+    Column wide = new Column(0, frame.top() - 1, Paper.USED_WIDTH);
+    wide.paragraph(
+            "Reference (a code of your own, no name): ____________________      Date: ______________"
+                + "      Initials of who measured: ________")
+        .gap(2);
+    blocks.addAll(wide.blocks());
+    Column hand = new Column(0, wide.top(), HALF / 2).choices("Hand:", List.of("right", "left"));
+    Column finger =
+        new Column(HALF + GUTTER, wide.top(), HALF)
+            .choices("Finger:", List.of("index", "middle", "ring", "little"));
+    blocks.addAll(hand.blocks());
+    blocks.addAll(finger.blocks());
+    double top = hand.top() - 3;
+    Column left = new Column(0, top, HALF);
+    left.figure(
+        "The palmar side of a finger with five levels to measure round and four lengths.",
+        LevelDrawing.palmar(HALF));
+    Column right = new Column(HALF + GUTTER, top, HALF);
+    right.figure(
+        "The finger from the side, short of full extension at the PIP joint.",
+        LevelDrawing.side(HALF));
+    right.heading("How");
+    Stream.of(
+            "Warm hand, rested, palm up; always at the same time of day.",
+            "Tape round: snug, flat, without denting the skin; read where it meets itself.",
+            "Lengths: along the palmar side of the straightened finger, crease to crease.",
+            "Web: the deeper of the two beside the finger.",
+            "Widths, where you have a calliper: side to side, touching, not squeezing.",
+            "Angle: goniometer on the dorsal side, held as straight as it goes without force.",
+            "Take each reading twice; more than "
+                + new Lengths(unit).with(2)
+                + " apart: take a third.")
+        .forEach(text -> right.item("•", text));
+    blocks.addAll(left.blocks());
+    blocks.addAll(right.blocks());
+    double row = Math.min(left.top(), right.top()) - 2;
+    Column round = roundAndAcross(row);
+    Column along = alongAndAngles(row);
+    blocks.addAll(round.blocks());
+    blocks.addAll(along.blocks());
+    blocks.addAll(before(Math.min(round.top(), along.top()) - 1).blocks());
+    return PdfFile.bytes(frame.around(List.of(blocks)), "Measuring form");
+  }
+
+  private static Column roundAndAcross(double top) {
+    Column left = new Column(0, top, HALF);
+    left.heading("Round and across");
+    return left.form(
+        List.of(0.52, 0.24, 0.24),
+        List.of(
+            Row.of("level", "round", "width"),
+            Row.of("0  web", "–", ""),
+            Row.of("1  proximal phalanx, midway", "", ""),
+            Row.of("2  PIP joint, widest", "", ""),
+            Row.of("3  middle phalanx, midway", "", ""),
+            Row.of("4  DIP joint (optional)", "", ""),
+            Row.of("5  tip, midway on the pulp", "", "")));
+  }
+
+  private static Column alongAndAngles(double top) {
+    Column right = new Column(HALF + GUTTER, top, HALF);
+    right.heading("Along, and angles");
+    return right.form(
+        List.of(0.70, 0.30),
+        List.of(
+            Row.of("length or angle", "reading"),
+            Row.of("A  palmar crease to web", ""),
+            Row.of("B  web to PIP crease", ""),
+            Row.of("C  PIP crease to DIP crease", ""),
+            Row.of("D  DIP crease to the end of the pulp", ""),
+            Row.of("E  PIP extension deficit (0 is straight)", "°"),
+            Row.of("sore spots: where, how large", "")));
+  }
+
+  private static Column before(double top) {
+    return new Column(0, top, Paper.USED_WIDTH)
+        .heading("Before it is made")
+        .tick("Skin whole, no infection.      If not: ________________________________")
+        .tick(
+            "Feels light touch on both sides of the tip.      If not: ________________________________")
+        .tick("The tip, pressed white, turns pink again within 2 seconds.")
+        .tick("The joint can be straightened so far by hand, without force or pain.")
+        .gap(1)
+        .paragraph("Notes:");
+  }
+}

@@ -1,0 +1,35 @@
+package org.midlateral.document.bench;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * A figure of the mechanics for the sheet.
+ *
+ * @param what it is, as the sheet names it
+ * @param value the figure
+ * @param low lower end of its band; NaN for none
+ * @param high upper end of its band; NaN for none
+ * @param unit of all three
+ */
+public record SheetFigure(String what, double value, double low, double high, String unit) {
+  private static final MathContext TWO_FIGURES = new MathContext(2);
+
+  /** The figure with its unit. */
+  String shown() {
+    return text(value) + (unit.equals("°") ? unit : " " + unit);
+  }
+
+  /** The band without its unit. */
+  String band() {
+    return Double.isNaN(low) ? "–" : text(low) + " to " + text(high);
+  }
+
+  /** To two figures, or to the whole number where it has more: no more is known. */
+  private static String text(double number) {
+    if (Math.abs(number) >= 100) {
+      return Long.toString(Math.round(number));
+    }
+    return new BigDecimal(number).round(TWO_FIGURES).toPlainString();
+  }
+}

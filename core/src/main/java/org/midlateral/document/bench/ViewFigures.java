@@ -1,0 +1,273 @@
+package org.midlateral.document.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.document.drawing.Dimension;
+import org.midlateral.document.drawing.Drawing;
+import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Pen;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.closure.OuterGirth;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.TriangleMesh;
+
+/** The dimensioned views of the bench sheet, drawn to scale from the solids. */
+final class ViewFigures {
+  private static final double TYPE = 2.5;
+  private static final double TITLE = 4.5;
+
+  /** Room right of the section for its depth (mm). */
+  private static final double BESIDE = 15;
+
+  private static final double GREY = 0.88;
+  private static final double LIGHTER = 0.95;
+
+  /** How far a view reaches past the solids at the proximal end, in mm of the finger. */
+  private static final double PAST = 2;
+
+  private final Order order;
+  private final DigitSurface digit;
+  private final List<Solid> solids;
+  private final Lengths lengths;
+  private final List<Silhouette> silhouettes;
+
+  ViewFigures(Order order, DigitSurface digit, List<Solid> solids) {
+    this.order = order;
+    this.digit = digit;
+    this.solids = List.copyOf(solids);
+    this.lengths = new Lengths(order.measurements().unit());
+    this.silhouettes = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
+  }
+
+  /** A scale as it is written: of the drawing to the thing. */
+  record Scale(double factor, String name) {}
+
+  /** The largest scale at which a view fits a width (mm). */
+  Scale scaleFor(double width) {
+    double length = digit.pulpEnd() - solids.get(0).piece().outline().proximal() + 2 * PAST + 2;
+    return List.of(new Scale(1, "1:1"), new Scale(0.75, "3:4"), new Scale(0.5, "1:2")).stream()
+        .filter(scale -> scale.factor() * length <= width)
+        .findFirst()
+        .orElse(new Scale(0.4, "2:5"));
+  }
+
+  /** Seen from the side, the dorsum up, with the lengths. */
+  Drawing side(Scale scale) {
+    View view = new View("From the side", Views.fromTheSide(digit), scale);
+    view.draw();
+    return view.finish();
+  }
+
+  /** Seen from above, onto the dorsum. */
+  Drawing above(Scale scale) {
+    View view = new View("From above", Views.fromAbove(digit), scale);
+    view.draw();
+    boolean right = order.measurements().hand() == Hand.RIGHT;
+    view.sketch.text(
+        right ? "radial" : "ulnar",
+        view.x(view.right) - 1,
+        view.y(view.top) - 2,
+        TYPE,
+        Anchor.END,
+        0);
+    view.sketch.text(
+        right ? "ulnar" : "radial",
+        view.x(view.right) - 1,
+        view.y(view.low) + 0.6,
+        TYPE,
+        Anchor.END,
+        0);
+    return view.finish();
+  }
+
+  /** One view while it is drawn. */
+  private final class View {
+    private static final double FOOT = 11;
+    final Sketch sketch = new Sketch();
+    final String title;
+    final Views views;
+    final Scale scale;
+    final List<List<Point>> pieces;
+    final List<Point> skin;
+    final double left;
+    final double right;
+    final double low;
+    final double top;
+    private double upper;
+
+    View(String title, Views views, Scale scale) {
+      this.title = title;
+      this.views = views;
+      this.scale = scale;
+      this.pieces = silhouettes.stream().map(views::outline).toList();
+      this.skin = views.skin(solids.get(0).piece().outline().proximal() - PAST);
+      List<Point> all = new ArrayList<>(skin);
+      pieces.forEach(all::addAll);
+      left = least(all, Point::x);
+      right = -least(all, p -> -p.x());
+      low = least(all, Point::y);
+      top = -least(all, p -> -p.y());
+    }
+
+    double x(double mm) {
+      return scale.factor() * (mm - left);
+    }
+
+    double y(double mm) {
+      return FOOT + scale.factor() * (mm - low);
+    }
+
+    private List<Point> scaled(List<Point> line) {
+      return line.stream().map(p -> new Point(x(p.x()), y(p.y()))).toList();
+    }
+
+    void draw() {
+      for (int i = 0; i < pieces.size(); i++) {
+        List<Point> outline = scaled(pieces.get(i));
+        sketch.area(i == 0 ? GREY : LIGHTER, outline).stroke(Pen.EDGE, outline, true);
+        if (i == 0) {
+          sketch.stroke(Pen.FINE, scaled(views.innerEdge(solids.get(0))), true);
+        }
+      }
+      sketch.stroke(Pen.GHOST, scaled(skin), false);
+      level("PIP axis", digit.pipAxis());
+      level("web", 0);
+      lengths();
+    }
+
+    private void level(String name, double station) {
+      double past = solids.get(0).piece().wall() + 4;
+      List<Point> line = scaled(views.across(station, past, past));
+      upper = Math.max(upper, line.get(0).y() + TYPE);
+      sketch.stroke(Pen.AXIS, line, false);
+      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
+    }
+
+    /** The trough's ends from the PIP axis, and its whole length. */
+    private void lengths() {
+      TriangleMesh mesh = solids.get(0).mesh();
+      double start = mesh.x(0);
+      double end = start;
+      for (int v = 1; v < mesh.vertexCount(); v++) {
+        start = Math.min(start, mesh.x(v));
+        end = Math.max(end, mesh.x(v));
+      }
+      double pip = digit.centre(digit.pipAxis()).getX();
+      double first = FOOT - 4;
+      double second = FOOT - 9;
+      for (double at : new double[] {start, pip, end}) {
+        sketch.line(Pen.FINE, x(at), (at == pip ? first : second) - 1, x(at), FOOT - 1);
+      }
+      Dimension.level(sketch, x(start), x(pip), first, text(pip - start));
+      Dimension.level(sketch, x(pip), x(end), first, text(end - pip));
+      Dimension.level(sketch, x(start), x(end), second, text(end - start));
+    }
+
+    Drawing finish() {
+      double height = Math.max(y(top) + 1, upper) + TITLE;
+      sketch.bold(title + ", " + scale.name(), 0, height - 3, TYPE + 0.3);
+      return sketch.drawing(x(right) + 1, height);
+    }
+  }
+
+  private String text(double millimetres) {
+    return lengths.text(millimetres);
+  }
+
+  private static double least(List<Point> points, ToDoubleFunction<Point> value) {
+    return points.stream().mapToDouble(value).min().orElseThrow();
+  }
+
+  /** The section at the PIP axis, enlarged as far as it fits a width (mm), seen from the tip. */
+  Drawing section(double width) {
+    double station = digit.pipAxis();
+    List<Coordinate> worn = new ArrayList<>();
+    solids.forEach(solid -> worn.addAll(OuterGirth.cut(digit, solid.mesh(), station)));
+    Slice slice = digit.slice(station);
+    double half = -worn.stream().mapToDouble(c -> -Math.abs(c.x)).min().orElseThrow();
+    double low = worn.stream().mapToDouble(c -> c.y).min().orElseThrow();
+    double top = worn.stream().mapToDouble(c -> c.y).max().orElseThrow();
+    double left = 4;
+    Scale scale = enlargement(width - left - BESIDE, 2 * half);
+    double twice = scale.factor();
+    double foot = 7;
+    Sketch sketch = new Sketch();
+    for (int i = 0; i < solids.size(); i++) {
+      for (List<Point> loop : loops(OuterGirth.cut(digit, solids.get(i).mesh(), station))) {
+        List<Point> line =
+            loop.stream()
+                .map(p -> new Point(left + twice * (p.x() + half), foot + twice * (p.y() - low)))
+                .toList();
+        sketch.area(i == 0 ? GREY : LIGHTER, line).stroke(Pen.EDGE, line, true);
+      }
+    }
+    List<Point> skin = new ArrayList<>();
+    for (int i = 0; i < 120; i++) {
+      double t = 2 * Math.PI * i / 120;
+      skin.add(
+          new Point(
+              left + twice * (slice.halfWidth() * Math.sin(t) + half),
+              foot + twice * (-slice.halfDepth() * Math.cos(t) - low)));
+    }
+    sketch.stroke(Pen.GHOST, skin, true);
+    double centre = foot - twice * low;
+    double right = left + 2 * twice * half;
+    double middle = left + twice * half;
+    sketch.line(Pen.AXIS, left - 3, centre, right + 3, centre);
+    Dimension.level(sketch, left, right, 2.5, text(2 * half) + " wide");
+    Dimension.upright(sketch, right + 4, foot, foot + twice * (top - low), text(top - low));
+    double wall = solids.get(0).piece().wall();
+    double inside = foot + twice * wall + 7;
+    sketch.line(Pen.FINE, middle, foot + twice * wall / 2, middle, inside - 0.6);
+    sketch.text("wall " + lengths.thin(wall), middle, inside, TYPE, Anchor.MIDDLE, 0);
+    double crown = foot + twice * (slice.halfDepth() - low);
+    sketch.text("skin", middle, crown - 3.6, TYPE, Anchor.MIDDLE, 0);
+    boolean hand = order.measurements().hand() == Hand.RIGHT;
+    double in = twice * (half - slice.halfWidth()) + 1.5;
+    sketch.text(hand ? "ulnar" : "radial", left + in, centre + 1, TYPE);
+    sketch.text(hand ? "radial" : "ulnar", right - in, centre + 1, TYPE, Anchor.END, 0);
+    double height = Math.max(crown, foot + twice * (top - low)) + TITLE + 2;
+    sketch.bold(
+        "Section at the PIP axis, from the tip, " + scale.name(), 0, height - 3, TYPE + 0.3);
+    return sketch.drawing(right + BESIDE, height);
+  }
+
+  private static Scale enlargement(double room, double width) {
+    return List.of(new Scale(2, "2:1"), new Scale(1.5, "3:2"), new Scale(1.25, "5:4")).stream()
+        .filter(scale -> scale.factor() * width <= room)
+        .findFirst()
+        .orElse(new Scale(1, "1:1"));
+  }
+
+  /** Closed lines through the cut's segments, which share their ends exactly. */
+  private static List<List<Point>> loops(List<Coordinate> cut) {
+    GeometryFactory geometry = new GeometryFactory();
+    List<LineString> segments = new ArrayList<>();
+    for (int i = 0; i < cut.size(); i += 2) {
+      segments.add(geometry.createLineString(new Coordinate[] {cut.get(i), cut.get(i + 1)}));
+    }
+    Polygonizer polygonizer = new Polygonizer();
+    polygonizer.add(segments);
+    List<List<Point>> loops = new ArrayList<>();
+    for (Object polygon : polygonizer.getPolygons()) {
+      List<Point> loop = new ArrayList<>();
+      for (Coordinate c : ((Polygon) polygon).getExteriorRing().getCoordinates()) {
+        loop.add(new Point(c.x, c.y));
+      }
+      loops.add(loop);
+    }
+    return loops;
+  }
+}

@@ -1,0 +1,107 @@
+package org.midlateral.document.bench;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.pattern.Borders;
+import org.midlateral.solid.Solid;
+
+/**
+ * Outlines of pieces and skin as seen from the side and from above, in mm: x distal to the right;
+ * seen from the side the dorsum is up, seen from above +y is up.
+ */
+final class Views {
+  /** Distance between the sections the skin is drawn through (mm). */
+  private static final double STEP = 0.5;
+
+  private final DigitSurface digit;
+  private final Function<Vector3D, Point> projection;
+  private final Function<Coordinate, Double> height;
+
+  private Views(
+      DigitSurface digit,
+      Function<Vector3D, Point> projection,
+      Function<Coordinate, Double> height) {
+    this.digit = digit;
+    this.projection = projection;
+    this.height = height;
+  }
+
+  static Views fromTheSide(DigitSurface digit) {
+    return new Views(digit, p -> new Point(p.getX(), p.getZ()), c -> c.y);
+  }
+
+  static Views fromAbove(DigitSurface digit) {
+    return new Views(digit, p -> new Point(p.getX(), p.getY()), c -> c.x);
+  }
+
+  /** The outline of a piece. */
+  List<Point> outline(Silhouette silhouette) {
+    List<Point> upper = new ArrayList<>();
+    List<Point> lower = new ArrayList<>();
+    for (Silhouette.Ring ring : silhouette.rings()) {
+      Envelope box = ring.box();
+      Coordinate top = new Coordinate(box.getMaxX(), box.getMaxY());
+      Coordinate low = new Coordinate(box.getMinX(), box.getMinY());
+      upper.add(projection.apply(place(ring.station(), at(height.apply(top)))));
+      lower.add(projection.apply(place(ring.station(), at(height.apply(low)))));
+    }
+    Collections.reverse(lower);
+    upper.addAll(lower);
+    return upper;
+  }
+
+  /** The edge of a piece's inner surface: its rim lies between this and the outline. */
+  List<Point> innerEdge(Solid solid) {
+    List<Point> edge = new ArrayList<>();
+    var loop = Borders.shell(solid.inner());
+    loop.forEach(vertex -> edge.add(projection.apply(solid.inner().vertex(vertex))));
+    return edge;
+  }
+
+  /** The outline of the skin, open at its proximal end. */
+  List<Point> skin(double from) {
+    List<Point> upper = new ArrayList<>();
+    List<Point> lower = new ArrayList<>();
+    for (double s = from; s < digit.pulpEnd(); s += STEP) {
+      var slice = digit.slice(s);
+      Coordinate corner = new Coordinate(slice.halfWidth(), slice.halfDepth());
+      double half = height.apply(corner);
+      upper.add(projection.apply(place(s, at(half))));
+      lower.add(projection.apply(place(s, at(-half))));
+    }
+    upper.add(projection.apply(digit.centre(digit.pulpEnd())));
+    Collections.reverse(lower);
+    upper.addAll(lower);
+    return upper;
+  }
+
+  /** A line across the finger at a station, past the skin on both sides (mm). */
+  List<Point> across(double station, double above, double below) {
+    var slice = digit.slice(station);
+    double half = height.apply(new Coordinate(slice.halfWidth(), slice.halfDepth()));
+    return List.of(
+        projection.apply(place(station, at(half + above))),
+        projection.apply(place(station, at(-half - below))));
+  }
+
+  /** The point of the cut whose height in this view is given, and whose other one is zero. */
+  private Coordinate at(double half) {
+    Coordinate unit = new Coordinate(1, 0);
+    return height.apply(unit) == 1 ? new Coordinate(half, 0) : new Coordinate(0, half);
+  }
+
+  private Vector3D place(double station, Coordinate cut) {
+    Vector3D dorsal = digit.tangent(station).cross(Vector3D.Unit.PLUS_Y);
+    return digit
+        .centre(station)
+        .add(Vector3D.Unit.PLUS_Y.multiply(cut.x))
+        .add(dorsal.multiply(cut.y));
+  }
+}

@@ -1,0 +1,115 @@
+package org.midlateral.document.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Mark.Area;
+import org.midlateral.document.drawing.Mark.Label;
+import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.Stroke;
+
+/**
+ * A drawing of a stated size; x to the right, y upward, from its lower left corner.
+ *
+ * @param width (mm)
+ * @param height (mm)
+ * @param marks in the order in which they are drawn
+ */
+public record Drawing(double width, double height, List<Mark> marks) {
+
+  public Drawing {
+    marks = List.copyOf(marks);
+  }
+
+  /** Collects the marks of a drawing. */
+  public static final class Sketch {
+    private final List<Mark> marks = new ArrayList<>();
+
+    /** A line from one point to another. */
+    public Sketch line(Pen pen, double x0, double y0, double x1, double y1) {
+      return stroke(pen, List.of(new Point(x0, y0), new Point(x1, y1)), false);
+    }
+
+    /** A line through points. */
+    public Sketch stroke(Pen pen, List<Point> points, boolean closed) {
+      marks.add(new Stroke(pen, points, closed));
+      return this;
+    }
+
+    /** A rectangle by its lower left corner and its size. */
+    public Sketch box(Pen pen, double x, double y, double width, double height) {
+      return stroke(pen, corners(x, y, width, height), true);
+    }
+
+    /** A grey rectangle by its lower left corner and its size. */
+    public Sketch shade(double grey, double x, double y, double width, double height) {
+      return area(grey, corners(x, y, width, height));
+    }
+
+    /** A grey area. */
+    public Sketch area(double grey, List<Point> points) {
+      marks.add(new Area(grey, points));
+      return this;
+    }
+
+    /** A text that starts at a point. */
+    public Sketch text(String text, double x, double y, double size) {
+      return text(text, x, y, size, Anchor.START, 0);
+    }
+
+    /** A text at a point. */
+    public Sketch text(String text, double x, double y, double size, Anchor anchor, double turn) {
+      return label(new Label(text, new Point(x, y), size, false, anchor, turn));
+    }
+
+    /** A bold text that starts at a point. */
+    public Sketch bold(String text, double x, double y, double size) {
+      return label(new Label(text, new Point(x, y), size, true, Anchor.START, 0));
+    }
+
+    /** Any text; an empty one is left out. */
+    public Sketch label(Label label) {
+      if (!label.text().isBlank()) {
+        marks.add(label);
+      }
+      return this;
+    }
+
+    /** Another drawing's marks, moved. */
+    public Sketch add(Drawing drawing, double x, double y) {
+      marks.addAll(drawing.moved(x, y).marks);
+      return this;
+    }
+
+    /** The drawing so far. */
+    public Drawing drawing(double width, double height) {
+      return new Drawing(width, height, marks);
+    }
+
+    private static List<Point> corners(double x, double y, double width, double height) {
+      return List.of(
+          new Point(x, y),
+          new Point(x + width, y),
+          new Point(x + width, y + height),
+          new Point(x, y + height));
+    }
+  }
+
+  /** The same marks elsewhere. */
+  public Drawing moved(double x, double y) {
+    UnaryOperator<Point> move = p -> new Point(p.x() + x, p.y() + y);
+    return new Drawing(width, height, marks.stream().map(mark -> moved(mark, move)).toList());
+  }
+
+  private static Mark moved(Mark mark, UnaryOperator<Point> move) {
+    if (mark instanceof Stroke s) {
+      return new Stroke(s.pen(), s.points().stream().map(move).toList(), s.closed());
+    }
+    if (mark instanceof Area a) {
+      return new Area(a.grey(), a.points().stream().map(move).toList());
+    }
+    Label l = (Label) mark;
+    return new Label(l.text(), move.apply(l.at()), l.size(), l.bold(), l.anchor(), l.turn());
+  }
+}

@@ -1,0 +1,60 @@
+package org.midlateral.document.drawing;
+
+import java.util.List;
+
+/** One thing on a drawing. */
+public sealed interface Mark {
+
+  /**
+   * A point.
+   *
+   * @param x to the right (mm)
+   * @param y upward (mm)
+   */
+  record Point(double x, double y) {}
+
+  /**
+   * A line through points.
+   *
+   * @param pen it is drawn with
+   * @param points at least two
+   * @param closed whether the last is joined to the first
+   */
+  record Stroke(Pen pen, List<Point> points, boolean closed) implements Mark {
+    public Stroke {
+      points = List.copyOf(points);
+    }
+  }
+
+  /**
+   * An area in an even grey without an edge.
+   *
+   * @param grey 0 black to 1 white
+   * @param points its corners
+   */
+  record Area(double grey, List<Point> points) implements Mark {
+    public Area {
+      points = List.copyOf(points);
+    }
+  }
+
+  /**
+   * A line of text.
+   *
+   * @param text without line breaks
+   * @param at the start, middle or end of its baseline
+   * @param size of the type (mm)
+   * @param bold whether it is bold
+   * @param anchor which point of the baseline
+   * @param turn of the baseline, counter-clockwise (degrees)
+   */
+  record Label(String text, Point at, double size, boolean bold, Anchor anchor, double turn)
+      implements Mark {}
+
+  /** A point of a baseline. */
+  enum Anchor {
+    START,
+    MIDDLE,
+    END
+  }
+}

@@ -1,0 +1,68 @@
+package org.midlateral.document.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Page.Block;
+import org.midlateral.document.drawing.Page.Role;
+
+/**
+ * What is alike on all pages of a document: a head, and a foot that warns.
+ *
+ * @param paper it is printed on
+ * @param title of the document
+ * @param subject which order it is about
+ * @param warning set in bold in the foot
+ * @param cautions set under it
+ */
+public record PageFrame(
+    Paper paper, String title, String subject, String warning, String cautions) {
+  private static final double HEAD = 12;
+  private static final double FOOT_TYPE = 2.5;
+  private static final double FOOT_LINE = 3.3;
+
+  /** Upper edge of the room between head and foot (mm). */
+  public double top() {
+    return Paper.USED_HEIGHT - HEAD;
+  }
+
+  /** Lower edge of the room between head and foot (mm). */
+  public double bottom() {
+    return (2 + foot().size()) * FOOT_LINE + 1.5;
+  }
+
+  private List<String> foot() {
+    return Typeface.REGULAR.wrapped(cautions, FOOT_TYPE, Paper.USED_WIDTH);
+  }
+
+  /** The pages with head and foot, numbered. */
+  public List<Page> around(List<List<Block>> contents) {
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < contents.size(); i++) {
+      List<Block> blocks = new ArrayList<>();
+      Sketch head = new Sketch();
+      head.bold(title, 0, 3.2, 5.2);
+      head.text(subject, Paper.USED_WIDTH, 3.2, 3.2, Anchor.END, 0);
+      head.line(Pen.EDGE, 0, 0, Paper.USED_WIDTH, 0);
+      blocks.add(Block.text(Role.TITLE, head.drawing(Paper.USED_WIDTH, 8), 0, top() + 3));
+      blocks.addAll(contents.get(i));
+      blocks.add(foot("page " + (i + 1) + " of " + contents.size()));
+      pages.add(new Page(paper, blocks));
+    }
+    return pages;
+  }
+
+  private Block foot(String number) {
+    double y = bottom() - FOOT_LINE - 1.5;
+    Sketch foot = new Sketch();
+    foot.line(Pen.EDGE, 0, y + FOOT_LINE, Paper.USED_WIDTH, y + FOOT_LINE);
+    foot.bold(warning, 0, y, FOOT_TYPE);
+    foot.text(number, Paper.USED_WIDTH, y, FOOT_TYPE, Anchor.END, 0);
+    for (String line : foot()) {
+      y -= FOOT_LINE;
+      foot.text(line, 0, y, FOOT_TYPE);
+    }
+    return Block.text(Role.PARAGRAPH, foot.drawing(Paper.USED_WIDTH, bottom()), 0, 0);
+  }
+}

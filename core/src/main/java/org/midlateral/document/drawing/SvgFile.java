@@ -1,0 +1,103 @@
+package org.midlateral.document.drawing;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Mark.Area;
+import org.midlateral.document.drawing.Mark.Label;
+import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.Stroke;
+
+/** Writes a drawing as SVG 1.1: size in mm, viewBox in mm. */
+public final class SvgFile {
+  private final Drawing drawing;
+  private final StringBuilder out = new StringBuilder();
+
+  private SvgFile(Drawing drawing) {
+    this.drawing = drawing;
+  }
+
+  /**
+   * The file.
+   *
+   * @param drawing to write
+   * @param title of it, in English
+   * @return UTF-8
+   */
+  public static byte[] bytes(Drawing drawing, String title) {
+    SvgFile file = new SvgFile(drawing);
+    file.write(title);
+    return file.out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void write(String title) {
+    String width = Numbers.text(drawing.width());
+    String height = Numbers.text(drawing.height());
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" xml:lang=\"en\"");
+    out.append(" width=\"" + width + "mm\" height=\"" + height + "mm\"");
+    out.append(" viewBox=\"0 0 " + width + " " + height + "\">\n");
+    out.append("<title>").append(escaped(title)).append("</title>\n");
+    out.append("<g fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\">\n");
+    for (Mark mark : drawing.marks()) {
+      if (mark instanceof Stroke stroke) {
+        stroke(stroke);
+      } else if (mark instanceof Area area) {
+        area(area);
+      }
+    }
+    out.append("</g>\n<g font-family=\"Roboto, Helvetica, Arial, sans-serif\">\n");
+    for (Mark mark : drawing.marks()) {
+      if (mark instanceof Label label) {
+        label(label);
+      }
+    }
+    out.append("</g>\n</svg>\n");
+  }
+
+  private void stroke(Stroke stroke) {
+    out.append("<path class=\"" + stroke.pen().name().toLowerCase(Locale.ROOT) + "\"");
+    out.append(" stroke-width=\"" + Numbers.text(stroke.pen().weight()) + "\"");
+    if (!stroke.pen().dashes().isEmpty()) {
+      String dashes =
+          stroke.pen().dashes().stream().map(Numbers::text).collect(Collectors.joining(" "));
+      out.append(" stroke-dasharray=\"" + dashes + "\"");
+    }
+    out.append(" d=\"" + path(stroke.points()) + (stroke.closed() ? "Z" : "") + "\"/>\n");
+  }
+
+  private void area(Area area) {
+    long grey = Math.round(255 * area.grey());
+    out.append("<path stroke=\"none\" fill=\"rgb(" + grey + "," + grey + "," + grey + ")\"");
+    out.append(" d=\"" + path(area.points()) + "Z\"/>\n");
+  }
+
+  private void label(Label label) {
+    String anchor =
+        label.anchor() == Anchor.START ? "start" : label.anchor() == Anchor.END ? "end" : "middle";
+    String place = place(label.at(), " ");
+    out.append("<text font-size=\"" + Numbers.text(label.size()) + "\"");
+    out.append(" text-anchor=\"" + anchor + "\"" + (label.bold() ? " font-weight=\"bold\"" : ""));
+    out.append(" transform=\"translate(" + place + ")");
+    out.append(label.turn() == 0 ? "" : " rotate(" + Numbers.text(-label.turn()) + ")");
+    out.append("\">").append(escaped(label.text())).append("</text>\n");
+  }
+
+  private String path(List<Point> points) {
+    StringBuilder path = new StringBuilder();
+    for (Point point : points) {
+      path.append(path.isEmpty() ? "M" : "L").append(place(point, " "));
+    }
+    return path.toString();
+  }
+
+  private String place(Point point, String between) {
+    return Numbers.text(point.x()) + between + Numbers.text(drawing.height() - point.y());
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}

@@ -1,0 +1,92 @@
+package org.midlateral.document.drawing;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/** The typeface of all documents, and the room its texts take. */
+public enum Typeface {
+  REGULAR("Roboto-Regular.ttf"),
+  BOLD("Roboto-Bold.ttf");
+
+  private final String resource;
+  private final TrueTypeFont font;
+  private final CmapLookup glyphs;
+  private final double unitsPerEm;
+
+  Typeface(String resource) {
+    this.resource = resource;
+    try (InputStream in = open()) {
+      font = new TTFParser().parse(new RandomAccessReadBuffer(in));
+      glyphs = font.getUnicodeCmapLookup();
+      unitsPerEm = font.getUnitsPerEm();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Typeface of(boolean bold) {
+    return bold ? BOLD : REGULAR;
+  }
+
+  /** The font file, TrueType. */
+  InputStream open() {
+    InputStream in = Typeface.class.getResourceAsStream(resource);
+    if (in == null) {
+      throw new IllegalStateException("no font " + resource);
+    }
+    return in;
+  }
+
+  /** Whether every sign of a text has a glyph. */
+  public boolean canShow(String text) {
+    return text.codePoints().allMatch(c -> glyphs.getGlyphId(c) != 0);
+  }
+
+  /**
+   * Width of a line of text (mm).
+   *
+   * @param text without line breaks
+   * @param size of the type (mm)
+   */
+  public double width(String text, double size) {
+    double units = 0;
+    for (int c : text.codePoints().toArray()) {
+      try {
+        units += font.getAdvanceWidth(glyphs.getGlyphId(c));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return units * size / unitsPerEm;
+  }
+
+  /**
+   * A text in lines no longer than a width; a word that is longer stays whole.
+   *
+   * @param text words between single spaces
+   * @param size of the type (mm)
+   * @param width of the column (mm)
+   */
+  public List<String> wrapped(String text, double size, double width) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && width(longer, size) > width) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
+  }
+}

@@ -1,0 +1,99 @@
+package org.midlateral.document.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+
+/**
+ * The blank to cut from a cold sheet: wrapped right round the finger, pinched together dorsally,
+ * and trimmed once it is cold.
+ *
+ * @param length from the palmar crease to past the end of the pulp (mm)
+ * @param width once round the thickest level, with what is pinched (mm)
+ * @param thickness of the sheet (mm)
+ * @param tongueWidth at the palmar crease (mm)
+ * @param outline girth to the right, station upward (mm)
+ */
+public record Blank(
+    double length, double width, double thickness, double tongueWidth, Polygon outline) {
+
+  /** Added to the girth, to pinch (mm). Common practice, no source. */
+  public static final double PINCH = 25;
+
+  /** How far the blank goes past the end of the pulp (mm). Common practice, no source. */
+  public static final double PAST_END = 10;
+
+  /** Radius of the corners (mm). Common practice, no source. */
+  private static final double CORNER = 4;
+
+  /** Sheet beside the trim line at the root of the tongue, to be cut away (mm). */
+  private static final double SPARE = 3;
+
+  /** Parts of the tongue's curve, and of a quarter of a rounded corner. */
+  private static final int PARTS = 32;
+
+  /** The blank for a finger. */
+  public static Blank of(Measurements measurements, TroughDesign design, DigitSurface digit) {
+    double crease = -measurements.palmarCreaseToWeb();
+    double end = digit.pulpEnd() + PAST_END;
+    double width =
+        SheetArc.round(largestGirth(measurements, design, digit), design.liner() + design.wall())
+            + PINCH;
+    double tongue = tongueWidth(measurements, digit);
+    Polygon outline =
+        rounded(sharp(width / 2, tongue / 2, root(design, digit), design, crease, end));
+    return new Blank(end - crease, width, design.wall(), tongue, outline);
+  }
+
+  /** Of the levels and of the root of the finger; between levels the girth is monotone. */
+  private static double largestGirth(
+      Measurements measurements, TroughDesign design, DigitSurface digit) {
+    double root = digit.circumference(design.webClearance());
+    return measurements.circumference().values().stream().reduce(root, Math::max);
+  }
+
+  private static double tongueWidth(Measurements measurements, DigitSurface digit) {
+    Double measured = measurements.width().get(Level.WEB);
+    return measured != null ? measured : 2 * digit.slice(0).halfWidth();
+  }
+
+  /** Half-width of the tongue where it leaves the web: the trim line there, and some to spare. */
+  private static double root(TroughDesign design, DigitSurface digit) {
+    Slice web = digit.slice(design.webClearance());
+    double off = design.clearance() + design.liner() + design.wall() + design.flare();
+    return SheetArc.length(web, design.wrap() * web.circumference() / 2, off) + SPARE;
+  }
+
+  /** The outline before its corners are rounded. */
+  private static Polygon sharp(
+      double half, double tip, double root, TroughDesign design, double crease, double end) {
+    double web = design.webClearance();
+    List<Coordinate> right = new ArrayList<>();
+    for (int i = 0; i <= PARTS; i++) {
+      double turn = Math.PI / 2 * i / PARTS;
+      double x = tip + (Math.max(root, tip) - tip) * Math.sin(turn);
+      right.add(new Coordinate(x, web + (crease - web) * Math.cos(turn)));
+    }
+    right.add(new Coordinate(half, web));
+    right.add(new Coordinate(half, end));
+    List<Coordinate> ring = new ArrayList<>(right);
+    for (int i = right.size() - 1; i >= 0; i--) {
+      ring.add(new Coordinate(-right.get(i).x, right.get(i).y));
+    }
+    ring.add(ring.get(0).copy());
+    return new GeometryFactory().createPolygon(ring.toArray(Coordinate[]::new));
+  }
+
+  private static Polygon rounded(Polygon sharp) {
+    Geometry round = sharp.buffer(-CORNER, PARTS).buffer(2 * CORNER, PARTS).buffer(-CORNER, PARTS);
+    return (Polygon) round;
+  }
+}

@@ -1,0 +1,197 @@
+package org.midlateral.document.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.document.drawing.Drawing;
+import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.ScaleBars;
+import org.midlateral.document.pattern.Unrolled.Distortion;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.closure.Strap;
+
+/** The figures of a pattern, each at true size, and all of them on one sheet. */
+public final class PatternDrawing {
+  private static final double BORDER = 8;
+  private static final double GAP = 8;
+  private static final double TYPE = 2.5;
+
+  /** Beyond this the sheet must be worked, not only bent. Common practice, no source. */
+  private static final double NOTICED = 0.02;
+
+  private final Pattern pattern;
+  private final Order order;
+  private final DigitSurface digit;
+  private final List<Strap> straps;
+  private final Lengths lengths;
+
+  /**
+   * The drawing of a pattern.
+   *
+   * @param straps to cut; none where the closure is another
+   */
+  public PatternDrawing(Pattern pattern, Order order, DigitSurface digit, List<Strap> straps) {
+    this.pattern = pattern;
+    this.order = order;
+    this.digit = digit;
+    this.straps = List.copyOf(straps);
+    this.lengths = new Lengths(order.measurements().unit());
+  }
+
+  /**
+   * A figure and what it shows.
+   *
+   * @param description in one sentence
+   * @param drawing at true size
+   * @param notes what its maker should know, a paragraph each
+   */
+  public record Figure(String description, Drawing drawing, List<String> notes) {
+    public Figure {
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /** Blank, template, strips and straps. */
+  public List<Figure> figures() {
+    List<Figure> figures = new ArrayList<>();
+    figures.add(
+        new Figure(
+            "The blank, at true size, with its levels and marks.",
+            blank(),
+            List.of(
+                "Blank and template are seen from outside, distal end upward. Lengths in the flat"
+                    + " sheet are those of the middle of its thickness. Cut the blank, carry its"
+                    + " lines over to the sheet, wrap it round and pinch it along the dashed lines,"
+                    + " dorsally; trim at the marks when it is cold.")));
+    figures.add(
+        new Figure(
+            "The trimmed trough unrolled, at true size, to trace.",
+            TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks()),
+            distortion()));
+    figures.add(
+        new Figure(
+            "Strips of paper to lay round the finger at each level.",
+            StripFigure.of(pattern.marks(), lengths),
+            List.of(
+                "Strips: lay one round the finger at its level, the line \"volar\" on the volar midline;"
+                    + " its ends must just meet dorsally, else measure again. The marks are where"
+                    + " to cut. One set is for the skin, one for the moulded sheet.")));
+    if (!straps.isEmpty()) {
+      figures.add(
+          new Figure(
+              "Two straps and their hook, at true size.",
+              StrapFigure.of(straps, lengths),
+              List.of(
+                  "Straps: their distal edge is up. Fix the hook on the volar side, centred on the PIP"
+                      + " axis and the midline, and each strap's wide end on its own half of the hook."
+                      + "")));
+    }
+    return figures;
+  }
+
+  private Drawing blank() {
+    TroughDesign design = order.design().trough();
+    return BlankFigure.of(
+        pattern.blank(),
+        digit,
+        order.measurements(),
+        pattern.marks(),
+        lengths,
+        design.liner() + design.wall() / 2);
+  }
+
+  /** Bars to check the print, with the pens explained between them. */
+  static Drawing key() {
+    Drawing bars = ScaleBars.drawing();
+    Sketch sketch = new Sketch().add(bars, 0, 0);
+    List<Pen> pens = List.of(Pen.CUT, Pen.FOLD, Pen.AXIS, Pen.MARK);
+    List<String> words = List.of("cut", "pinch or fold", "midline, web, axis", "mark: trim line");
+    for (int i = 0; i < pens.size(); i++) {
+      double y = 38 - 6.0 * i;
+      if (pens.get(i) == Pen.MARK) {
+        sketch.line(Pen.FINE, 11, y, 24, y).line(Pen.MARK, 17.5, y - 2, 17.5, y + 2);
+      } else {
+        sketch.line(pens.get(i), 11, y, 24, y);
+      }
+      sketch.text(words.get(i), 26.5, y - 0.9, TYPE);
+    }
+    return sketch.drawing(bars.width(), bars.height());
+  }
+
+  /** How far the template is from the piece, and what that means. */
+  private List<String> distortion() {
+    Distortion stretch = pattern.template().unrolled().mostStretched();
+    Distortion gather = pattern.template().unrolled().mostGathered();
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "Template: the trough does not unroll without strain. On the way to the finger the sheet stretches"
+                + " at most %.1f %%, %s (ring), and is pushed together at most %.1f %%, %s (cross).",
+            Math.max(0, 100 * stretch.stretch()),
+            place(stretch),
+            Math.max(0, -100 * gather.stretch()),
+            place(gather)));
+    notes.add(bench(stretch, gather));
+    return notes;
+  }
+
+  private String place(Distortion d) {
+    double from = d.station() - digit.pipAxis();
+    String along =
+        Math.abs(from) < 1
+            ? "at the PIP axis"
+            : lengths.with(Math.abs(from))
+                + (from > 0 ? " distal" : " proximal")
+                + " of the PIP axis";
+    double across = Math.abs(d.girth());
+    return along
+        + (across < 2 ? " on the midline" : ", " + lengths.with(across) + " off the midline");
+  }
+
+  /** What the distortion means for the hands that mould the sheet. */
+  private String bench(Distortion stretch, Distortion gather) {
+    if (stretch.stretch() < NOTICED && -gather.stretch() < NOTICED) {
+      return "That is within what bending takes up: trace the template and mould it as it is.";
+    }
+    double thinned = pattern.blank().thickness() / (1 + stretch.stretch());
+    return "At the bench: a warm sheet takes this up where it is stroked down with a wet finger"
+        + " and left to settle; it thins to about "
+        + String.format(Locale.ROOT, "%.1f mm", thinned)
+        + " at the ring and tends to pucker at the cross. Leave 2 to 3 mm beside the line there,"
+        + " do not pull the sheet over the joint, and trim after it is cold.";
+  }
+
+  /** All figures on one sheet, for a cutter or a screen. */
+  public Drawing sheet() {
+    List<Figure> figures = figures();
+    Drawing blank = figures.get(0).drawing();
+    Drawing template = figures.get(1).drawing();
+    double right = BORDER + blank.width() + GAP;
+    double width = right + template.width();
+    double height = 2 * BORDER;
+    for (Figure figure : figures.subList(2, figures.size())) {
+      width = Math.max(width, BORDER + figure.drawing().width());
+      height += figure.drawing().height() + GAP;
+    }
+    Drawing key = key();
+    double upper = Math.max(blank.height(), template.height() + GAP + key.height());
+    height += upper;
+    double top = height - BORDER;
+    Sketch sketch = new Sketch();
+    sketch.add(blank, BORDER, top - blank.height());
+    sketch.add(template, right, top - template.height());
+    sketch.add(key, right, top - upper);
+    double y = top - upper;
+    for (Figure figure : figures.subList(2, figures.size())) {
+      y -= GAP + figure.drawing().height();
+      sketch.add(figure.drawing(), BORDER, y);
+    }
+    sketch.text(order.measurements().reference(), BORDER, 2.5, TYPE);
+    return sketch.drawing(width + BORDER, height);
+  }
+}

@@ -1,0 +1,69 @@
+package org.midlateral.document.pattern;
+
+import java.util.List;
+import org.midlateral.document.drawing.Drawing;
+import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Pen;
+
+/**
+ * Draws a strip of paper for each level, at true size: on the skin, and over the moulded sheet.
+ * Laid round with its middle on the volar midline, its ends meet dorsally and its marks are where
+ * to cut.
+ */
+final class StripFigure {
+  private static final double HEIGHT = 9;
+  private static final double PITCH = 14.5;
+  private static final double TYPE = 2.5;
+
+  private StripFigure() {}
+
+  static Drawing of(List<LevelMark> marks, Lengths lengths) {
+    double longest = marks.stream().mapToDouble(m -> m.round().over()).max().orElseThrow();
+    double height = 2 * marks.size() * PITCH;
+    Sketch sketch = new Sketch();
+    double y = height;
+    for (LevelMark mark : marks) {
+      String name = LevelNames.of(mark.level());
+      y -= PITCH;
+      strip(
+          sketch,
+          y,
+          name + ", on the skin",
+          lengths,
+          new double[] {mark.round().skin(), mark.trim().skin(), mark.midlateral().skin()});
+      y -= PITCH;
+      strip(
+          sketch,
+          y,
+          name + ", over the sheet",
+          lengths,
+          new double[] {mark.round().over(), mark.trim().over(), mark.midlateral().over()});
+    }
+    return sketch.drawing(longest, height);
+  }
+
+  /** One strip; arcs are once round, to the trim line, to the mid-lateral line. */
+  private static void strip(Sketch sketch, double y, String name, Lengths lengths, double[] arcs) {
+    double middle = arcs[0] / 2;
+    sketch.box(Pen.CUT, 0, y, arcs[0], HEIGHT);
+    sketch.line(Pen.AXIS, middle, y, middle, y + HEIGHT);
+    for (int side = -1; side <= 1; side += 2) {
+      double trim = middle + side * arcs[1];
+      sketch.line(Pen.MARK, trim, y, trim, y + HEIGHT);
+      sketch.text(
+          "trim", trim + side * 1.2, y + 3.4, TYPE, side < 0 ? Anchor.END : Anchor.START, 0);
+      if (Math.abs(arcs[2] - arcs[1]) > 0.3) {
+        double lateral = middle + side * arcs[2];
+        sketch.line(Pen.FOLD, lateral, y, lateral, y + HEIGHT);
+      }
+    }
+    sketch.text("volar", middle + 1.2, y + 3.4, TYPE);
+    sketch.text(
+        name + ": round " + lengths.text(arcs[0]) + ", to the mark " + lengths.with(arcs[1]),
+        0,
+        y + HEIGHT + 1.6,
+        TYPE);
+  }
+}

@@ -1,0 +1,88 @@
+package org.midlateral.mechanics;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.midlateral.measurement.Material;
+
+/**
+ * Sections along the finger, panel by panel, each the section at the panel's middle.
+ *
+ * @param panels proximal to distal, each beginning where the one before ends
+ * @param modulus Young's modulus (MPa)
+ * @param shearModulus MPa
+ */
+public record Profile(List<Panel> panels, double modulus, double shearModulus) {
+  private static final double PANEL = 1.0;
+
+  /**
+   * A length of the finger taken as uniform.
+   *
+   * @param from its proximal station (mm)
+   * @param to its distal station (mm)
+   * @param section in its middle
+   */
+  public record Panel(double from, double to, Section section) {
+    /** Station of its middle (mm). */
+    public double middle() {
+      return (from + to) / 2;
+    }
+  }
+
+  public Profile {
+    panels = List.copyOf(panels);
+  }
+
+  /** The profile between two stations (mm), in panels of about 1 mm. */
+  public static Profile of(
+      Sections sections, Joining joining, double from, double to, Material material) {
+    int n = Math.max(1, (int) Math.ceil((to - from) / PANEL));
+    double length = (to - from) / n;
+    List<Panel> panels = new ArrayList<>();
+    for (int i = 0; i < n; i++) {
+      double start = from + i * length;
+      Section section = sections.at(start + length / 2, joining);
+      panels.add(new Panel(start, start + length, section));
+    }
+    return new Profile(panels, material.modulus(), shearModulus(material));
+  }
+
+  /** Shear modulus of an isotropic material (MPa). */
+  public static double shearModulus(Material material) {
+    return material.modulus() / (2 * (1 + material.poisson()));
+  }
+
+  /** Bending rigidity of a section of this material (N·mm²). */
+  public double bending(Section section) {
+    return modulus * section.moments().aboutY();
+  }
+
+  /** Torsional rigidity of a section of this material (N·mm²). */
+  public double torsion(Section section) {
+    return shearModulus * section.torsion();
+  }
+
+  /** The panel of least EI with its middle between two stations (mm). */
+  public Panel weakest(double from, double to) {
+    return panels.stream()
+        .filter(panel -> panel.middle() >= from && panel.middle() <= to)
+        .min(Comparator.comparingDouble(panel -> panel.section().moments().aboutY()))
+        .orElseThrow();
+  }
+
+  /** The piece as a beam. */
+  public SteppedBeam beam() {
+    int n = panels.size();
+    double[] edges = new double[n + 1];
+    double[] bending = new double[n];
+    double[] shear = new double[n];
+    edges[0] = panels.get(0).from();
+    for (int i = 0; i < n; i++) {
+      Panel panel = panels.get(i);
+      edges[i + 1] = panel.to();
+      bending[i] = bending(panel.section());
+      shear[i] = shearModulus * panel.section().shearArea();
+    }
+    return new SteppedBeam(edges, bending, shear);
+  }
+}

@@ -1,0 +1,131 @@
+package org.midlateral.mechanics;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+
+/**
+ * The report's block on rigidity. Lengths in mm, areas in mm², second moments and torsion constants
+ * in mm⁴, EI and GJ in N·mm², moduli in MPa, angles in degrees.
+ *
+ * @param note that all figures are estimates
+ * @param material its name in the material table
+ * @param modulus Young's modulus (MPa)
+ * @param modulusSource where that comes from
+ * @param materialCautions what is to be said of this material beside its figures
+ * @param stations proximal to distal
+ * @param wraps the same finger's trough from shallow to closed
+ */
+public record RigidityBlock(
+    String note,
+    String material,
+    double modulus,
+    String modulusSource,
+    List<String> materialCautions,
+    List<Station> stations,
+    List<Wrap> wraps) {
+
+  public RigidityBlock {
+    materialCautions = List.copyOf(materialCautions);
+    stations = List.copyOf(stations);
+    wraps = List.copyOf(wraps);
+  }
+
+  /**
+   * The sections at a station. Where there is no dorsal shell, bonded and slipping are null and
+   * left out of the file.
+   *
+   * @param station mm
+   * @param trough alone
+   * @param bonded trough and dorsal shell as one section: the upper bound
+   * @param slipping trough and dorsal shell each for itself: the lower bound
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Station(double station, Figures trough, Figures bonded, Figures slipping) {}
+
+  /**
+   * What a section is worth.
+   *
+   * @param area mm²
+   * @param secondMoment about the medio-lateral axis (mm⁴)
+   * @param torsion torsion constant (mm⁴)
+   * @param bendingRigidity EI (N·mm²)
+   * @param torsionalRigidity GJ (N·mm²)
+   */
+  public record Figures(
+      double area,
+      @JsonProperty("I") double secondMoment,
+      @JsonProperty("J") double torsion,
+      @JsonProperty("EI") double bendingRigidity,
+      @JsonProperty("GJ") double torsionalRigidity) {
+
+    /**
+     * Those of one panel of a profile.
+     *
+     * @param panel counted from proximal, from 0
+     */
+    public static Figures of(Profile profile, int panel) {
+      Section section = profile.panels().get(panel).section();
+      return new Figures(
+          section.moments().area(),
+          section.moments().aboutY(),
+          section.torsion(),
+          profile.bending(section),
+          profile.torsion(section));
+    }
+  }
+
+  /**
+   * One wrap of the comparison.
+   *
+   * @param wrap share of the circumference; 1 is the closed tube
+   * @param bendingAtPip EI at the PIP axis (N·mm²)
+   * @param relativeToHalf that over the same at a wrap of 0.5
+   * @param torsionalAtPip GJ at the PIP axis (N·mm²)
+   * @param weakest least EI where the flanks are whole, between tongue and distal corners
+   * @param deflectionAtPip as a beam (mm)
+   * @param extensionLost as a beam (degrees)
+   * @param finiteElements the same by shell finite elements; null where they were not run
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Wrap(
+      double wrap,
+      @JsonProperty("EIatPip") double bendingAtPip,
+      double relativeToHalf,
+      @JsonProperty("GJatPip") double torsionalAtPip,
+      Weakest weakest,
+      double deflectionAtPip,
+      double extensionLost,
+      FiniteElements finiteElements) {
+
+    /** The same with what the finite elements found. */
+    public Wrap with(FiniteElements found) {
+      return new Wrap(
+          wrap,
+          bendingAtPip,
+          relativeToHalf,
+          torsionalAtPip,
+          weakest,
+          deflectionAtPip,
+          extensionLost,
+          found);
+    }
+  }
+
+  /**
+   * The weakest section.
+   *
+   * @param station mm
+   * @param bendingRigidity EI (N·mm²)
+   */
+  public record Weakest(double station, @JsonProperty("EI") double bendingRigidity) {}
+
+  /**
+   * What shell finite elements find under the same load.
+   *
+   * @param deflectionAtPip mm
+   * @param extensionLost degrees
+   * @param rimOpening change of the distance between the rims at the PIP axis (mm)
+   */
+  public record FiniteElements(double deflectionAtPip, double extensionLost, double rimOpening) {}
+}

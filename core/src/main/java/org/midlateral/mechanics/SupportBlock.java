@@ -1,0 +1,138 @@
+package org.midlateral.mechanics;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+
+/**
+ * The report's block on the three forces. Lengths in mm, forces in N, moments in N·mm, pressures in
+ * MPa, angles in degrees; deflections as a beam.
+ *
+ * @param note that all figures are estimates
+ * @param moment of the finger about the PIP axis
+ * @param leverArms from the PIP axis to the middles of the contact zones
+ * @param forces at the three contacts
+ * @param pressures means over the projected contact areas
+ * @param deflectionAtPip of the trough alone
+ * @param extensionLost of the trough alone
+ * @param bonded the same with the dorsal shell bonded on; null where there is none
+ * @param slipping the same with the dorsal shell slipping; null where there is none
+ * @param castLength the same design cut as short as a cast; null where it has no room
+ * @param sensitivity what a change of the design would do
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record SupportBlock(
+    String note,
+    double moment,
+    LeverArms leverArms,
+    Contacts forces,
+    Contacts pressures,
+    double deflectionAtPip,
+    double extensionLost,
+    Response bonded,
+    Response slipping,
+    CastLength castLength,
+    List<Change> sensitivity) {
+
+  public SupportBlock {
+    sensitivity = List.copyOf(sensitivity);
+  }
+
+  /** Distances from the PIP axis (mm). */
+  public record LeverArms(double proximal, double distal) {
+    static LeverArms of(ThreePoint support) {
+      return new LeverArms(support.proximalArm(), support.distalArm());
+    }
+  }
+
+  /** One figure at each of the three contacts. */
+  public record Contacts(double proximal, double distal, double pip) {
+    static Contacts forces(ThreePoint support) {
+      return new Contacts(support.proximalForce(), support.distalForce(), support.pipForce());
+    }
+
+    static Contacts pressures(ThreePoint support) {
+      return new Contacts(
+          support.proximalPressure(), support.distalPressure(), support.pipPressure());
+    }
+  }
+
+  /**
+   * How a piece gives way as a beam.
+   *
+   * @param deflectionAtPip mm
+   * @param extensionLost degrees
+   */
+  public record Response(double deflectionAtPip, double extensionLost) {
+    /** That of a profile under the three forces. */
+    public static Response of(ThreePoint support, Profile profile) {
+      SteppedBeam beam = profile.beam();
+      return new Response(support.deflection(beam), Math.toDegrees(support.extensionLost(beam)));
+    }
+  }
+
+  /**
+   * The same moment on a piece that ends at the web and before the DIP crease.
+   *
+   * @param leverArms mm
+   * @param forces N
+   * @param pressures MPa
+   */
+  public record CastLength(LeverArms leverArms, Contacts forces, Contacts pressures) {
+    static CastLength of(ThreePoint support) {
+      return new CastLength(
+          LeverArms.of(support), Contacts.forces(support), Contacts.pressures(support));
+    }
+  }
+
+  /**
+   * What one change of the design would do.
+   *
+   * @param change in words
+   * @param bendingAtPip EI at the PIP axis of the trough (N·mm²)
+   * @param extensionLost of the trough as a beam (degrees)
+   * @param forces N
+   */
+  public record Change(
+      String change,
+      @JsonProperty("EIatPip") double bendingAtPip,
+      double extensionLost,
+      Contacts forces) {
+
+    /** A change with the forces it leads to. */
+    public static Change of(
+        String change, double bendingAtPip, double extensionLost, ThreePoint support) {
+      return new Change(change, bendingAtPip, extensionLost, Contacts.forces(support));
+    }
+  }
+
+  /**
+   * The block.
+   *
+   * @param trough how the trough gives way
+   * @param bonded with the dorsal shell, or null
+   * @param slipping with the dorsal shell, or null
+   * @param cast the design at cast length, or null
+   */
+  public static SupportBlock of(
+      String note,
+      ThreePoint support,
+      Response trough,
+      Response bonded,
+      Response slipping,
+      ThreePoint cast,
+      List<Change> sensitivity) {
+    return new SupportBlock(
+        note,
+        support.moment(),
+        LeverArms.of(support),
+        Contacts.forces(support),
+        Contacts.pressures(support),
+        trough.deflectionAtPip(),
+        trough.extensionLost(),
+        bonded,
+        slipping,
+        cast == null ? null : CastLength.of(cast),
+        sensitivity);
+  }
+}

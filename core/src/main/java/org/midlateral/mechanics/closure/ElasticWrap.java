@@ -1,0 +1,75 @@
+package org.midlateral.mechanics.closure;
+
+import java.util.List;
+import org.midlateral.measurement.Design.ClosureDesign;
+import org.midlateral.measurement.Level;
+
+/**
+ * An elastic band wound along the finger.
+ *
+ * @param width of the band (mm)
+ * @param tension it is laid with (N)
+ * @param turns in each pass
+ * @param passes along the finger
+ * @param length that is laid, stretched as it lies, with one end lapped (mm)
+ * @param layers lying on one another, on the whole
+ * @param pressures by level
+ */
+public record ElasticWrap(
+    double width,
+    double tension,
+    int turns,
+    int passes,
+    double length,
+    double layers,
+    List<LevelPressure> pressures) {
+
+  public ElasticWrap {
+    pressures = List.copyOf(pressures);
+  }
+
+  /**
+   * Pressure at a level.
+   *
+   * @param level of the finger
+   * @param pressure (kPa)
+   */
+  public record LevelPressure(Level level, double pressure) {}
+
+  /**
+   * Winds a band from one end of the orthosis to the other, as often as the layers ask for.
+   *
+   * @param from station where the first turn begins (mm)
+   * @param to station where the last turn ends (mm)
+   */
+  static ElasticWrap of(
+      ClosureDesign design, OuterGirth girth, double from, double to, List<LevelGirth> levels) {
+    double step = design.width() * (1 - design.overlap());
+    double span = Math.max(0, to - from - design.width());
+    int turns = 1 + (int) Math.ceil(span / step - 1e-9);
+    int passes = (int) Math.max(1, Math.ceil(design.layers() * (1 - design.overlap()) - 1e-9));
+    double length = 0;
+    for (int k = 0; k < turns; k++) {
+      double middle = from + Math.min((to - from) / 2, design.width() / 2);
+      double station = turns == 1 ? (from + to) / 2 : middle + k * span / (turns - 1);
+      length += Math.hypot(girth.at(station), turns == 1 ? 0 : step);
+    }
+    double layers = passes / (1 - design.overlap());
+    List<LevelPressure> pressures =
+        levels.stream()
+            .map(
+                level ->
+                    new LevelPressure(
+                        level.level(),
+                        Laplace.pressure(layers, design.tension(), design.width(), level.worn())))
+            .toList();
+    return new ElasticWrap(
+        design.width(),
+        design.tension(),
+        turns,
+        passes,
+        passes * length + design.lap(),
+        layers,
+        pressures);
+  }
+}

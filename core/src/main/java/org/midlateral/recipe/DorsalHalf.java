@@ -1,0 +1,59 @@
+package org.midlateral.recipe;
+
+import java.util.function.DoubleUnaryOperator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Hand;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.SolidMesher;
+import org.midlateral.trough.GapField;
+import org.midlateral.trough.Piece;
+
+/**
+ * What closes a trough to a tube: the dorsal rest of the circumference with the trough's own wall
+ * and gap but no flare, from the start of its flanks to its distal end. Nobody makes it; it is
+ * there to compare wraps with the closed section.
+ */
+final class DorsalHalf {
+  private static final double STEP = 0.5;
+
+  private DorsalHalf() {}
+
+  /**
+   * The rest of an orthosis's trough, edge to edge with it.
+   *
+   * @param wrap the trough's share of the circumference
+   * @throws DesignRefused where it cannot be meshed
+   */
+  static Solid of(Orthosis made, double wrap) throws DesignRefused {
+    Piece piece = made.trough().piece();
+    DigitSurface digit = piece.digit();
+    double from = piece.outline().flankStart();
+    boolean open = piece.outline().distal() < digit.pulpEnd();
+    double to = open ? piece.outline().distal() : digit.tip();
+    DoubleUnaryOperator flank = s -> (1 - wrap) / 2 * digit.circumference(s);
+    int n = (int) Math.ceil((to - from) / STEP);
+    Coordinate[] ring = new Coordinate[2 * n + 3];
+    for (int i = 0; i <= n; i++) {
+      double s = from + (to - from) * i / n;
+      ring[i] = new Coordinate(flank.applyAsDouble(s), s);
+      ring[2 * n + 1 - i] = new Coordinate(-flank.applyAsDouble(s), s);
+    }
+    ring[2 * n + 2] = ring[0];
+    double corner = piece.wall();
+    Polygon square = new GeometryFactory().createPolygon(ring);
+    Polygon round = (Polygon) square.buffer(-corner, 16).buffer(corner, 16);
+    // Buffering turns the shell clockwise.
+    Outline outline = new Outline(round.reverse(), 1 - wrap, from, from + corner, to - corner, to);
+    TroughDesign design = made.order().design().trough();
+    GapField plain = GapField.uniform(design.clearance() + design.liner());
+    Piece rest = new Piece("dorsal-half", digit, outline, true, plain, piece.wall());
+    Solid solid = SolidMesher.mesh(made.relief().over(rest), made.trough().edgeLength());
+    return made.order().measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
+  }
+}

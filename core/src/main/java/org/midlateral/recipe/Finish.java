@@ -1,0 +1,110 @@
+package org.midlateral.recipe;
+
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.cut.Outline;
+import org.midlateral.cut.Vents;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.Order;
+import org.midlateral.relief.Relief;
+import org.midlateral.shell.DorsalShell;
+import org.midlateral.trough.Label;
+import org.midlateral.trough.Piece;
+import org.midlateral.trough.Raised;
+
+/**
+ * What is added to a piece once its shape stands: the reference raised on its outside, and vents
+ * where nothing speaks against them.
+ *
+ * @param order what was asked for
+ * @param relief its bubbles
+ */
+record Finish(Order order, Relief relief) {
+  /** Half-length of the zone round the PIP axis that the closure presses on (mm). */
+  private static final double PRESSED = 6;
+
+  /** Solid material left between a vent and a relief, a label or the pressed zone (mm). */
+  private static final double BRIDGE = 1;
+
+  /** Vents keep this far from where a shell begins to rise over the trough's edge (mm). */
+  private static final double OFF_STEP = 6;
+
+  private static final double LABEL_MARGIN = 3;
+
+  /** Share of the width between the flanks that a label may take. */
+  private static final double LABEL_WIDTH = 0.6;
+
+  /** The trough with its label and vents. */
+  Piece trough(Piece bare) throws DesignRefused {
+    Piece piece = bare;
+    Outline outline = bare.outline();
+    if (order.design().print().label()) {
+      piece =
+          labelled(piece, outline.flankStart() + LABEL_MARGIN, outline.flankEnd() - LABEL_MARGIN);
+    }
+    Design.Vents vents = order.design().trough().vents();
+    return vented(piece, vents, 0);
+  }
+
+  /** The dorsal shell with its label and vents. */
+  Piece dorsalShell(Piece bare) throws DesignRefused {
+    Piece piece = bare;
+    if (order.design().print().label()) {
+      piece = labelled(piece, DorsalShell.free(bare), bare.outline().distal() - LABEL_MARGIN);
+    }
+    return vented(piece, order.design().dorsalShell().vents(), OFF_STEP);
+  }
+
+  private Piece labelled(Piece piece, double from, double to) throws DesignRefused {
+    double width =
+        LABEL_WIDTH
+            * piece.outline().wrap()
+            * Math.min(piece.digit().circumference(from), piece.digit().circumference(to));
+    Geometry label = Label.on(piece, order.measurements().reference(), from, to, width);
+    if (order.measurements().hand() == Hand.LEFT) {
+      // A left hand's pieces are mirrored when all is done; letters must come out readable.
+      label = AffineTransformation.reflectionInstance(0, 0, 0, 1).transform(label);
+    }
+    Optional<Raised> mark = piece.raised();
+    Geometry all = mark.isPresent() ? label.union(mark.get().shape()) : label;
+    return piece.withRaised(new Raised(all, mark.map(Raised::height).orElse(Label.HEIGHT)));
+  }
+
+  private Piece vented(Piece piece, Design.Vents vents, double offFlank) {
+    double radius = vents.diameter() / 2;
+    Optional<Geometry> raised = piece.raised().map(r -> r.shape().buffer(radius + BRIDGE));
+    Outline outline =
+        Vents.in(
+            piece.outline(),
+            piece.digit(),
+            vents.diameter(),
+            vents.spacing(),
+            piece.wall(),
+            piece
+                    .gap()
+                    .at(
+                        piece.dorsal() ? piece.digit().circumference(0) / 2 : 0,
+                        piece.digit().pipAxis())
+                + piece.wall() / 2,
+            (g, s) -> closed(piece, raised, radius, offFlank, g, s));
+    return piece.withOutline(outline);
+  }
+
+  private boolean closed(
+      Piece piece, Optional<Geometry> raised, double radius, double offFlank, double g, double s) {
+    double circumference = piece.digit().circumference(s);
+    double skin = piece.dorsal() ? g - Math.copySign(circumference / 2, g) : g;
+    boolean relieved = relief.bubbles().stream().anyMatch(b -> b.isNear(skin, s, radius + BRIDGE));
+    boolean pressed = Math.abs(s - piece.digit().pipAxis()) < PRESSED + radius + BRIDGE;
+    boolean flank =
+        offFlank > 0 && Math.abs(g) > piece.outline().wrap() / 2 * circumference - offFlank;
+    boolean marked =
+        raised.isPresent()
+            && raised.get().contains(raised.get().getFactory().createPoint(new Coordinate(g, s)));
+    return relieved || pressed || flank || marked;
+  }
+}

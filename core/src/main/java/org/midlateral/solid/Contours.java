@@ -1,0 +1,186 @@
+package org.midlateral.solid;
+
+import java.util.Arrays;
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.midlateral.digit.Slice;
+import org.midlateral.trough.Piece;
+import org.midlateral.trough.Raised;
+
+/**
+ * Points along the foot and along the brow of what is raised on a piece, so that its mesh follows
+ * the outlines. The slope between the two stands at about 70 degrees.
+ */
+final class Contours {
+  /** Half the width of the slope in the plane (mm). */
+  private static final double HALF_SLOPE = 0.12;
+
+  /** Spacing of the points (mm): under twice the slope's width, so that every step is an edge. */
+  private static final double SPACING = 0.33;
+
+  /**
+   * Shorter rings, as in the narrowest letters, are left out: their corners would be slivers (mm).
+   */
+  private static final double LEAST_RING = 4 * SPACING;
+
+  /** Two points never stand closer than this (mm). */
+  private static final double CROWDED = 0.6 * SPACING;
+
+  /** A ring of wider spaced points round each foot leads over to the open lattice (mm). */
+  private static final double APRON = 0.4;
+
+  private static final double APRON_SPACING = 0.5;
+
+  /** The lattice keeps this far from all of these points (mm). */
+  static final double KEEP_OFF = 0.52;
+
+  /** Corners sharper than this radius are rounded off (mm). */
+  private static final double ROUND = 0.15;
+
+  private static final Polygon NOTHING = new GeometryFactory().createPolygon();
+
+  private double[] angle = new double[0];
+  private double[] station = new double[0];
+  private double[] girth = new double[0];
+  private double[] height = new double[0];
+  private final Raised raised;
+  private final IndexedPointInAreaLocator inside;
+  private final Envelope box;
+  private int size;
+
+  private Contours(Raised raised, Geometry brow) {
+    this.raised = raised;
+    this.inside = new IndexedPointInAreaLocator(brow);
+    this.box = brow.getEnvelopeInternal();
+  }
+
+  /** The contours of what is raised on a piece; none where nothing is. */
+  static Contours of(Piece piece, Density density) {
+    if (piece.raised().isEmpty()) {
+      return new Contours(new Raised(NOTHING, 0), NOTHING);
+    }
+    Raised raised = piece.raised().get();
+    Geometry round = raised.shape().buffer(ROUND).buffer(-2 * ROUND).buffer(ROUND);
+    Geometry foot = round.buffer(HALF_SLOPE);
+    Geometry brow = round.buffer(-HALF_SLOPE);
+    Contours contours = new Contours(raised, brow);
+    contours.add(piece, density, foot, SPACING, 0);
+    contours.add(piece, density, brow, SPACING, raised.height());
+    contours.add(piece, density, foot.buffer(APRON), APRON_SPACING, 0);
+    return contours;
+  }
+
+  private void add(Piece piece, Density density, Geometry shape, double spacing, double high) {
+    for (int i = 0; i < shape.getNumGeometries(); i++) {
+      Polygon polygon = (Polygon) shape.getGeometryN(i);
+      add(piece, density, polygon.getExteriorRing(), spacing, high);
+      for (int k = 0; k < polygon.getNumInteriorRing(); k++) {
+        add(piece, density, polygon.getInteriorRingN(k), spacing, high);
+      }
+    }
+  }
+
+  /** Points evenly along a ring, as lengths count where steps round the finger are narrower. */
+  private void add(Piece piece, Density density, LineString ring, double spacing, double high) {
+    if (ring.getLength() < LEAST_RING) {
+      return;
+    }
+    Coordinate[] c = ring.getCoordinates();
+    double[] at = new double[c.length];
+    for (int k = 1; k < c.length; k++) {
+      double turn = angle(piece, c[k].x, c[k].y) - angle(piece, c[k - 1].x, c[k - 1].y);
+      double stretch =
+          turn == 0
+              ? 1
+              : (density.stretched(angle(piece, c[k].x, c[k].y))
+                      - density.stretched(angle(piece, c[k - 1].x, c[k - 1].y)))
+                  / turn;
+      at[k] = at[k - 1] + Math.hypot(stretch * (c[k].x - c[k - 1].x), c[k].y - c[k - 1].y);
+    }
+    int n = (int) Math.ceil(at[c.length - 1] / spacing);
+    int k = 0;
+    for (int i = 0; i < n; i++) {
+      double target = at[c.length - 1] * i / n;
+      while (at[k + 1] <= target) {
+        k++;
+      }
+      double share = (target - at[k]) / (at[k + 1] - at[k]);
+      double girth = c[k].x + share * (c[k + 1].x - c[k].x);
+      put(piece, girth, c[k].y + share * (c[k + 1].y - c[k].y), high);
+    }
+  }
+
+  /** Keeps a point, unless it would crowd one that is there already. */
+  private void put(Piece piece, double girth, double at, double high) {
+    for (int i = 0; i < size; i++) {
+      if (Math.abs(station[i] - at) < CROWDED
+          && Math.hypot(station[i] - at, this.girth[i] - girth) < CROWDED) {
+        return;
+      }
+    }
+    if (size == angle.length) {
+      angle = Arrays.copyOf(angle, 2 * size + 64);
+      station = Arrays.copyOf(station, angle.length);
+      this.girth = Arrays.copyOf(this.girth, angle.length);
+      height = Arrays.copyOf(height, angle.length);
+    }
+    angle[size] = angle(piece, girth, at);
+    this.girth[size] = girth;
+    station[size] = at;
+    height[size++] = high;
+  }
+
+  private static double angle(Piece piece, double girth, double station) {
+    Slice slice = piece.digit().slice(station);
+    if (!piece.dorsal()) {
+      return slice.angle(girth);
+    }
+    double t = slice.angle(girth - Math.copySign(slice.circumference() / 2, girth));
+    return t - Math.copySign(Math.PI, t);
+  }
+
+  int size() {
+    return size;
+  }
+
+  /** Angles off the piece's midline (rad), appended to others. */
+  double[] anglesAfter(double[] first) {
+    return after(first, angle);
+  }
+
+  /** Stations (mm), appended to others. */
+  double[] stationsAfter(double[] first) {
+    return after(first, station);
+  }
+
+  /** Height over the outer surface of a contour's point (mm). */
+  double height(int i) {
+    return height[i];
+  }
+
+  /** Height over the outer surface of a point between the contours (mm). */
+  double height(Piece piece, Slice slice, double own) {
+    if (slice.station() < box.getMinY() || slice.station() > box.getMaxY()) {
+      return 0;
+    }
+    double girth = slice.girth(own);
+    if (piece.dorsal()) {
+      double t = own - Math.copySign(Math.PI, own);
+      girth = slice.girth(t) + Math.copySign(slice.circumference() / 2, own);
+    }
+    Coordinate at = new Coordinate(girth, slice.station());
+    return box.contains(at) && inside.locate(at) == Location.INTERIOR ? raised.height() : 0;
+  }
+
+  private double[] after(double[] first, double[] own) {
+    double[] all = Arrays.copyOf(first, first.length + size);
+    System.arraycopy(own, 0, all, first.length, size);
+    return all;
+  }
+}
