@@ -9,25 +9,24 @@ import java.util.stream.Stream;
 /** The file formats solids are written in: what each is called, and what makes its files. */
 public enum SolidFormat {
   /** Binary STL, one file a part. */
-  STL(Each.file("stl", StlFile::new)),
+  STL,
   /** STL as text, one file a part. */
-  STL_ASCII(Each.file("ascii.stl", StlTextFile::new)),
+  STL_ASCII,
   /** 3MF, one file with all parts. */
-  THREE_MF(All.file("3mf", ThreeMfFile::new)),
+  THREE_MF,
   /** Wavefront OBJ, one file with all parts. */
-  OBJ(All.file("obj", ObjFile::new)),
+  OBJ,
   /** Binary PLY, one file a part. */
-  PLY(Each.file("ply", PlyFile::new)),
+  PLY,
   /** Binary glTF 2.0, one file with all parts. */
-  GLB(All.file("glb", GlbFile::new));
+  GLB;
 
   /** A file to be written: its name, and what goes into it. */
   public record Named(String name, Content content) {}
 
-  private final Maker maker;
-
-  SolidFormat(Maker maker) {
-    this.maker = maker;
+  /** The format of a name. */
+  public static Optional<SolidFormat> of(String key) {
+    return Stream.of(values()).filter(format -> format.key().equals(key)).findFirst();
   }
 
   /** The name a user calls it by: {@code stl}, {@code stl-ascii}, {@code 3mf}, ... */
@@ -37,41 +36,20 @@ public enum SolidFormat {
 
   /** The files that hold a product in this format. */
   public List<Named> files(Solids solids) {
-    return maker.files(solids);
+    return switch (this) {
+      case STL -> each(solids, ".stl", StlFile::new);
+      case STL_ASCII -> each(solids, ".ascii.stl", StlTextFile::new);
+      case THREE_MF -> List.of(new Named("orthosis.3mf", new ThreeMfFile(solids)));
+      case OBJ -> List.of(new Named("orthosis.obj", new ObjFile(solids)));
+      case PLY -> each(solids, ".ply", PlyFile::new);
+      case GLB -> List.of(new Named("orthosis.glb", new GlbFile(solids)));
+    };
   }
 
-  /** The format of a name. */
-  public static Optional<SolidFormat> of(String key) {
-    return Stream.of(values()).filter(format -> format.key().equals(key)).findFirst();
-  }
-
-  private interface Maker {
-    List<Named> files(Solids solids);
-  }
-
-  /** Makes one file for each part, named after it. */
-  private record Each(String ending, Function<Part, Content> content) implements Maker {
-    static Maker file(String ending, Function<Part, Content> content) {
-      return new Each(ending, content);
-    }
-
-    @Override
-    public List<Named> files(Solids solids) {
-      return solids.parts().stream()
-          .map(part -> new Named(part.name() + "." + ending, content.apply(part)))
-          .toList();
-    }
-  }
-
-  /** Makes one file of all parts. */
-  private record All(String ending, Function<Solids, Content> content) implements Maker {
-    static Maker file(String ending, Function<Solids, Content> content) {
-      return new All(ending, content);
-    }
-
-    @Override
-    public List<Named> files(Solids solids) {
-      return List.of(new Named("orthosis." + ending, content.apply(solids)));
-    }
+  /** One file for each part, named after it. */
+  private static List<Named> each(Solids solids, String ending, Function<Part, Content> content) {
+    return solids.parts().stream()
+        .map(part -> new Named(part.name() + ending, content.apply(part)))
+        .toList();
   }
 }
