@@ -73,6 +73,8 @@ public final class Main implements Runnable {
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
+    line.addSubcommand(new BatchCommand(streams));
+    line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RigidityCommand(streams));
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));

@@ -97,14 +97,10 @@ public record Product(
     if (!ok()) {
       throw new IllegalStateException("a refused design is not written");
     }
-    Map<Path, Content> files = new LinkedHashMap<>();
     long start = System.nanoTime();
-    Solids solids = solids();
-    for (SolidFormat format : formats) {
-      format.files(solids).forEach(f -> files.put(folder.resolve(f.name()), f.content()));
-    }
+    Map<Path, Content> all = new LinkedHashMap<>();
+    solidFiles(formats).forEach((name, content) -> all.put(folder.resolve(name), content));
     // The report comes last, so that its timing knows the others'.
-    Map<Path, Content> all = new LinkedHashMap<>(files);
     Report[] report = new Report[1];
     all.put(
         folder.resolve("report.json"),
@@ -117,10 +113,35 @@ public record Product(
     return report[0];
   }
 
+  /**
+   * The files of the order, by name: the solids', and a report without timing.
+   *
+   * @param formats of the solids' files; none for a refused design
+   */
+  public Map<String, Content> files(Collection<SolidFormat> formats) {
+    Map<String, Content> files = new LinkedHashMap<>(solidFiles(formats));
+    byte[] report = report(Optional.empty()).json().getBytes(StandardCharsets.UTF_8);
+    files.put("report.json", out -> out.write(report));
+    return files;
+  }
+
+  private Map<String, Content> solidFiles(Collection<SolidFormat> formats) {
+    Map<String, Content> files = new LinkedHashMap<>();
+    for (SolidFormat format : formats) {
+      format.files(solids()).forEach(f -> files.put(f.name(), f.content()));
+    }
+    return files;
+  }
+
+  /** Name and version of the program that makes products. */
+  public static String tool() {
+    return TOOL + " " + SharedData.version();
+  }
+
   private Solids solids() {
     return new Solids(
         order.measurements().reference(),
-        TOOL + " " + SharedData.version(),
+        tool(),
         material().title(),
         orthosis.orElseThrow().solids().stream()
             .map(solid -> new Part(solid.piece().name(), solid.mesh()))
