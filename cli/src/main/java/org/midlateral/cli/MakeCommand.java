@@ -42,6 +42,11 @@ final class MakeCommand implements Callable<Integer> {
       description = "Leaves the timing out of the report: same input, same bytes.")
   private boolean reproducible;
 
+  @Option(
+      names = "--parts-only",
+      description = "Writes the parts and their report, without mechanics and bench documents.")
+  private boolean partsOnly;
+
   MakeCommand(Streams streams) {
     this.streams = streams;
   }
@@ -58,6 +63,9 @@ final class MakeCommand implements Callable<Integer> {
       return ExitStatus.WRONG_INPUT.code();
     }
     Product product = Product.make(read.order(), read.cautions());
+    if (!partsOnly) {
+      product = product.withDocuments();
+    }
     if (!talk.json()) {
       talk.tell(product.findings(), streams);
     }

@@ -34,7 +34,7 @@ public final class Concerns {
   /**
    * Concerns about the forces and about what the piece gives way.
    *
-   * @param extensionLost of the trough as a beam (degrees)
+   * @param extensionLost of the trough alone (degrees)
    */
   public static List<Finding> of(ThreePoint support, double extensionLost) {
     List<Finding> findings = new ArrayList<>();
@@ -57,9 +57,8 @@ public final class Concerns {
               "extension-lost",
               "trough.wall",
               String.format(
-                  "Under %.0f N·mm the trough alone gives way by %.1f degrees of extension as a beam,"
-                      + " more than %.0f; the real loss is larger. A thicker trough.wall, a wrap"
-                      + " nearer to 0.5, or the dorsal shell.",
+                  "Under %.0f N·mm the trough alone gives way by %.1f degrees of extension, more than"
+                      + " %.0f. A thicker trough.wall, a wrap nearer to 0.5, or the dorsal shell.",
                   support.moment(), extensionLost, EXTENSION_LOST),
               extensionLost,
               EXTENSION_LOST));

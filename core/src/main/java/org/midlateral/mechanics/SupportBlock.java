@@ -17,6 +17,8 @@ import java.util.List;
  * @param extensionLost of the trough alone
  * @param bonded the same with the dorsal shell bonded on; null where there is none
  * @param slipping the same with the dorsal shell slipping; null where there is none
+ * @param finiteElements the same by shell finite elements, which see the section close up under the
+ *     closure, as beams do not; null where they were not run
  * @param castLength the same design cut as short as a cast; null where it has no room
  * @param sensitivity what a change of the design would do
  */
@@ -31,6 +33,7 @@ public record SupportBlock(
     double extensionLost,
     Response bonded,
     Response slipping,
+    FiniteElements finiteElements,
     CastLength castLength,
     List<Change> sensitivity) {
 
@@ -56,6 +59,33 @@ public record SupportBlock(
           support.proximalPressure(), support.distalPressure(), support.pipPressure());
     }
   }
+
+  /**
+   * How the pieces give way by shell finite elements.
+   *
+   * @param trough alone
+   * @param bonded with the dorsal shell; null where there is none
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record FiniteElements(Held trough, Held bonded) {}
+
+  /**
+   * One answer of the finite elements.
+   *
+   * @param deflectionAtPip mm
+   * @param extensionLost degrees
+   * @param rimOpening change of the distance between the rims at the PIP axis (mm)
+   * @param largestStrain on any surface, as a share, with its sign
+   * @param strainStation where it is (mm)
+   * @param strainGirth where it is, from the volar midline (mm)
+   */
+  public record Held(
+      double deflectionAtPip,
+      double extensionLost,
+      double rimOpening,
+      double largestStrain,
+      double strainStation,
+      double strainGirth) {}
 
   /**
    * How a piece gives way as a beam.
@@ -112,6 +142,7 @@ public record SupportBlock(
    * @param trough how the trough gives way
    * @param bonded with the dorsal shell, or null
    * @param slipping with the dorsal shell, or null
+   * @param elements by finite elements, or null
    * @param cast the design at cast length, or null
    */
   public static SupportBlock of(
@@ -120,6 +151,7 @@ public record SupportBlock(
       Response trough,
       Response bonded,
       Response slipping,
+      FiniteElements elements,
       ThreePoint cast,
       List<Change> sensitivity) {
     return new SupportBlock(
@@ -132,6 +164,7 @@ public record SupportBlock(
         trough.extensionLost(),
         bonded,
         slipping,
+        elements,
         cast == null ? null : CastLength.of(cast),
         sensitivity);
   }

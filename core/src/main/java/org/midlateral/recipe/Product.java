@@ -30,6 +30,7 @@ import org.midlateral.solid.MeshAudit;
  * @param order what was asked for
  * @param orthosis what was made; empty where the design has no room on the finger
  * @param inspection what was measured on it
+ * @param documents mechanics and bench documents; empty where they were not asked for
  * @param findings cautions about the input, then what making and inspecting found
  * @param timing where the time went so far
  */
@@ -37,6 +38,7 @@ public record Product(
     Order order,
     Optional<Orthosis> orthosis,
     Optional<Inspection> inspection,
+    Optional<Documents> documents,
     List<Finding> findings,
     Report.Timing timing) {
 
@@ -68,12 +70,31 @@ public record Product(
       }
       findings.addAll(inspection.findings());
       return new Product(
-          order, Optional.of(orthosis), Optional.of(inspection), findings, watch.timing());
+          order,
+          Optional.of(orthosis),
+          Optional.of(inspection),
+          Optional.empty(),
+          findings,
+          watch.timing());
     } catch (DesignRefused refused) {
       watch.geometryEnds();
       findings.add(refused.finding());
-      return new Product(order, Optional.empty(), Optional.empty(), findings, watch.timing());
+      return new Product(
+          order, Optional.empty(), Optional.empty(), Optional.empty(), findings, watch.timing());
     }
+  }
+
+  /**
+   * The same with the mechanics computed and the documents drawn; as it is where it was refused.
+   */
+  public Product withDocuments() {
+    if (!ok()) {
+      return this;
+    }
+    Documents drawn = Documents.of(orthosis.orElseThrow());
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(drawn.findings());
+    return new Product(order, orthosis, inspection, Optional.of(drawn), all, timing);
   }
 
   /** Whether it may be written. */
@@ -100,6 +121,7 @@ public record Product(
     long start = System.nanoTime();
     Map<Path, Content> all = new LinkedHashMap<>();
     solidFiles(formats).forEach((name, content) -> all.put(folder.resolve(name), content));
+    documents.ifPresent(d -> d.files().forEach((n, c) -> all.put(folder.resolve(n), c)));
     // The report comes last, so that its timing knows the others'.
     Report[] report = new Report[1];
     all.put(
@@ -167,7 +189,15 @@ public record Product(
         inspection.map(this::partLines).orElse(null),
         inspection.map(Product::clearance).orElse(null),
         inspection.flatMap(Inspection::together).map(Product::assembly).orElse(null),
+        mechanics().map(Rigidity::rigidity).orElse(null),
+        mechanics().map(Rigidity::forces).orElse(null),
+        documents.map(d -> d.blocks().closure()).orElse(null),
+        documents.map(d -> d.blocks().blank()).orElse(null),
         writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+  }
+
+  private Optional<Rigidity> mechanics() {
+    return documents.flatMap(Documents::rigidity);
   }
 
   private List<Report.LevelLine> levels(Orthosis made) {

@@ -15,7 +15,11 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.midlateral.document.bench.BenchBlocks.BlankBlock;
+import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.measurement.Finding;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.solid.Spread;
 
 /**
@@ -32,6 +36,10 @@ public record Report(
     Map<String, PartLine> parts,
     Clearance clearance,
     Assembly assembly,
+    RigidityBlock rigidity,
+    SupportBlock support,
+    ClosureBlock closure,
+    BlankBlock blank,
     Timing timing) {
   private static final ObjectMapper JSON = mapper();
 

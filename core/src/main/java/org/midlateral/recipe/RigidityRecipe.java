@@ -22,6 +22,7 @@ import org.midlateral.mechanics.SupportBlock.Change;
 import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.finite.HeldAnswer;
 import org.midlateral.recipe.Rigidity.Curve;
 import org.midlateral.solid.Solid;
 
@@ -53,7 +54,12 @@ final class RigidityRecipe {
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
     Response response = Response.of(support, trough);
-    findings.addAll(Concerns.of(support, response.extensionLost()));
+    HeldPieces held = HeldPieces.of(orthosis, support);
+    findings.addAll(held.findings());
+    findings.addAll(
+        Concerns.of(
+            support,
+            held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     Compared half = Compared.trough(Variant.wrap(loaded, 0.5));
     Compared own = Compared.trough(loaded);
@@ -73,13 +79,14 @@ final class RigidityRecipe {
             material.sources().get("modulus"),
             materialCautions(),
             stations(trough, bonded, slipping),
-            compared.stream().map(one -> one.line(half)).toList()),
+            compared.stream().map(one -> held.beside(one.line(half))).toList()),
         SupportBlock.of(
             note,
             support,
             response,
             bonded.map(profile -> Response.of(support, profile)).orElse(null),
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
+            held.block().orElse(null),
             cast(),
             sensitivity()),
         compared.stream().map(one -> new Curve(one.wrap(), one.profile())).toList(),

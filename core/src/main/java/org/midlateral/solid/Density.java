@@ -11,7 +11,7 @@ import org.midlateral.trough.Piece;
  */
 final class Density {
   /** Chord error aimed at (mm); what is left to the bound covers the uneven triangles. */
-  private static final double SAGITTA = 0.0125;
+  private static final double SAGITTA = 0.015;
 
   /** An uneven triangle's longest edge, squared, over the spacing's. */
   private static final double UNEVEN = 1.75;

@@ -19,7 +19,7 @@ public final class SolidMesher {
    * Width of a strip of the rim over the edge length: the rim then has no more share in the error
    * of a cross-section's second moment than the faces, and loses it with the square of the edge.
    */
-  private static final double RIM_STRIP = 0.225;
+  private static final double RIM_STRIP = 0.25;
 
   private final Piece piece;
   private final List<EdgeLoop> loops;
@@ -54,10 +54,10 @@ public final class SolidMesher {
   }
 
   /**
-   * Meshes a piece more finely than usual.
+   * Meshes a piece more finely or more coarsely than usual.
    *
    * @param edgeLength of the triangles (mm)
-   * @param fineness 1 as usual; less makes all triangles so much smaller
+   * @param fineness 1 as usual; less makes all triangles so much smaller, more so much larger
    * @throws DesignRefused where the surface folds at an edge
    */
   public static Solid mesh(Piece piece, double edgeLength, double fineness) throws DesignRefused {

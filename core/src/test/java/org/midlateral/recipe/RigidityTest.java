@@ -23,7 +23,7 @@ class RigidityTest {
   private static final String FINGER =
       """
       reference: test-ring
-      hand: %s
+      hand: HAND
       digit: ring
       circumference: {proximal-phalanx: 62, pip: 66, middle-phalanx: 56, tip: 48}
       length: {palmar-crease-to-web: 21, web-to-pip: 24, pip-to-dip: 23, dip-to-tip: 24}
@@ -32,7 +32,8 @@ class RigidityTest {
   private static Rigidity usual;
 
   private static Order order(String hand, String... overrides) {
-    Orders.Result read = Orders.parse(String.format(FINGER, hand), "test.yaml", List.of(overrides));
+    Orders.Result read =
+        Orders.parse(FINGER.replace("HAND", hand), "test.yaml", List.of(overrides));
     assertThat(read.errors()).isEmpty();
     return read.order();
   }

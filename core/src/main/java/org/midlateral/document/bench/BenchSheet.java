@@ -169,7 +169,7 @@ final class BenchSheet {
     }
     right.gap(2).heading("Measure next time");
     right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime());
-    right.paragraph("Same levels, same time of day. Date and initials: ______________________");
+    right.paragraph("Same levels, same time of day. Date, initials: ____________");
     List<Block> blocks = new ArrayList<>(left.blocks());
     blocks.addAll(right.blocks());
     return blocks;

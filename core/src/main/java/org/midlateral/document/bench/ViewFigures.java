@@ -56,7 +56,7 @@ final class ViewFigures {
 
   /** The largest scale at which a view fits a width (mm). */
   Scale scaleFor(double width) {
-    double length = digit.pulpEnd() - solids.get(0).piece().outline().proximal() + 2 * PAST + 2;
+    double length = digit.pulpEnd() - solids.get(0).piece().outline().proximal() + PAST + 2;
     return List.of(new Scale(1, "1:1"), new Scale(0.75, "3:4"), new Scale(0.5, "1:2")).stream()
         .filter(scale -> scale.factor() * length <= width)
         .findFirst()
@@ -94,7 +94,7 @@ final class ViewFigures {
 
   /** One view while it is drawn. */
   private final class View {
-    private static final double FOOT = 11;
+    private static final double FOOT = 12;
     final Sketch sketch = new Sketch();
     final String title;
     final Views views;
@@ -148,11 +148,11 @@ final class ViewFigures {
     }
 
     private void level(String name, double station) {
-      double past = solids.get(0).piece().wall() + 4;
-      List<Point> line = scaled(views.across(station, past, past));
+      double reach = views.reach(station, silhouettes) + 2 / scale.factor();
+      List<Point> line = scaled(views.across(station, reach));
       upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
-      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y() - 1, TYPE);
+      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y(), TYPE);
     }
 
     /** The trough's ends from the PIP axis, and its whole length. */
@@ -165,8 +165,8 @@ final class ViewFigures {
         end = Math.max(end, mesh.x(v));
       }
       double pip = digit.centre(digit.pipAxis()).getX();
-      double first = FOOT - 4;
-      double second = FOOT - 9;
+      double first = FOOT - 5;
+      double second = FOOT - 10;
       for (double at : new double[] {start, pip, end}) {
         sketch.line(Pen.FINE, x(at), (at == pip ? first : second) - 1, x(at), FOOT - 1);
       }
@@ -260,10 +260,16 @@ final class ViewFigures {
     }
     Polygonizer polygonizer = new Polygonizer();
     polygonizer.add(segments);
-    List<List<Point>> loops = new ArrayList<>();
+    List<Polygon> polygons = new ArrayList<>();
     for (Object polygon : polygonizer.getPolygons()) {
+      // Normal form: the loop starts at the same point on every run.
+      polygons.add((Polygon) ((Polygon) polygon).norm());
+    }
+    polygons.sort(null);
+    List<List<Point>> loops = new ArrayList<>();
+    for (Polygon polygon : polygons) {
       List<Point> loop = new ArrayList<>();
-      for (Coordinate c : ((Polygon) polygon).getExteriorRing().getCoordinates()) {
+      for (Coordinate c : polygon.getExteriorRing().getCoordinates()) {
         loop.add(new Point(c.x, c.y));
       }
       loops.add(loop);

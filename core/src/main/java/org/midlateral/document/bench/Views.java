@@ -82,13 +82,27 @@ final class Views {
     return upper;
   }
 
-  /** A line across the finger at a station, past the skin on both sides (mm). */
-  List<Point> across(double station, double above, double below) {
+  /** How far from the centreline pieces and skin reach at a station (mm). */
+  double reach(double station, List<Silhouette> silhouettes) {
     var slice = digit.slice(station);
-    double half = height.apply(new Coordinate(slice.halfWidth(), slice.halfDepth()));
+    double reach = height.apply(new Coordinate(slice.halfWidth(), slice.halfDepth()));
+    for (Silhouette silhouette : silhouettes) {
+      for (Silhouette.Ring ring : silhouette.rings()) {
+        if (Math.abs(ring.station() - station) < 1) {
+          Envelope box = ring.box();
+          double top = height.apply(new Coordinate(box.getMaxX(), box.getMaxY()));
+          double low = height.apply(new Coordinate(box.getMinX(), box.getMinY()));
+          reach = Math.max(reach, Math.max(top, -low));
+        }
+      }
+    }
+    return reach;
+  }
+
+  /** A line across the finger at a station, this far to both sides of the centreline (mm). */
+  List<Point> across(double station, double reach) {
     return List.of(
-        projection.apply(place(station, at(half + above))),
-        projection.apply(place(station, at(-half - below))));
+        projection.apply(place(station, at(reach))), projection.apply(place(station, at(-reach))));
   }
 
   /** The point of the cut whose height in this view is given, and whose other one is zero. */

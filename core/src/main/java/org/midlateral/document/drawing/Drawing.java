@@ -96,6 +96,22 @@ public record Drawing(double width, double height, List<Mark> marks) {
     }
   }
 
+  /** The same without the texts that are anchored outside a rectangle (mm). */
+  public Drawing withoutTextsOutside(double x, double y, double width, double height) {
+    return new Drawing(
+        this.width,
+        this.height,
+        marks.stream()
+            .filter(
+                mark ->
+                    !(mark instanceof Label label)
+                        || label.at().x() >= x
+                            && label.at().x() <= x + width
+                            && label.at().y() >= y
+                            && label.at().y() <= y + height)
+            .toList());
+  }
+
   /** The same marks elsewhere. */
   public Drawing moved(double x, double y) {
     UnaryOperator<Point> move = p -> new Point(p.x() + x, p.y() + y);

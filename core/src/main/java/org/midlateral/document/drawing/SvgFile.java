@@ -48,7 +48,7 @@ public final class SvgFile {
         area(area);
       }
     }
-    out.append("</g>\n<g font-family=\"Roboto, Helvetica, Arial, sans-serif\">\n");
+    out.append("</g>\n<g stroke=\"none\" font-family=\"Roboto, Helvetica, Arial, sans-serif\">\n");
     for (Mark mark : drawing.marks()) {
       if (mark instanceof Label label) {
         label(label);

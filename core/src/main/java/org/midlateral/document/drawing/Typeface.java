@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -14,6 +15,9 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 public enum Typeface {
   REGULAR("Roboto-Regular.ttf"),
   BOLD("Roboto-Bold.ttf");
+
+  private static final Pattern TOGETHER =
+      Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|in|N|kPa|mmHg)\\b|%)");
 
   private final String resource;
   private final TrueTypeFont font;
@@ -68,7 +72,8 @@ public enum Typeface {
   }
 
   /**
-   * A text in lines no longer than a width; a word that is longer stays whole.
+   * A text in lines no longer than a width; a word that is longer stays whole, and so does a number
+   * with its fraction and its unit.
    *
    * @param text words between single spaces
    * @param size of the type (mm)
@@ -77,7 +82,8 @@ public enum Typeface {
   public List<String> wrapped(String text, double size, double width) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.split(" ")) {
+    for (String bound : TOGETHER.matcher(text).replaceAll("\u00a0").split(" ")) {
+      String word = bound.replace('\u00a0', ' ');
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, size) > width) {
         lines.add(line);

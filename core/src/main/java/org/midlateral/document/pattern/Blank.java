@@ -6,6 +6,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design.TroughDesign;
@@ -92,8 +94,14 @@ public record Blank(
     return new GeometryFactory().createPolygon(ring.toArray(Coordinate[]::new));
   }
 
+  /** Rounds the corners that point outward, then those that point inward. */
   private static Polygon rounded(Polygon sharp) {
-    Geometry round = sharp.buffer(-CORNER, PARTS).buffer(2 * CORNER, PARTS).buffer(-CORNER, PARTS);
-    return (Polygon) round;
+    return (Polygon) grown(grown(grown(sharp, -CORNER), 2 * CORNER), -CORNER);
+  }
+
+  private static Geometry grown(Geometry shape, double by) {
+    BufferParameters round = new BufferParameters(PARTS);
+    round.setSimplifyFactor(1e-6);
+    return BufferOp.bufferOp(shape, by, round);
   }
 }

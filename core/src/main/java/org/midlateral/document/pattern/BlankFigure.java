@@ -23,6 +23,9 @@ final class BlankFigure {
 
   private static final double BELOW = 7;
 
+  /** Half of the cutting line, right of the blank (mm). */
+  private static final double EDGE = 0.5;
+
   private static final double TYPE = 2.5;
 
   private final Blank blank;
@@ -62,7 +65,7 @@ final class BlankFigure {
       double middleOff) {
     BlankFigure figure = new BlankFigure(blank, digit, measurements, marks, lengths, middleOff);
     figure.draw();
-    return figure.sketch.drawing(MARGIN + blank.width(), BELOW + blank.length() + ABOVE);
+    return figure.sketch.drawing(MARGIN + blank.width() + EDGE, BELOW + blank.length() + ABOVE);
   }
 
   private double x(double girth) {
@@ -122,12 +125,12 @@ final class BlankFigure {
     for (int side = -1; side <= 1; side += 2) {
       List<Point> line = new ArrayList<>();
       for (double s = 3; s <= digit.tip(); s += 1) {
-        double half = SheetArc.round(digit.circumference(s), 2 * middleOff) / 2;
+        double half = SheetArc.round(digit.circumference(s), middleOff) / 2;
         line.add(new Point(x(side * half), y(s)));
       }
       sketch.stroke(Pen.FOLD, line, false);
     }
-    double half = SheetArc.round(digit.circumference(6), 2 * middleOff) / 2;
+    double half = SheetArc.round(digit.circumference(6), middleOff) / 2;
     double middle = (half + blank.width() / 2) / 2;
     sketch.text("pinch", x(middle), y(5), TYPE, Anchor.MIDDLE, 0);
     sketch.text("pinch", x(-middle), y(5), TYPE, Anchor.MIDDLE, 0);
@@ -166,7 +169,7 @@ final class BlankFigure {
     double low = y(-measurements.palmarCreaseToWeb());
     sketch.text("palmar crease", MARGIN - 5, low - TYPE * 0.35, TYPE, Anchor.END, 0);
     sketch.line(Pen.FINE, MARGIN - 4, low, x(-blank.tongueWidth() / 2 + 3), low);
-    double y = 3;
+    double y = 3.8;
     sketch.line(Pen.FINE, x(-half), y, x(half), y);
     for (double end : new double[] {-half, half}) {
       sketch.line(Pen.FINE, x(end), y - 1.2, x(end), y + 1.2);

@@ -101,7 +101,7 @@ public final class PatternPages {
             new Block(
                 Role.FIGURE,
                 name + figure.description(),
-                drawing,
+                drawing.withoutTextsOutside(left, low, width, height),
                 -left,
                 floor - low,
                 Optional.of(new Window(0, floor, width, height))));

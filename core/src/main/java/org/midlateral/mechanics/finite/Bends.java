@@ -40,6 +40,17 @@ final class Bends {
     return Arrays.copyOfRange(bends, 3 * triangle, 3 * triangle + 3);
   }
 
+  /** The triangles at a node and those that share a node with one of these, each once. */
+  int[] trianglesAround(int node) {
+    return IntStream.range(firstAt[node], firstAt[node + 1])
+        .map(k -> trianglesAt[k])
+        .flatMap(t -> IntStream.range(0, 3).map(c -> model.corner(t, c)))
+        .distinct()
+        .flatMap(i -> IntStream.range(firstAt[i], firstAt[i + 1]).map(k -> trianglesAt[k]))
+        .distinct()
+        .toArray();
+  }
+
   private void listTriangles() {
     int corners = trianglesAt.length;
     for (int c = 0; c < corners; c++) {

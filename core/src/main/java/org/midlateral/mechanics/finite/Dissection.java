@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Orders the unknowns: halves the triangles by a plane across their longest extent, again and
@@ -15,7 +16,7 @@ final class Dissection {
   /** A cut may lie this share of the patch (one over) away from the middle. */
   private static final int SLACK = 8;
 
-  private final ShellModel model;
+  private final Connections connections;
   private final boolean[] prescribed;
 
   /** The triangles in the order of the patches, and each node's first and last place there. */
@@ -33,8 +34,8 @@ final class Dissection {
   /** A run of places in the order, and its two halves (null for a smallest patch). */
   private record Range(int from, int to, Range left, Range right) {}
 
-  private Dissection(ShellModel model, boolean[] prescribed) {
-    this.model = model;
+  private Dissection(ShellModel model, Connections connections, boolean[] prescribed) {
+    this.connections = connections;
     this.prescribed = prescribed;
     int count = model.triangleCount();
     order = new int[count];
@@ -58,10 +59,11 @@ final class Dissection {
   /**
    * The whole shell as a tree of patches.
    *
+   * @param connections which nodes each triangle touches
    * @param prescribed 6 a node: which freedoms are no unknowns
    */
-  static Part of(ShellModel model, boolean[] prescribed) {
-    Dissection whole = new Dissection(model, prescribed);
+  static Part of(ShellModel model, Connections connections, boolean[] prescribed) {
+    Dissection whole = new Dissection(model, connections, prescribed);
     return whole.part(whole.tree);
   }
 
@@ -99,8 +101,8 @@ final class Dissection {
     int[] change = new int[to - from + 1];
     findFirstAndLast(from, to);
     for (int i = from; i < to; i++) {
-      for (int c = 0; c < 3; c++) {
-        int node = model.corner(order[i], c);
+      for (int c = 0; c < connections.count(order[i]); c++) {
+        int node = connections.node(order[i], c);
         if (first[node] == i && last[node] > i) {
           change[i - from + 1]++;
           change[last[node] - from + 1]--;
@@ -126,13 +128,13 @@ final class Dissection {
   /** Each node's first and last place in a run. */
   private void findFirstAndLast(int from, int to) {
     for (int i = to - 1; i >= from; i--) {
-      for (int c = 0; c < 3; c++) {
-        first[model.corner(order[i], c)] = i;
+      for (int c = 0; c < connections.count(order[i]); c++) {
+        first[connections.node(order[i], c)] = i;
       }
     }
     for (int i = from; i < to; i++) {
-      for (int c = 0; c < 3; c++) {
-        last[model.corner(order[i], c)] = i;
+      for (int c = 0; c < connections.count(order[i]); c++) {
+        last[connections.node(order[i], c)] = i;
       }
     }
   }
@@ -181,13 +183,12 @@ final class Dissection {
 
   private Part smallest(int from, int to) {
     int[] triangles = Arrays.copyOfRange(order, from, to);
-    int[] touched = new int[18 * triangles.length];
-    for (int t = 0; t < triangles.length; t++) {
-      for (int c = 0; c < 18; c++) {
-        touched[18 * t + c] =
-            Freedom.COUNT * model.corner(triangles[t], c / Freedom.COUNT) + c % Freedom.COUNT;
-      }
-    }
+    int[] touched =
+        Arrays.stream(triangles)
+            .flatMap(
+                t ->
+                    IntStream.range(0, connections.freedoms(t)).map(k -> connections.freedom(t, k)))
+            .toArray();
     int[] freedoms = ownFirst(touched, from, to);
     int own = ownCount(freedoms, from, to);
     int[] places = places(touched);

@@ -32,12 +32,14 @@ final class FactoredPart {
    * Factors a patch, halves in parallel.
    *
    * @param part the patch
+   * @param connections what each triangle touches
    * @param stiffness each triangle's packed lower triangle
    * @param diagonal the assembled diagonal, by freedom
    * @throws LooseShellException if a part can move without strain
    */
-  static FactoredPart of(Part part, double[] stiffness, double[] diagonal) {
-    return new Task(part, stiffness, diagonal).invoke();
+  static FactoredPart of(
+      Part part, Connections connections, double[] stiffness, double[] diagonal) {
+    return new Task(part, connections, stiffness, diagonal).invoke();
   }
 
   /** Numbers in the factor. */
@@ -105,11 +107,13 @@ final class FactoredPart {
     private static final double ROUNDING = 1e-13;
 
     private final transient Part part;
+    private final transient Connections connections;
     private final transient double[] stiffness;
     private final transient double[] diagonal;
 
-    Task(Part part, double[] stiffness, double[] diagonal) {
+    Task(Part part, Connections connections, double[] stiffness, double[] diagonal) {
       this.part = part;
+      this.connections = connections;
       this.stiffness = stiffness;
       this.diagonal = diagonal;
     }
@@ -119,9 +123,9 @@ final class FactoredPart {
       FactoredPart left = null;
       FactoredPart right = null;
       if (!part.smallest()) {
-        Task other = new Task(part.right(), stiffness, diagonal);
+        Task other = new Task(part.right(), connections, stiffness, diagonal);
         other.fork();
-        left = new Task(part.left(), stiffness, diagonal).compute();
+        left = new Task(part.left(), connections, stiffness, diagonal).compute();
         right = other.join();
       }
       double[][] matrix = new double[part.size()][part.size()];
@@ -148,18 +152,21 @@ final class FactoredPart {
     }
 
     private void addTriangles(double[][] matrix) {
-      int[] triangles = part.triangles();
-      for (int t = 0; t < triangles.length; t++) {
-        int at = triangles[t] * ShellTriangle.PACKED;
-        for (int i = 0; i < 18; i++) {
-          int row = part.trianglePlaces()[18 * t + i];
+      int[] places = part.trianglePlaces();
+      int first = 0;
+      for (int triangle : part.triangles()) {
+        int at = connections.offset(triangle);
+        int size = connections.freedoms(triangle);
+        for (int i = 0; i < size; i++) {
+          int row = places[first + i];
           for (int j = 0; j <= i; j++, at++) {
-            int column = part.trianglePlaces()[18 * t + j];
+            int column = places[first + j];
             if (row >= 0 && column >= 0) {
               matrix[Math.min(row, column)][Math.max(row, column)] += stiffness[at];
             }
           }
         }
+        first += size;
       }
     }
   }

@@ -26,6 +26,11 @@ final class Footing {
       join(model.corner(t, 0), model.corner(t, 1));
       join(model.corner(t, 0), model.corner(t, 2));
     }
+    for (int i = 0; i < piece.length; i++) {
+      if (model.tie(i) != null) {
+        join(i, model.tie(i).leaders()[0]);
+      }
+    }
   }
 
   /**

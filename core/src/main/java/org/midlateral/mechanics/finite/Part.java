@@ -8,7 +8,8 @@ package org.midlateral.mechanics.finite;
  * @param leftPlaces for each outer freedom of the left half its place among {@code freedoms}
  * @param rightPlaces the same for the right half
  * @param triangles of a smallest patch; else empty
- * @param trianglePlaces 18 a triangle: places among {@code freedoms}, -1 where prescribed
+ * @param trianglePlaces for each freedom that each triangle touches its place among {@code
+ *     freedoms}, -1 where prescribed
  * @param freedoms the patch's unknowns: first its own, which no triangle outside touches and no
  *     half has eliminated, then the outer ones that it shares
  * @param own number of its own unknowns

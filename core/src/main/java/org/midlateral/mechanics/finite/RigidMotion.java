@@ -16,7 +16,7 @@ public final class RigidMotion {
   /**
    * Holds three nodes far apart: one in three directions, one in two, one in one.
    *
-   * @param model a shell in one connected piece
+   * @param model a shell in one piece, connected or tied
    */
   public static List<Constraint> held(ShellModel model) {
     int first = farthest(model, i -> -model.node(i).getX());
@@ -38,9 +38,12 @@ public final class RigidMotion {
   }
 
   private static int farthest(ShellModel model, IntToDoubleFunction distance) {
-    int best = 0;
-    for (int i = 1; i < model.nodeCount(); i++) {
-      if (distance.applyAsDouble(i) > distance.applyAsDouble(best)) {
+    int best = -1;
+    for (int i = 0; i < model.nodeCount(); i++) {
+      if (model.tie(i) != null) {
+        continue;
+      }
+      if (best < 0 || distance.applyAsDouble(i) > distance.applyAsDouble(best)) {
         best = i;
       }
     }

@@ -1,5 +1,7 @@
 package org.midlateral.mechanics.finite;
 
+import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up and scale. */
@@ -83,6 +85,36 @@ public final class ShellLoad {
     return load;
   }
 
+  /**
+   * An even traction on parts of triangles, in one direction.
+   *
+   * @param height where it acts, as in {@link #onTriangles}
+   * @param total the sum of the forces (N)
+   * @throws IllegalArgumentException if there is no part
+   */
+  static ShellLoad onParts(ShellModel model, List<Clipped> parts, double height, Vector3D total) {
+    ShellLoad load = none(model);
+    double area = 0;
+    for (Clipped part : parts) {
+      for (double share : part.shares()) {
+        area += share * model.area(part.triangle());
+      }
+    }
+    if (!(area > 0)) {
+      throw new IllegalArgumentException("no surface to put the load on");
+    }
+    for (Clipped part : parts) {
+      int t = part.triangle();
+      Vector3D arm = model.areaNormal(t).normalize().multiply(height * model.meanThickness(t));
+      double[] shares = part.shares();
+      for (int c = 0; c < 3; c++) {
+        Vector3D force = total.multiply(shares[c] * model.area(t) / area);
+        load.addTo(model.corner(t, c), force, arm.cross(force));
+      }
+    }
+    return load;
+  }
+
   private static double edgeArea(ShellModel model, int from, int to) {
     return model.node(from).distance(model.node(to))
         * (model.thickness(from) + model.thickness(to))
@@ -145,9 +177,32 @@ public final class ShellLoad {
     return sum;
   }
 
+  /** The load with that on tied nodes handed to those that lead them. */
+  ShellLoad onLeaders(ShellModel model) {
+    ShellLoad carried = new ShellLoad(values.clone());
+    for (int i = 0; i < model.nodeCount(); i++) {
+      Tie tie = model.tie(i);
+      if (tie == null) {
+        continue;
+      }
+      for (int l = 0; l < 3; l++) {
+        Vector3D force = force(i).multiply(tie.weights()[l]);
+        Vector3D moment = moment(i).multiply(tie.weights()[l]);
+        carried.addTo(tie.leaders()[l], force, moment.add(tie.arms().get(l).cross(force)));
+      }
+      Arrays.fill(carried.values, Freedom.COUNT * i, Freedom.COUNT * (i + 1), 0);
+    }
+    return carried;
+  }
+
   /** The numbers, six a node; not to be changed. */
   double[] values() {
     return values;
+  }
+
+  /** Adds a force to a load that is being made. */
+  void add(int node, Vector3D force) {
+    addTo(node, force, Vector3D.ZERO);
   }
 
   private void addTo(int node, Vector3D force, Vector3D moment) {

@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -15,6 +16,9 @@ public final class ShellModel {
   private final double[] thickness;
   private final Isotropic material;
 
+  /** By node; null for one with freedoms of its own. */
+  private final Tie[] ties;
+
   /**
    * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
    * @param corners nodes of each triangle, m by 3, row-major
@@ -28,8 +32,41 @@ public final class ShellModel {
     this.corners = corners.clone();
     this.thickness = thickness.clone();
     this.material = material;
+    this.ties = new Tie[thickness.length];
     checkNodes();
     checkTriangles();
+  }
+
+  private ShellModel(ShellModel bare, List<Tie> ties) {
+    xyz = bare.xyz;
+    corners = bare.corners;
+    thickness = bare.thickness;
+    material = bare.material;
+    this.ties = bare.ties.clone();
+    for (Tie tie : ties) {
+      this.ties[tie.node()] = tie;
+    }
+    for (Tie tie : ties) {
+      for (int leader : tie.leaders()) {
+        if (this.ties[leader] != null) {
+          throw new IllegalArgumentException("node " + leader + " leads and follows");
+        }
+      }
+    }
+  }
+
+  /**
+   * The same shell with some nodes bonded to another layer.
+   *
+   * @param ties no node may both lead and follow
+   */
+  ShellModel tied(List<Tie> ties) {
+    return new ShellModel(this, ties);
+  }
+
+  /** What a node follows; null where it has freedoms of its own. */
+  Tie tie(int node) {
+    return ties[node];
   }
 
   /**
@@ -85,6 +122,18 @@ public final class ShellModel {
             + thickness[corner(triangle, 1)]
             + thickness[corner(triangle, 2)])
         / 3;
+  }
+
+  /**
+   * A point of a triangle (mm).
+   *
+   * @param weights of its three corners; their sum is 1
+   */
+  public Vector3D at(int triangle, double[] weights) {
+    return node(corner(triangle, 0))
+        .multiply(weights[0])
+        .add(node(corner(triangle, 1)).multiply(weights[1]))
+        .add(node(corner(triangle, 2)).multiply(weights[2]));
   }
 
   /** The middle of a triangle (mm). */

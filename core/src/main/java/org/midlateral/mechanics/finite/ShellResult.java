@@ -105,6 +105,10 @@ public final class ShellResult {
     return largest;
   }
 
+  Bends bends() {
+    return bends;
+  }
+
   /** xx, yy and xy (engineering) in the facet's plane, x along the first edge. */
   double[] strainComponents(int triangle, Side side) {
     double[] corners = new double[18];

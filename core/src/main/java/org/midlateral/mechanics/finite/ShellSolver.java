@@ -1,7 +1,9 @@
 package org.midlateral.mechanics.finite;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * A shell with its constraints, factored and ready for any number of loads. Immutable; may be
@@ -11,6 +13,7 @@ public final class ShellSolver {
   private final ShellModel model;
   private final List<Constraint> constraints;
   private final Bends bends;
+  private final Connections connections;
   private final double[] stiffness;
 
   /** The prescribed values by freedom, 0 elsewhere, and the forces that they alone ask for. */
@@ -23,11 +26,11 @@ public final class ShellSolver {
     this.model = model;
     this.constraints = List.copyOf(constraints);
     bends = new Bends(model);
-    stiffness = new double[ShellTriangle.PACKED * model.triangleCount()];
+    connections = new Connections(model);
+    stiffness = new double[connections.size()];
     IntStream.range(0, model.triangleCount())
         .parallel()
-        .forEach(
-            t -> new ShellTriangle(model, bends, t).stiffness(stiffness, ShellTriangle.PACKED * t));
+        .forEach(t -> connections.stiffness(bends, t, stiffness));
     prescribed = new double[Freedom.COUNT * model.nodeCount()];
     boolean[] held = new boolean[prescribed.length];
     for (Constraint c : constraints) {
@@ -35,7 +38,9 @@ public final class ShellSolver {
     }
     Footing.check(model, constraints);
     prescribedForces = forces(prescribed);
-    factor = FactoredPart.of(Dissection.of(model, held), stiffness, diagonal());
+    factor =
+        FactoredPart.of(
+            Dissection.of(model, connections, held), connections, stiffness, diagonal());
   }
 
   /**
@@ -60,7 +65,8 @@ public final class ShellSolver {
     if (load.values().length != prescribed.length) {
       throw new IllegalArgumentException("the load belongs to another model");
     }
-    double[] moved = load.values().clone();
+    ShellLoad carried = load.onLeaders(model);
+    double[] moved = carried.values().clone();
     for (int i = 0; i < moved.length; i++) {
       moved[i] -= prescribedForces[i];
     }
@@ -70,12 +76,39 @@ public final class ShellSolver {
       int at = c.freedom().at(c.node());
       moved[at] = c.value();
     }
-    return new ShellResult(model, bends, constraints, load, moved, forces(moved));
+    double[] internal = forces(moved);
+    for (int i = 0; i < model.nodeCount(); i++) {
+      follow(model.tie(i), moved);
+    }
+    return new ShellResult(model, bends, constraints, carried, moved, internal);
+  }
+
+  /** Writes what a tied node does. */
+  private static void follow(Tie tie, double[] moved) {
+    if (tie == null) {
+      return;
+    }
+    Vector3D displacement = Vector3D.ZERO;
+    Vector3D rotation = Vector3D.ZERO;
+    for (int l = 0; l < 3; l++) {
+      double[] leader = Arrays.copyOfRange(moved, 6 * tie.leaders()[l], 6 * tie.leaders()[l] + 6);
+      Vector3D turn = Vector3D.of(leader[3], leader[4], leader[5]);
+      Vector3D shift =
+          Vector3D.of(leader[0], leader[1], leader[2]).add(turn.cross(tie.arms().get(l)));
+      displacement = displacement.add(shift.multiply(tie.weights()[l]));
+      rotation = rotation.add(turn.multiply(tie.weights()[l]));
+    }
+    System.arraycopy(displacement.toArray(), 0, moved, Freedom.ALONG_X.at(tie.node()), 3);
+    System.arraycopy(rotation.toArray(), 0, moved, Freedom.ABOUT_X.at(tie.node()), 3);
   }
 
   /** Unknowns of the equations. */
   public int unknowns() {
-    return prescribed.length - constraints.size();
+    int tied = 0;
+    for (int i = 0; i < model.nodeCount(); i++) {
+      tied += model.tie(i) == null ? 0 : Freedom.COUNT;
+    }
+    return prescribed.length - constraints.size() - tied;
   }
 
   /** Numbers in the factor, a measure of memory (8 bytes each) and work. */
@@ -87,6 +120,10 @@ public final class ShellSolver {
     if (constraint.node() < 0 || constraint.node() >= model.nodeCount()) {
       throw new IllegalArgumentException(
           "a constraint names node %d of %d".formatted(constraint.node(), model.nodeCount()));
+    }
+    if (model.tie(constraint.node()) != null) {
+      throw new IllegalArgumentException(
+          "a constraint names node %d, which is tied to others".formatted(constraint.node()));
     }
     int at = constraint.freedom().at(constraint.node());
     if (held[at]) {
@@ -100,11 +137,10 @@ public final class ShellSolver {
   /** The forces that hold the shell in a given shape, six a node. */
   private double[] forces(double[] moved) {
     double[] forces = new double[moved.length];
-    int[] freedoms = new int[18];
     int at = 0;
     for (int t = 0; t < model.triangleCount(); t++) {
-      freedomsOf(t, freedoms);
-      for (int i = 0; i < 18; i++) {
+      int[] freedoms = freedomsOf(t);
+      for (int i = 0; i < freedoms.length; i++) {
         for (int j = 0; j < i; j++, at++) {
           forces[freedoms[i]] += stiffness[at] * moved[freedoms[j]];
           forces[freedoms[j]] += stiffness[at] * moved[freedoms[i]];
@@ -117,11 +153,10 @@ public final class ShellSolver {
 
   private double[] diagonal() {
     double[] diagonal = new double[prescribed.length];
-    int[] freedoms = new int[18];
     for (int t = 0; t < model.triangleCount(); t++) {
-      freedomsOf(t, freedoms);
-      int at = ShellTriangle.PACKED * t - 1;
-      for (int i = 0; i < 18; i++) {
+      int[] freedoms = freedomsOf(t);
+      int at = connections.offset(t) - 1;
+      for (int i = 0; i < freedoms.length; i++) {
         at += i + 1;
         diagonal[freedoms[i]] += stiffness[at];
       }
@@ -129,9 +164,11 @@ public final class ShellSolver {
     return diagonal;
   }
 
-  private void freedomsOf(int triangle, int[] freedoms) {
-    for (int c = 0; c < 18; c++) {
-      freedoms[c] = Freedom.COUNT * model.corner(triangle, c / Freedom.COUNT) + c % Freedom.COUNT;
+  private int[] freedomsOf(int triangle) {
+    int[] freedoms = new int[connections.freedoms(triangle)];
+    for (int k = 0; k < freedoms.length; k++) {
+      freedoms[k] = connections.freedom(triangle, k);
     }
+    return freedoms;
   }
 }

@@ -1,5 +1,7 @@
 package org.midlateral.document.bench;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.midlateral.document.drawing.Paper;
@@ -32,5 +34,12 @@ public final class BenchFiles {
             new SheetFigure("proximal force", 3.1, 2.6, 3.7, "N"),
             new SheetFigure("extension lost", 1.3, Double.NaN, Double.NaN, "°")),
         Paper.usualWith(order.measurements().unit()));
+  }
+
+  /** One of them as it is written. */
+  public static byte[] bytes(BenchDocuments documents, String name) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    documents.files().get(name).writeTo(out);
+    return out.toByteArray();
   }
 }

@@ -1,0 +1,71 @@
+package org.midlateral.mechanics.finite;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.TriangleMesh;
+
+/** Carries the strains of the coarse shell over to the surface of a printed piece. */
+final class PrintedStrain {
+  private final FingerShell shell;
+  private final StrainField strains;
+
+  PrintedStrain(FingerShell shell, StrainField strains) {
+    this.shell = shell;
+    this.strains = strains;
+  }
+
+  double[] on(Solid printed) {
+    boolean dorsal = printed.piece().dorsal();
+    if (dorsal && !shell.closed()) {
+      throw new IllegalArgumentException("the dorsal shell was not part of the computation");
+    }
+    int layer = dorsal ? 1 : 0;
+    TriangleMesh mesh = printed.mesh();
+    int n = printed.innerVertices();
+    double[] out = new double[mesh.vertexCount()];
+    DigitSurface digit = shell.digit();
+    double sign = dorsal ? -1 : 1;
+    for (int i = 0; i < n; i++) {
+      double s = printed.station(i);
+      Vector3D arm = digit.centre(s).vectorTo(mesh.vertex(i).add(mesh.vertex(n + i)).multiply(0.5));
+      double up = arm.dot(Layer.dorsal(digit, s));
+      Spot spot = shell.on(layer, s, Math.atan2(sign * arm.getY(), -sign * up));
+      out[i] = at(spot, Side.BACK);
+      out[n + i] = at(spot, Side.FRONT);
+    }
+    for (int i = 2 * n; i < out.length; i++) {
+      int node = nearestOnCrest(layer, mesh.vertex(i));
+      double front = strains.at(node, Side.FRONT);
+      double back = strains.at(node, Side.BACK);
+      out[i] = Math.abs(front) > Math.abs(back) ? front : back;
+    }
+    return out;
+  }
+
+  private double at(Spot spot, Side side) {
+    double sum = 0;
+    double most = 0;
+    for (int c = 0; c < 3; c++) {
+      double weight = Math.max(0, spot.weights()[c]);
+      sum += weight * strains.at(shell.model().corner(spot.triangle(), c), side);
+      most += weight;
+    }
+    return sum / most;
+  }
+
+  private int nearestOnCrest(int layer, Vector3D point) {
+    Layer l = shell.layer(layer);
+    int first = layer == 0 ? 0 : shell.layer(0).nodeCount();
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = l.inner; i < l.nodeCount(); i++) {
+      double distance = shell.model().node(first + i).distanceSq(point);
+      if (distance < least) {
+        least = distance;
+        best = first + i;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,111 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.finite.FingerShell;
+import org.midlateral.mechanics.finite.HeldAnswer;
+import org.midlateral.mechanics.finite.HeldJoint;
+import org.midlateral.mechanics.finite.HeldShell;
+import org.midlateral.mechanics.finite.Isotropic;
+import org.midlateral.mechanics.finite.WrapAnswer;
+import org.midlateral.relief.Relief;
+import org.midlateral.shell.DorsalShell;
+import org.midlateral.trough.Piece;
+
+/**
+ * The finite elements' answers for one orthosis: its trough alone, the bonded pair, and other
+ * wraps.
+ *
+ * @param order with the moment that all of them bear
+ * @param moment of the finger about the PIP axis (N·mm)
+ * @param trough the trough alone; empty where it could not be meshed
+ * @param bonded with the dorsal shell bonded on; empty where there is none
+ * @param findings notes about what could not be computed
+ */
+record HeldPieces(
+    Order order,
+    double moment,
+    Optional<HeldAnswer> trough,
+    Optional<HeldAnswer> bonded,
+    List<Finding> findings) {
+
+  HeldPieces {
+    findings = List.copyOf(findings);
+  }
+
+  static HeldPieces of(Orthosis made, ThreePoint support) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<HeldAnswer> trough = Optional.empty();
+    Optional<HeldAnswer> bonded = Optional.empty();
+    Relief relief = made.relief();
+    Piece volar = relief.over(made.bare());
+    HeldJoint joint = HeldJoint.of(support);
+    Isotropic material = isotropic(made.order());
+    try {
+      trough = Optional.of(HeldShell.solve(FingerShell.trough(volar, material), joint).answer());
+      if (made.dorsalShell().isPresent()) {
+        Piece dorsal = DorsalShell.of(made.order().design(), made.digit(), made.bare(), relief);
+        bonded =
+            Optional.of(
+                HeldShell.solve(FingerShell.bonded(volar, dorsal, material), joint).answer());
+      }
+    } catch (DesignRefused | IllegalArgumentException e) {
+      findings.add(notComputed(e.getMessage()));
+    }
+    return new HeldPieces(made.order(), support.moment(), trough, bonded, findings);
+  }
+
+  private static Isotropic isotropic(Order order) {
+    Material material = Material.of(order.design().material());
+    return new Isotropic(material.modulus(), material.poisson());
+  }
+
+  private static Finding notComputed(String why) {
+    return Finding.note(
+        "finite-elements",
+        "trough.wrap",
+        "The finite element result is left out: " + why,
+        Double.NaN,
+        Double.NaN);
+  }
+
+  /** A line of the comparison with what the finite elements find for its wrap. */
+  RigidityBlock.Wrap beside(RigidityBlock.Wrap line) {
+    try {
+      HeldAnswer answer =
+          WrapAnswer.compare(
+                  order.measurements(), order.design(), isotropic(order), moment, line.wrap())
+              .get(0)
+              .answer();
+      return line.with(
+          new RigidityBlock.FiniteElements(
+              answer.deflectionAtPip(), answer.extensionLost(), answer.opening().pip()));
+    } catch (DesignRefused | IllegalArgumentException e) {
+      return line;
+    }
+  }
+
+  /** The report's block. */
+  Optional<SupportBlock.FiniteElements> block() {
+    return trough.map(
+        t -> new SupportBlock.FiniteElements(held(t), bonded.map(HeldPieces::held).orElse(null)));
+  }
+
+  private static SupportBlock.Held held(HeldAnswer answer) {
+    return new SupportBlock.Held(
+        answer.deflectionAtPip(),
+        answer.extensionLost(),
+        answer.opening().pip(),
+        answer.largestStrain().value(),
+        answer.largestStrain().station(),
+        answer.largestStrain().girth());
+  }
+}

@@ -1,0 +1,169 @@
+package org.midlateral.document.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.Pixels;
+import org.midlateral.measurement.LengthUnit;
+
+/** What every page must hold: selectable text, the warning, nothing cut, nothing overlapping. */
+class PagesTest {
+
+  /** Runs of text on the pages, with their boxes in points. */
+  private static final class Boxes extends PDFTextStripper {
+    final List<List<Box>> pages = new ArrayList<>();
+
+    record Box(String text, double x0, double y0, double x1, double y1) {
+      boolean overlaps(Box o) {
+        double slack = 0.6;
+        return x0 + slack < o.x1 && o.x0 + slack < x1 && y0 + slack < o.y1 && o.y0 + slack < y1;
+      }
+    }
+
+    Boxes() throws IOException {
+      super();
+    }
+
+    @Override
+    protected void startPage(PDPage page) {
+      pages.add(new ArrayList<>());
+    }
+
+    @Override
+    protected void writeString(String text, List<TextPosition> at) {
+      // A run set at a slope is one word; capital height is about 0.71 of the size.
+      TextPosition first = at.get(0);
+      TextPosition last = at.get(at.size() - 1);
+      double size = first.getFontSizeInPt();
+      if (first.getDir() == 0) {
+        pages
+            .get(pages.size() - 1)
+            .add(
+                new Box(
+                    text,
+                    first.getX(),
+                    first.getY() - 0.71 * size,
+                    last.getX() + last.getWidth(),
+                    first.getY()));
+      } else {
+        double y = first.getPageHeight() - first.getY();
+        double x = first.getX();
+        assertThat(x).isPositive();
+        assertThat(y).isPositive();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "bulbous-ring, closure.kind=wrap, trough.wrap=0.5",
+    "bulbous-ring, closure.kind=strap, trough.wrap=0.45",
+    "middle-inches, closure.kind=strap, trough.wrap=0.5",
+    "left-deficit, closure.kind=sleeve, trough.wrap=0.45",
+    "covered-tip, closure.kind=tape, trough.wrap=0.5",
+    "slim-little, closure.kind=wrap, trough.liner=1",
+  })
+  void everyPageIsWhole(String sample, String closure, String other) throws Exception {
+    BenchDocuments documents = BenchFiles.of(BenchFiles.orthosis(sample, closure, other));
+    for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
+      check(name, BenchFiles.bytes(documents, name));
+    }
+  }
+
+  @Test
+  void theFormIsWhole() throws IOException {
+    check("form", MeasuringForm.pdf(LengthUnit.IN, Paper.LETTER));
+    check("form", MeasuringForm.pdf(LengthUnit.MM, Paper.A4));
+  }
+
+  private static void check(String name, byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getDocumentInformation().getTitle()).isNotBlank();
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+      assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+      assertThat(document.getNumberOfPages()).isBetween(1, name.startsWith("bench") ? 2 : 6);
+      Boxes boxes = new Boxes();
+      boxes.getText(document);
+      for (int p = 0; p < document.getNumberOfPages(); p++) {
+        PDFTextStripper one = new PDFTextStripper();
+        one.setStartPage(p + 1);
+        one.setEndPage(p + 1);
+        assertThat(one.getText(document))
+            .contains(BenchDocuments.WARNING, "page " + (p + 1) + " of ");
+        embedded(document.getPage(p));
+        apart(name, boxes.pages.get(p));
+        assertThat(Pixels.ofPdf(pdf, p, 60).drawnOutside(Paper.USED_WIDTH, Paper.USED_HEIGHT))
+            .as("%s page %d stays within both papers", name, p + 1)
+            .isFalse();
+      }
+    }
+  }
+
+  private static void embedded(PDPage page) throws IOException {
+    for (COSName font : page.getResources().getFontNames()) {
+      assertThat(page.getResources().getFont(font).isEmbedded()).isTrue();
+    }
+  }
+
+  private static void apart(String name, List<Boxes.Box> boxes) {
+    for (int i = 0; i < boxes.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertThat(boxes.get(i).overlaps(boxes.get(j)))
+            .as("%s: '%s' over '%s'", name, boxes.get(i).text(), boxes.get(j).text())
+            .isFalse();
+      }
+    }
+  }
+
+  @Test
+  void theSameOrderIsTheSameBytes() throws Exception {
+    BenchDocuments once = BenchFiles.of(BenchFiles.orthosis("slim-little"));
+    BenchDocuments again = BenchFiles.of(BenchFiles.orthosis("slim-little"));
+    assertThat(once.files().keySet())
+        .containsExactly("bench-sheet.pdf", "pattern.pdf", "pattern.svg", "pattern.dxf");
+    for (String name : once.files().keySet()) {
+      boolean same = Arrays.equals(BenchFiles.bytes(again, name), BenchFiles.bytes(once, name));
+      assertThat(same).as(name).isTrue();
+    }
+  }
+
+  @Test
+  void aBlankLargerThanThePageIsTiled() throws Exception {
+    BenchDocuments documents =
+        BenchFiles.of(
+            BenchFiles.orthosis(
+                "bulbous-ring",
+                "circumference.pip=112",
+                "circumference.proximal-phalanx=108",
+                "circumference.middle-phalanx=100",
+                "circumference.dip=92",
+                "circumference.tip=88",
+                "width.pip=36",
+                "length.web-to-pip=40",
+                "length.pip-to-dip=36",
+                "length.dip-to-tip=40",
+                "length.palmar-crease-to-web=30",
+                "trough.liner=3",
+                "trough.wall=3",
+                "dorsal-shell.make=no"));
+    byte[] pdf = BenchFiles.bytes(documents, "pattern.pdf");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      String text = new PDFTextStripper().getText(document);
+      assertThat(text).contains("part 1 of ", "part 2 of ", "lay the crosses on one another");
+    }
+    check("pattern", pdf);
+  }
+}

@@ -1,0 +1,144 @@
+package org.midlateral.mechanics.closure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.TapedDigit;
+import org.midlateral.document.bench.BenchFiles;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.recipe.Orthosis;
+
+class ClosureTest {
+
+  private static Closure closure(Orthosis orthosis) {
+    return Closure.of(orthosis.order(), orthosis.digit(), orthosis.relief(), orthosis.solids());
+  }
+
+  /** Closed form: 1 N over 25 mm round a radius of 10 mm is 1 / 250 MPa. */
+  @Test
+  void laplaceByHand() {
+    assertThat(Laplace.pressure(1, 1, 25, 2 * Math.PI * 10)).isCloseTo(4.0, within(1e-12));
+    assertThat(Laplace.pressure(2, 1, 25, 2 * Math.PI * 10)).isCloseTo(8.0, within(1e-12));
+  }
+
+  /**
+   * The bandager's form, P (mmHg) = 4620 n T / (C W), T in kgf, C and W in cm: S. Thomas, The use
+   * of the Laplace equation in the calculation of sub-bandage pressure, World Wide Wounds (2003);
+   * the constant from memory, rounded to three figures there.
+   */
+  @Test
+  void laplaceAsBandagersWriteIt() {
+    double tension = 0.1 * 9.80665;
+    double pressure = Laplace.pressure(2, tension, 25, 66) * Laplace.MMHG_PER_KPA;
+    assertThat(pressure).isCloseTo(4620 * 2 * 0.1 / (6.6 * 2.5), within(0.05));
+  }
+
+  /** Closed form: round a bare finger the taut girth is the skin's own. */
+  @Test
+  void theTautGirthOfABareFingerIsItsCircumference() throws Exception {
+    Measurements measured = BenchFiles.orthosis("slim-little").order().measurements();
+    DigitSurface digit = TapedDigit.of(measured);
+    assertThat(new OuterGirth(digit, List.of()).at(digit.pipAxis()))
+        .isCloseTo(measured.circumference().get(Level.PIP), within(0.001));
+  }
+
+  /**
+   * Closed form: over a round finger of girth 2πr in a closed shell of outer radius R the strap is
+   * 2πR and the lap; with a trough alone of wrap one half it is a half round and the taut rest.
+   */
+  @Test
+  void theStrapOfACircleIsItsGirthAndTheLap() throws Exception {
+    String width = "width.pip=" + 56 / Math.PI;
+    Orthosis round =
+        BenchFiles.orthosis(
+            "slim-little",
+            "circumference.proximal-phalanx=56",
+            "circumference.pip=56",
+            "circumference.middle-phalanx=56",
+            "circumference.tip=50",
+            "width.proximal-phalanx=" + 56 / Math.PI,
+            width,
+            "width.middle-phalanx=" + 56 / Math.PI,
+            "trough.clearance=0",
+            "dorsal-shell.make=no",
+            "closure.kind=strap");
+    Closure closure = closure(round);
+    Strap strap = closure.straps().get(0);
+    double inner = 28 / Math.PI;
+    double outer = inner + round.order().design().trough().wall();
+    assertThat(strap.length()).isCloseTo(strap.girth() + 30, within(1e-9));
+    assertThat(strap.station()).isEqualTo(round.digit().pipAxis());
+    // Half round the outside of the trough, then taut over its rims and round the bare dorsum:
+    // from the outer rim's round edge tangent to the skin's circle.
+    double wall = outer - inner;
+    double edge = (inner + outer) / 2;
+    double reach = Math.sqrt(edge * edge - Math.pow(inner - wall / 2, 2));
+    double lean = Math.acos((inner - wall / 2) / edge);
+    double taut = 2 * reach + 2 * lean * wall / 2 + (Math.PI - 2 * lean) * inner;
+    assertThat(strap.girth()).isCloseTo(Math.PI * outer + taut, within(0.4));
+    Strap bare = Strap.of(round.order().design().closure(), 0, 2 * Math.PI * 9, 100);
+    assertThat(bare.length()).isCloseTo(2 * Math.PI * 9 + 30, within(1e-12));
+  }
+
+  @Test
+  void aStrapIsNotAdvisedOverABulbousJoint() throws Exception {
+    Closure closure = closure(BenchFiles.orthosis("bulbous-ring", "closure.kind=strap"));
+    assertThat(closure.straps()).isEmpty();
+    assertThat(closure.findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.code()).isEqualTo("strap-over-sore-joint");
+              assertThat(f.severity()).isEqualTo(Finding.Severity.CAUTION);
+              assertThat(f.text()).contains("bulbous", "elastic wrap", "sleeve");
+            });
+  }
+
+  @Test
+  void norOverASoreOne() throws Exception {
+    Closure closure =
+        closure(BenchFiles.orthosis("middle-inches", "relief.make=yes", "closure.kind=strap"));
+    assertThat(closure.straps()).isEmpty();
+    assertThat(closure.findings().get(0).text()).contains("sore spot");
+    assertThat(closure(BenchFiles.orthosis("middle-inches")).straps()).hasSize(2);
+  }
+
+  /** A wrap of half overlap lies in two layers; every turn is a girth and a slope. */
+  @Test
+  void theWrapsLengthIsItsTurns() throws Exception {
+    Orthosis orthosis = BenchFiles.orthosis("slim-little", "closure.overlap=0.5");
+    ElasticWrap wrap = closure(orthosis).wrap();
+    assertThat(wrap.layers()).isEqualTo(2);
+    assertThat(wrap.passes()).isEqualTo(1);
+    double least = 37 * wrap.turns();
+    double most = (48 + 2 * Math.PI * 6) * wrap.turns() + 30;
+    assertThat(wrap.length()).isBetween(least, most);
+    ElasticWrap twice = closure(BenchFiles.orthosis("slim-little", "closure.layers=4")).wrap();
+    assertThat(twice.passes()).isEqualTo(2);
+    assertThat(twice.length() - 30).isCloseTo(2 * (wrap.length() - 30), within(1e-6));
+  }
+
+  @Test
+  void tapeWithoutAShellLiesOnSkin() throws Exception {
+    Closure closure =
+        closure(BenchFiles.orthosis("covered-tip", "closure.kind=tape", "dorsal-shell.make=no"));
+    assertThat(closure.findings()).extracting(Finding::code).containsExactly("tape-on-skin");
+    Closure closed = closure(BenchFiles.orthosis("covered-tip", "closure.kind=tape"));
+    assertThat(closed.findings()).isEmpty();
+    assertThat(closed.tape().lengths()).allMatch(length -> length > 61 + 30);
+  }
+
+  @Test
+  void aSleeveIsSizedByTheGirthOverTheOrthosis() throws Exception {
+    Sleeve sleeve = closure(BenchFiles.orthosis("slim-little", "closure.kind=sleeve")).sleeve();
+    assertThat(sleeve.levels()).hasSize(4).allMatch(level -> level.worn() > level.skin());
+    assertThat(sleeve.oneWidthServes()).isEqualTo(sleeve.tightest() <= sleeve.slackest());
+    double thickest = sleeve.levels().stream().mapToDouble(LevelGirth::worn).max().orElseThrow();
+    assertThat(sleeve.tightest() * 2 * Sleeve.MOST_STRETCH).isCloseTo(thickest, within(1e-9));
+  }
+}
