@@ -31,6 +31,7 @@ import org.midlateral.solid.MeshAudit;
  * @param orthosis what was made; empty where the design has no room on the finger
  * @param inspection what was measured on it
  * @param documents mechanics and bench documents; empty where they were not asked for
+ * @param print whether it suits the process it is printed by, and how it lies on the bed
  * @param findings cautions about the input, then what making and inspecting found
  * @param timing where the time went so far
  */
@@ -38,6 +39,7 @@ public record Product(
     Order order,
     Optional<Orthosis> orthosis,
     Optional<Inspection> inspection,
+    Optional<PrintCheck> print,
     Optional<Documents> documents,
     List<Finding> findings,
     Report.Timing timing) {
@@ -69,10 +71,14 @@ public record Product(
         watch.checksEnd();
       }
       findings.addAll(inspection.findings());
+      PrintCheck print = PrintCheck.of(orthosis, inspection);
+      findings.addAll(print.findings());
+      watch.checksEnd();
       return new Product(
           order,
           Optional.of(orthosis),
           Optional.of(inspection),
+          Optional.of(print),
           Optional.empty(),
           findings,
           watch.timing());
@@ -80,7 +86,13 @@ public record Product(
       watch.geometryEnds();
       findings.add(refused.finding());
       return new Product(
-          order, Optional.empty(), Optional.empty(), Optional.empty(), findings, watch.timing());
+          order,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          findings,
+          watch.timing());
     }
   }
 
@@ -94,7 +106,7 @@ public record Product(
     Documents drawn = Documents.of(orthosis.orElseThrow());
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(drawn.findings());
-    return new Product(order, orthosis, inspection, Optional.of(drawn), all, timing);
+    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
   }
 
   /** Whether it may be written. */
@@ -166,7 +178,12 @@ public record Product(
         tool(),
         material().title(),
         orthosis.orElseThrow().solids().stream()
-            .map(solid -> new Part(solid.piece().name(), solid.mesh()))
+            .map(
+                solid ->
+                    new Part(
+                        solid.piece().name(),
+                        solid.mesh(),
+                        print.orElseThrow().pose(solid.piece().name())))
             .toList());
   }
 
@@ -193,7 +210,14 @@ public record Product(
         mechanics().map(Rigidity::forces).orElse(null),
         documents.map(d -> d.blocks().closure()).orElse(null),
         documents.map(d -> d.blocks().blank()).orElse(null),
+        print.map(this::printBlock).orElse(null),
         writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+  }
+
+  private Report.Print printBlock(PrintCheck check) {
+    Inspection inspected = inspection.orElseThrow();
+    Double gap = inspected.together().map(fit -> fit.smallest().distance()).orElse(null);
+    return check.block(material().title(), partLines(inspected), gap);
   }
 
   private Optional<Rigidity> mechanics() {

@@ -17,6 +17,9 @@ public final class SharedData {
   /** Texts that warn. */
   public static final String CAUTIONS = "cautions.yaml";
 
+  /** Printing processes and their limits. */
+  public static final String PROCESSES = "print-processes.yaml";
+
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 

@@ -89,7 +89,7 @@ class BatchTest {
   @Test
   void refusedDesignsAreRememberedAndHaveNoParts() throws Exception {
     write(row("inv-a", 0));
-    List<String> folds = List.of("angle.pip-extension-deficit=60", "trough.wall=4");
+    List<String> folds = List.of("length.palmar-crease-to-web=12", "trough.proximal-margin=8");
     assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
     assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
     String text = told.get(0).text();
