@@ -48,10 +48,10 @@ public final class Batch {
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
       throws IOException, FolderInUse {
     try (FolderLock lock = FolderLock.take(settings.folder());
-        BatchReport report = new BatchReport(settings.folder())) {
-      assert lock != null;
+        BatchReport report = new BatchReport(lock.folder())) {
       Batch batch = new Batch(settings, listener);
       batch.run(source, report);
+      report.finish();
       return batch.counts;
     }
   }

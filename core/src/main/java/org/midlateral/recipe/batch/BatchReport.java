@@ -1,6 +1,5 @@
 package org.midlateral.recipe.batch;
 
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -8,6 +7,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.midlateral.document.FileProblem;
 
 /**
  * The table of what became of each order, {@code batch-report.csv} by RFC 4180: written aside while
@@ -20,25 +20,42 @@ final class BatchReport implements AutoCloseable {
   private final Path file;
   private final CSVPrinter out;
 
-  BatchReport(Path folder) throws IOException {
+  BatchReport(Path folder) {
     this.aside = folder.resolve("." + FILE + ".part");
     this.file = folder.resolve(FILE);
-    BufferedWriter writer = Files.newBufferedWriter(aside, StandardCharsets.UTF_8);
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
             .setHeader("place", "reference", "folder", "state", "text")
             .get();
-    this.out = new CSVPrinter(writer, format);
+    try {
+      this.out = new CSVPrinter(Files.newBufferedWriter(aside, StandardCharsets.UTF_8), format);
+    } catch (IOException e) {
+      throw FileProblem.of(aside, e);
+    }
   }
 
-  void add(Outcome outcome) throws IOException {
-    out.printRecord(
-        inert(outcome.place()),
-        outcome.reference(),
-        outcome.folder(),
-        outcome.state().word(),
-        inert(outcome.text()));
+  void add(Outcome outcome) {
+    try {
+      out.printRecord(
+          inert(outcome.place()),
+          outcome.reference(),
+          outcome.folder(),
+          outcome.state().word(),
+          inert(outcome.text()));
+    } catch (IOException e) {
+      throw FileProblem.of(aside, e);
+    }
+  }
+
+  /** Gives the table its name, once the run is through. */
+  void finish() {
+    try {
+      out.close();
+      Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      throw FileProblem.of(file, e);
+    }
   }
 
   /** A cell that a spreadsheet would take for a formula is given a space in front. */
@@ -47,8 +64,12 @@ final class BatchReport implements AutoCloseable {
   }
 
   @Override
-  public void close() throws IOException {
-    out.close();
-    Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  public void close() {
+    try {
+      out.close();
+    } catch (IOException e) {
+      // The table was not finished, and what made it so has been told.
+      return;
+    }
   }
 }

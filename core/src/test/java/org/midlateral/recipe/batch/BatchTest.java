@@ -89,7 +89,11 @@ class BatchTest {
   @Test
   void refusedDesignsAreRememberedAndHaveNoParts() throws Exception {
     write(row("inv-a", 0));
-    List<String> folds = List.of("length.palmar-crease-to-web=12", "trough.proximal-margin=8");
+    List<String> folds =
+        List.of(
+            "length.palmar-crease-to-web=12",
+            "trough.proximal-margin=10",
+            "trough.web-clearance=1");
     assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
     assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
     String text = told.get(0).text();
@@ -114,7 +118,7 @@ class BatchTest {
   void aSecondBatchInTheSameFolderIsRefused() throws Exception {
     write(row("inv-a", 0));
     try (FolderLock lock = FolderLock.take(out)) {
-      assertThat(lock).isNotNull();
+      assertThat(lock.folder()).isEqualTo(out);
       assertThatThrownBy(this::run)
           .isInstanceOf(FolderInUse.class)
           .hasMessageContaining(out.toString());
