@@ -75,7 +75,11 @@ final class EllipticSlice implements Slice {
 
   @Override
   public double girthByAngle(double t) {
-    return Math.hypot(a[0] * Math.cos(t), b[0] * Math.sin(t));
+    // Not Math.hypot, which guards against overflows that no finger has and takes ten times as
+    // long.
+    double along = a[0] * Math.cos(t);
+    double down = b[0] * Math.sin(t);
+    return Math.sqrt(along * along + down * down);
   }
 
   @Override

@@ -12,6 +12,7 @@ import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.solid.Solid;
 
 /**
  * The mechanics of one orthosis: its rigidity along the finger, the three forces, and the
@@ -45,9 +46,15 @@ public record Rigidity(
    * EI along the finger at one wrap.
    *
    * @param wrap share of the circumference; 1 for the closed tube
+   * @param solids what was compared: the trough, and what closes it
+   * @param support the three forces on it
    * @param profile its sections
    */
-  public record Curve(double wrap, Profile profile) {}
+  public record Curve(double wrap, List<Solid> solids, ThreePoint support, Profile profile) {
+    public Curve {
+      solids = List.copyOf(solids);
+    }
+  }
 
   public Rigidity {
     curves = List.copyOf(curves);

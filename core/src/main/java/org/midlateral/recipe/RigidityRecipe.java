@@ -89,7 +89,9 @@ final class RigidityRecipe {
             held.block().orElse(null),
             cast(),
             sensitivity()),
-        compared.stream().map(one -> new Curve(one.wrap(), one.profile())).toList(),
+        compared.stream()
+            .map(one -> new Curve(one.wrap(), one.solids(), one.support(), one.profile()))
+            .toList(),
         findings);
   }
 

@@ -60,4 +60,9 @@ public final class SharedData {
   public static String version() {
     return text("version.txt").strip();
   }
+
+  /** Mark of this build, for {@code --version}: what {@code -Dbuild=} said, or {@code dev}. */
+  public static String build() {
+    return text("build.txt").strip();
+  }
 }

@@ -13,11 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
+import org.midlateral.recipe.Product;
+import org.midlateral.shared.SharedData;
 
 /**
  * The record beside an order's files of what they were made from.
  *
- * @param tool name and version of the program
+ * @param tool name, version and build of the program
  * @param input SHA-256 of what the order said, overrides and formats included
  * @param ok whether the order was made; else it was refused
  * @param text why it was refused, or its cautions
@@ -53,6 +55,11 @@ record MadeFrom(String tool, String input, boolean ok, String text, Map<String, 
       // Damaged, or a file is missing: the order is made again.
       return Optional.empty();
     }
+  }
+
+  /** This program, as the record names it: with its build, which may change what it makes. */
+  static String program() {
+    return Product.tool() + "+" + SharedData.build();
   }
 
   /** Whether it speaks of the same program and the same input. */

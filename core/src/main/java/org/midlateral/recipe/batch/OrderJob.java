@@ -49,7 +49,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     Path home = settings.folder().resolve(folder);
     String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
     Optional<MadeFrom> before = MadeFrom.in(home);
-    if (before.isPresent() && before.get().isOf(Product.tool(), input)) {
+    if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
       State state = before.get().ok() ? State.UNCHANGED : State.REFUSED;
       return outcome(state, before.get().text());
     }
@@ -61,7 +61,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
         .forEach((n, c) -> files.put(n, bytes(c)));
     Map<String, Long> sizes = new TreeMap<>();
     files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));
-    MadeFrom made = new MadeFrom(Product.tool(), input, product.ok(), text, sizes);
+    MadeFrom made = new MadeFrom(MadeFrom.program(), input, product.ok(), text, sizes);
     place(home, files, made);
     return outcome(product.ok() ? State.MADE : State.REFUSED, text);
   }

@@ -1,0 +1,146 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Refit;
+import org.midlateral.recipe.RefitReport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How a piece made from one file sits on a finger measured later. */
+@Command(
+    name = "refit",
+    description = {
+      "Clearance of a piece made from one file on a finger measured later.",
+      "Estimate, for comparison; does not clear a piece for use."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class)
+final class RefitCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Mixin private InputOptions input;
+  @Mixin private TalkOptions talk;
+
+  @Option(
+      names = "--against",
+      required = true,
+      paramLabel = "FILE",
+      description = "Measurement file of the same finger, measured later.")
+  private Path against;
+
+  RefitCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Orders.Result made = input.read();
+    Orders.Result later = Orders.read(against, List.of());
+    for (Orders.Result read : List.of(made, later)) {
+      if (!read.ok()) {
+        return wrong(read);
+      }
+    }
+    List<Finding> findings = new ArrayList<>(made.cautions());
+    findings.addAll(later.cautions());
+    if (made.order().measurements().digit() != later.order().measurements().digit()
+        || made.order().measurements().hand() != later.order().measurements().hand()) {
+      findings.add(
+          Finding.caution(
+              "another-finger",
+              "digit",
+              "The two files are of different fingers: hand or digit differ.",
+              Double.NaN,
+              Double.NaN));
+    }
+    try {
+      List<Refit> refits = Refit.of(Orthosis.make(made.order()), later.order().measurements());
+      if (talk.json()) {
+        streams.out().print(RefitReport.of(made.order(), later.order(), refits, findings).json());
+      } else {
+        talk.tell(findings, streams);
+        streams.out().print(table(refits));
+      }
+      return ExitStatus.DONE.code();
+    } catch (DesignRefused refused) {
+      if (talk.json()) {
+        streams.out().print(FindingsJson.text(false, List.of(refused.finding())));
+      } else {
+        talk.tell(List.of(refused.finding()), streams);
+      }
+      return ExitStatus.DESIGN_REFUSED.code();
+    }
+  }
+
+  private int wrong(Orders.Result read) throws IOException {
+    if (talk.json()) {
+      streams.out().print(FindingsJson.text(read));
+    } else {
+      talk.tell(read, streams);
+    }
+    return ExitStatus.WRONG_INPUT.code();
+  }
+
+  private static String table(List<Refit> refits) {
+    StringBuilder text = new StringBuilder();
+    for (Refit refit : refits) {
+      line(
+          text,
+          "%s: %s. %s%n",
+          refit.piece(),
+          refit.verdict().name().toLowerCase(Locale.ROOT),
+          refit.why());
+      line(
+          text,
+          "  gap to the skin: least %.2f mm (station %.0f mm, girth %+.0f mm), mean %.2f mm, as"
+              + " made %.2f mm; pressed in over %.1f %%%n",
+          refit.min(),
+          refit.minStation(),
+          refit.minGirth(),
+          refit.mean(),
+          refit.asMade(),
+          100 * refit.pressedShare());
+      line(
+          text,
+          "  %-18s %10s %10s %10s %16s%n",
+          "level",
+          "least mm",
+          "mean mm",
+          "as made",
+          "girth change mm");
+      for (Refit.AtLevel level : refit.levels()) {
+        line(
+            text,
+            "  %-18s %10.2f %10.2f %10.2f %+16.1f%n",
+            level.level(),
+            level.min(),
+            level.mean(),
+            level.asMade(),
+            level.circumferenceChange());
+      }
+    }
+    line(
+        text,
+        "Tight: pressed in by more than %.1f mm or over more than %.0f %%; loose: %.1f mm more than"
+            + " as made about a level.%nEstimate, for comparison; does not clear a piece for use.%n",
+        Refit.TIGHT_DEPTH,
+        100 * Refit.TIGHT_SHARE,
+        Refit.LOOSE);
+    return text.toString();
+  }
+
+  private static void line(StringBuilder text, String format, Object... values) {
+    text.append(String.format(Locale.ROOT, format, values));
+  }
+}

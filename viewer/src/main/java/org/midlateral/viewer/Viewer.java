@@ -1,0 +1,116 @@
+package org.midlateral.viewer;
+
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.io.PrintStream;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.SwingUtilities;
+import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.stage.StageFailure;
+import org.midlateral.viewer.window.MainWindow;
+
+/** Starts the viewer. */
+public final class Viewer {
+  /** Exit status: the window was closed by its user. */
+  public static final int DONE = 0;
+
+  /** Exit status: the command line or the file is wrong. */
+  public static final int WRONG_INPUT = 2;
+
+  /** Exit status: there is no display, or no OpenGL on it. */
+  public static final int MACHINE = 4;
+
+  private Viewer() {}
+
+  /**
+   * Opens the viewer and ends the process when it is closed.
+   *
+   * @param args at most one: the measurement file
+   */
+  public static void main(String[] args) {
+    if (args.length > 1 || args.length == 1 && args[0].startsWith("-")) {
+      System.err.println("midlateral: the viewer takes one measurement file, or none");
+      System.exit(WRONG_INPUT);
+    }
+    System.exit(open(args.length == 0 ? null : Path.of(args[0])));
+  }
+
+  /**
+   * Opens the viewer and waits until it is closed. Says on standard error what went wrong.
+   *
+   * @param file a measurement file, or null to start on a sample
+   * @return exit status
+   */
+  public static int open(Path file) {
+    return open(file, System.err);
+  }
+
+  static int open(Path file, PrintStream err) {
+    if (GraphicsEnvironment.isHeadless()) {
+      err.println("midlateral: the viewer needs a display, and there is none here");
+      return MACHINE;
+    }
+    try {
+      // Before the renderer looks for it, which would not know what to say.
+      GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+    } catch (HeadlessException | AWTError e) {
+      err.println("midlateral: the viewer needs a display, and this one cannot be opened");
+      return MACHINE;
+    }
+    try (Stage stage = Stage.open()) {
+      // A process that is told to end must not tear the display down under the drawing thread.
+      Runtime.getRuntime().addShutdownHook(new Thread(stage::close));
+      return show(stage, file, err);
+    } catch (StageFailure failure) {
+      err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
+      return MACHINE;
+    }
+  }
+
+  private static int show(Stage stage, Path file, PrintStream err) {
+    CountDownLatch closed = new CountDownLatch(1);
+    AtomicReference<String> trouble = new AtomicReference<>();
+    try {
+      SwingUtilities.invokeAndWait(
+          () -> {
+            MainWindow window = MainWindow.open(stage);
+            if (file != null) {
+              window.open(file).ifPresent(trouble::set);
+            }
+            if (trouble.get() != null) {
+              window.dispose();
+              closed.countDown();
+              return;
+            }
+            window.addWindowListener(
+                new WindowAdapter() {
+                  @Override
+                  public void windowClosed(WindowEvent e) {
+                    closed.countDown();
+                  }
+                });
+            window.setLocationRelativeTo(null);
+            window.setVisible(true);
+          });
+      closed.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (InvocationTargetException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+    if (trouble.get() != null) {
+      err.println("midlateral: " + trouble.get());
+      return WRONG_INPUT;
+    }
+    return DONE;
+  }
+}

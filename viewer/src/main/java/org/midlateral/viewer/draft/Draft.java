@@ -1,0 +1,92 @@
+package org.midlateral.viewer.draft;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.midlateral.measurement.Key;
+import org.midlateral.measurement.KeyTable;
+
+/**
+ * A measurement file as typed: text by key path, as {@code trough.wall} or {@code
+ * relief.bubbles[0].height}. Immutable.
+ *
+ * @param values what stands at each path; a key of a list's item may be empty, any other is absent
+ *     instead
+ */
+public record Draft(Map<String, String> values) {
+  private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d+)]\\..*");
+
+  public Draft {
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
+  /** What stands at a path; empty where nothing does. */
+  public String get(String path) {
+    return values.getOrDefault(path, "");
+  }
+
+  /** The draft with another text at a path; an empty text takes the key out. */
+  public Draft with(String path, String text) {
+    Map<String, String> changed = new LinkedHashMap<>(values);
+    if (text.isBlank() && !path.contains("[")) {
+      changed.remove(path);
+    } else {
+      changed.put(path, text.strip());
+    }
+    return new Draft(changed);
+  }
+
+  /** Number of items of a list. */
+  public int items(String list) {
+    TreeSet<Integer> numbers = new TreeSet<>();
+    for (String path : values.keySet()) {
+      Matcher item = ITEM.matcher(path);
+      if (item.matches() && item.group(1).equals(list)) {
+        numbers.add(Integer.valueOf(item.group(2)));
+      }
+    }
+    return numbers.isEmpty() ? 0 : numbers.last() + 1;
+  }
+
+  /** The draft without one item of a list; the later ones move up. */
+  public Draft withoutItem(String list, int item) {
+    Map<String, String> changed = new LinkedHashMap<>();
+    values.forEach(
+        (path, text) -> {
+          Matcher found = ITEM.matcher(path);
+          boolean inList = found.matches() && found.group(1).equals(list);
+          int number = inList ? Integer.parseInt(found.group(2)) : -1;
+          if (number > item) {
+            String rest = path.substring(path.indexOf(']') + 1);
+            changed.put(list + "[" + (number - 1) + "]" + rest, text);
+          } else if (number != item) {
+            changed.put(path, text);
+          }
+        });
+    return new Draft(changed);
+  }
+
+  /** Paths of the key table's order first, then those it does not know. */
+  List<String> orderedPaths() {
+    List<String> ordered = new ArrayList<>();
+    for (Key key : KeyTable.standard().keys()) {
+      String generic = key.path();
+      for (String path : values.keySet()) {
+        if (path.replaceAll("\\[\\d+]", "[]").equals(generic)) {
+          ordered.add(path);
+        }
+      }
+    }
+    for (String path : values.keySet()) {
+      if (!ordered.contains(path)) {
+        ordered.add(path);
+      }
+    }
+    return ordered;
+  }
+}

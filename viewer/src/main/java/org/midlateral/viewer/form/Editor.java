@@ -1,0 +1,18 @@
+package org.midlateral.viewer.form;
+
+import javax.swing.JComponent;
+import org.midlateral.measurement.LengthUnit;
+
+/** What a value is changed with. */
+interface Editor {
+  JComponent component();
+
+  /** Shows a text without telling anyone; empty for the default. */
+  void show(String text, LengthUnit unit);
+
+  /** A severity the field is outlined with: "error", "warning" or null. */
+  default void outline(String outline) {
+    component().putClientProperty("JComponent.outline", outline);
+    component().repaint();
+  }
+}

@@ -1,0 +1,230 @@
+package org.midlateral.viewer.form;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.BoxLayout;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSeparator;
+import javax.swing.JTextArea;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.Scrollable;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Finding.Severity;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Key;
+import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.Kind;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.viewer.draft.Draft;
+
+/** The form of all keys. */
+public final class Form extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final Set<String> OPEN_AT_FIRST = Set.of("", "circumference", "length", "trough");
+  private static final int LINE = 30;
+  private static final int HINT_LINES = 4;
+
+  private final transient BiConsumer<String, String> onEdit;
+  private final transient Runnable onLeave;
+  private final Map<String, Group> groups = new LinkedHashMap<>();
+  private final transient Map<String, Row> rows = new LinkedHashMap<>();
+  private final JTextArea hint = new JTextArea(HINT_LINES, 20);
+  private final Bubbles bubbles;
+  private LengthUnit unit = LengthUnit.MM;
+  private transient Key focused;
+
+  /**
+   * A form.
+   *
+   * @param onEdit gets the path and the new text of each edit
+   * @param onItems gets what to do with a list's items
+   * @param onLeave is told when a field is left
+   */
+  public Form(BiConsumer<String, String> onEdit, Consumer<Items> onItems, Runnable onLeave) {
+    super(new BorderLayout());
+    this.onEdit = onEdit;
+    this.onLeave = onLeave;
+    JPanel column = new Column();
+    for (Key key : KeyTable.standard().keys()) {
+      if (!key.isOfItem() && key.kind() != Kind.LIST) {
+        group(key.section(), column).add(register(key, key.path()));
+      }
+    }
+    bubbles = new Bubbles(this, groups.get("relief"), onItems);
+    JScrollPane scroll =
+        new JScrollPane(
+            column,
+            ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
+            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.getVerticalScrollBar().setUnitIncrement(LINE);
+    add(scroll, BorderLayout.CENTER);
+    add(hintCard(), BorderLayout.SOUTH);
+  }
+
+  /**
+   * A change of a list.
+   *
+   * @param list its path
+   * @param remove number of the item to take out, or -1 to add one
+   */
+  public record Items(String list, int remove) {}
+
+  private JPanel hintCard() {
+    hint.setEditable(false);
+    hint.setFocusable(false);
+    hint.setLineWrap(true);
+    hint.setWrapStyleWord(true);
+    hint.setOpaque(false);
+
+    hint.setName("hint");
+    JPanel card = new JPanel(new BorderLayout());
+    card.add(new JSeparator(), BorderLayout.NORTH);
+    hint.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
+    card.add(hint);
+    focused(null);
+    return card;
+  }
+
+  private Group group(String section, JPanel column) {
+    Group group = groups.get(section);
+    if (group == null) {
+      group = new Group(section, OPEN_AT_FIRST.contains(section));
+      groups.put(section, group);
+      column.add(group);
+    }
+    return group;
+  }
+
+  Row register(Key key, String path) {
+    Row row = new Row(key, path, onEdit, this::focused);
+    rows.put(path, row);
+    return row;
+  }
+
+  void forget(String path) {
+    rows.remove(path);
+  }
+
+  private void focused(Key key) {
+    if (key == null) {
+      onLeave.run();
+    }
+    focused = key;
+    hint();
+  }
+
+  private void hint() {
+    if (focused == null) {
+      hint.setText(
+          "Type a length as 62, 6.2 cm or 2 1/2 in. Up and Down step a number; Tab goes on.");
+    } else {
+      hint.setText(Wording.hint(focused, unit));
+    }
+  }
+
+  /** Shows a draft; no edit is told. */
+  public void show(Draft draft) {
+    unit = unit(draft);
+    bubbles.show(draft);
+    rows.forEach((path, row) -> row.show(draft.get(path), unit));
+    hint();
+  }
+
+  private static LengthUnit unit(Draft draft) {
+    String symbol = draft.get("unit").toLowerCase(Locale.ROOT);
+    for (LengthUnit candidate : LengthUnit.values()) {
+      if (candidate.symbol().equals(symbol)) {
+        return candidate;
+      }
+    }
+    return LengthUnit.MM;
+  }
+
+  /** Says at each field what was found about it. */
+  public void tell(List<InputError> errors, List<Finding> findings, Color caution, Color refusal) {
+    Map<String, List<Row.Message>> byPath = new LinkedHashMap<>();
+    for (InputError error : errors) {
+      byPath
+          .computeIfAbsent(error.key(), any -> new ArrayList<>())
+          .add(new Row.Message(Severity.REFUSAL, error.text()));
+    }
+    for (Finding finding : findings) {
+      if (finding.key() != null && finding.severity() != Severity.NOTE) {
+        byPath
+            .computeIfAbsent(finding.key(), any -> new ArrayList<>())
+            .add(new Row.Message(finding.severity(), finding.text()));
+      }
+    }
+    rows.forEach((path, row) -> row.tell(byPath.getOrDefault(path, List.of()), caution, refusal));
+    groups.forEach(
+        (section, group) ->
+            group.setCount(
+                (int)
+                    rows.entrySet().stream()
+                        .filter(e -> e.getValue().key().section().equals(section))
+                        .filter(e -> byPath.containsKey(e.getKey()))
+                        .count()));
+    revalidate();
+  }
+
+  /** Opens the section of a key and goes to its field. */
+  public void goTo(String path) {
+    Row row = rows.get(path);
+    if (row == null) {
+      return;
+    }
+    Group group = groups.get(row.key().isOfItem() ? "relief" : row.key().section());
+    group.setOpen(true);
+    validate();
+    row.scrollRectToVisible(new Rectangle(row.getSize()));
+    row.field().requestFocusInWindow();
+  }
+
+  /** The column of groups, as wide as what it scrolls in. */
+  private static final class Column extends JPanel implements Scrollable {
+    private static final long serialVersionUID = 1;
+
+    Column() {
+      setLayout(new BoxLayout(this, BoxLayout.Y_AXIS));
+      setBorder(BorderFactory.createEmptyBorder(4, 8, 12, 4));
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+      return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle seen, int orientation, int direction) {
+      return LINE;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle seen, int orientation, int direction) {
+      return seen.height - LINE;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+      return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+      return false;
+    }
+  }
+}

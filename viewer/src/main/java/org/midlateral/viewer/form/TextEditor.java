@@ -1,0 +1,108 @@
+package org.midlateral.viewer.form;
+
+import java.awt.event.ActionEvent;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.JComponent;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.midlateral.measurement.Key;
+import org.midlateral.measurement.LengthUnit;
+
+/** A field to type in; the arrow keys step a number up and down. */
+final class TextEditor implements Editor {
+  private static final int LARGE = 10;
+
+  private final JTextField field = new JTextField(6);
+  private final Key key;
+  private LengthUnit unit = LengthUnit.MM;
+  private boolean showing;
+
+  TextEditor(Key key, Consumer<String> onEdit) {
+    this.key = key;
+    field
+        .getDocument()
+        .addDocumentListener(
+            new DocumentListener() {
+              @Override
+              public void insertUpdate(DocumentEvent e) {
+                edited();
+              }
+
+              @Override
+              public void removeUpdate(DocumentEvent e) {
+                edited();
+              }
+
+              @Override
+              public void changedUpdate(DocumentEvent e) {
+                edited();
+              }
+
+              private void edited() {
+                if (!showing) {
+                  onEdit.accept(field.getText());
+                }
+              }
+            });
+    if (key.kind().isNumeric()) {
+      field.setHorizontalAlignment(JTextField.TRAILING);
+      step("UP", 1);
+      step("DOWN", -1);
+      step("shift UP", LARGE);
+      step("shift DOWN", -LARGE);
+    }
+  }
+
+  private void step(String stroke, int steps) {
+    field.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+    field
+        .getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                String text = field.getText().isBlank() ? start() : field.getText();
+                field.setText(Nudge.by(text, key, unit, steps));
+              }
+            });
+  }
+
+  /** Where stepping begins in an empty field. */
+  private String start() {
+    if (key.standard().isPresent()) {
+      return Wording.shownDefault(key, unit);
+    }
+    return key.usual()
+        .or(key::refused)
+        .map(range -> Wording.number((range.low() + range.high()) / 2 / scale()))
+        .orElse("");
+  }
+
+  private double scale() {
+    return key.kind() == org.midlateral.measurement.Kind.LENGTH ? unit.millimetres() : 1;
+  }
+
+  @Override
+  public JComponent component() {
+    return field;
+  }
+
+  @Override
+  public void show(String text, LengthUnit other) {
+    unit = other;
+    field.putClientProperty("JTextField.placeholderText", Wording.shownDefault(key, unit));
+    if (!field.getText().strip().equals(text)) {
+      showing = true;
+      field.setText(text);
+      field.setCaretPosition(text.length());
+      showing = false;
+    }
+    field.repaint();
+  }
+}

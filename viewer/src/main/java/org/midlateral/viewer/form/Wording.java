@@ -1,0 +1,98 @@
+package org.midlateral.viewer.form;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Map;
+import org.midlateral.measurement.Key;
+import org.midlateral.measurement.Kind;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Range;
+
+/** Words for keys, made from their names and the key table. */
+final class Wording {
+  private static final Map<String, String> SHORT_FORMS =
+      Map.of(
+          "pip", "PIP", "dip", "DIP", "pa12", "PA12", "petg", "PETG", "pla", "PLA", "pp", "PP",
+          "tpu", "TPU", "pcl", "PCL");
+
+  private Wording() {}
+
+  /** {@code PIP to DIP} for {@code pip-to-dip}. */
+  static String title(String name) {
+    StringBuilder title = new StringBuilder();
+    for (String word : name.split("-")) {
+      String shown = SHORT_FORMS.getOrDefault(word, word);
+      if (title.length() == 0) {
+        shown = shown.substring(0, 1).toUpperCase(Locale.ROOT) + shown.substring(1);
+      }
+      title.append(title.length() == 0 ? "" : " ").append(shown);
+    }
+    return title.toString();
+  }
+
+  /** A word that can be chosen; units stay as they are written. */
+  static String choice(Key key, String word) {
+    return key.path().equals("unit") ? word : title(word);
+  }
+
+  /** The title of a section. */
+  static String sectionTitle(String section) {
+    return section.isEmpty()
+        ? "Order"
+        : title(section.replace(".", "-").replace("relief-bubbles[]", "bubble"));
+  }
+
+  /** The unit beside a field; a length shows the unit of the file. */
+  static String unit(Key key, LengthUnit unit) {
+    return key.kind() == Kind.LENGTH ? unit.symbol() : key.unit();
+  }
+
+  /** A range of a key in the unit of its field, as {@code 44–75}. */
+  static String range(Range range, Key key, LengthUnit unit) {
+    double scale = key.kind() == Kind.LENGTH ? unit.millimetres() : 1;
+    return number(range.low() / scale) + "–" + number(range.high() / scale);
+  }
+
+  static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(3));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** All a user may want to know of a key, in one or two sentences. */
+  static String hint(Key key, LengthUnit unit) {
+    StringBuilder hint = new StringBuilder(key.comment());
+    String symbol = unit(key, unit);
+    String after = symbol.isEmpty() ? "" : symbol.equals("°") ? symbol : " " + symbol;
+    key.refused()
+        .filter(range -> key.kind().isNumeric())
+        .ifPresent(r -> hint.append(" Allowed: ").append(range(r, key, unit)).append(after));
+    key.usual().ifPresent(r -> hint.append("; usual: ").append(range(r, key, unit)).append(after));
+    if (!key.form().isEmpty()) {
+      hint.append(" Allowed: ").append(key.form());
+    }
+    if (hint.charAt(hint.length() - 1) != '.') {
+      hint.append('.');
+    }
+    key.standard().ifPresent(s -> hint.append(" Left empty: ").append(standard(key, unit, s)));
+    return hint.toString();
+  }
+
+  private static String standard(Key key, LengthUnit unit, String standard) {
+    return shownDefault(key, unit) + (key.or().contains(standard) ? "" : spaced(key, unit)) + ".";
+  }
+
+  private static String spaced(Key key, LengthUnit unit) {
+    String symbol = unit(key, unit);
+    return symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol;
+  }
+
+  /** The default as a field would show it; empty where there is none. */
+  static String shownDefault(Key key, LengthUnit unit) {
+    String standard = key.standard().orElse("");
+    if (key.kind() != Kind.LENGTH || unit == LengthUnit.MM || !standard.matches("[\\d.]+")) {
+      return standard;
+    }
+    return number(Double.parseDouble(standard) / unit.millimetres());
+  }
+}

@@ -1,0 +1,62 @@
+package org.midlateral.viewer.lesson;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Rigidity;
+
+/**
+ * The wraps compared.
+ *
+ * @param digit the finger
+ * @param moment under which all of them stand (N·mm)
+ * @param material its name
+ * @param cases from shallow to closed
+ */
+record Comparison(DigitSurface digit, double moment, String material, List<Bent> cases) {
+  /** The largest deflection is drawn this long (mm). */
+  private static final double LONGEST = 12;
+
+  Comparison {
+    cases = List.copyOf(cases);
+  }
+
+  /**
+   * Compares the usual wraps on the finger of an order.
+   *
+   * @throws DesignRefused where there is no room for it
+   */
+  static Comparison of(Order order) throws DesignRefused {
+    Orthosis orthosis = Orthosis.make(order);
+    Rigidity rigidity = Rigidity.of(orthosis, Rigidity.USUAL_WRAPS);
+    List<Bent> cases = new ArrayList<>();
+    for (int i = 0; i < rigidity.curves().size(); i++) {
+      RigidityBlock.Wrap figures = rigidity.rigidity().wraps().get(i);
+      cases.add(Bent.of(rigidity.curves().get(i), figures, orthosis.digit()));
+    }
+    return new Comparison(
+        orthosis.digit(), rigidity.support().moment(), rigidity.rigidity().material(), cases);
+  }
+
+  /** The wrap of a half, that the others are held against. */
+  Bent half() {
+    return cases.stream()
+        .filter(one -> one.figures().wrap() == 0.5)
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("the half is always compared"));
+  }
+
+  /** What all deflections are multiplied by: a round number. */
+  double exaggeration() {
+    double most =
+        cases.stream().mapToDouble(one -> one.figures().deflectionAtPip()).max().orElse(1);
+    double times = LONGEST / most;
+    double ten = Math.pow(10, Math.floor(Math.log10(times)));
+    double lead = Math.floor(times / ten);
+    return Math.max(1, (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * ten);
+  }
+}

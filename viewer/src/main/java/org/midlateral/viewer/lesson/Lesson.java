@@ -1,0 +1,225 @@
+package org.midlateral.viewer.lesson;
+
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.awt.Font;
+import java.awt.event.ActionEvent;
+import java.awt.image.BufferedImage;
+import java.util.function.BiConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Order;
+import org.midlateral.viewer.live.Worker;
+import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.view.Palette;
+
+/** The lesson with its steps. */
+public final class Lesson extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final int TICK_MILLIS = 33;
+  private static final double PERIOD_MILLIS = 2600;
+
+  private final LessonView view;
+  private final JTextArea text = new JTextArea(2, 40);
+  private final JLabel count = new JLabel();
+  private final JButton back = new JButton("Back");
+  private final JButton next = new JButton("Next");
+  private final JButton play = new JButton("Hold still");
+  private final Timer clock = new Timer(TICK_MILLIS, e -> tick());
+  private final transient Worker<Order, Object> worker;
+  private final transient BiConsumer<BufferedImage, String> onStill;
+  private transient Comparison comparison;
+  private transient Order asked;
+  private transient Step step = Step.FIRST;
+  private boolean held;
+  private long began = System.nanoTime();
+
+  /**
+   * A lesson without a finger yet.
+   *
+   * @param stage draws it
+   * @param onStill gets a picture to save, and a name for it
+   */
+  public Lesson(Stage stage, BiConsumer<BufferedImage, String> onStill) {
+    super(new BorderLayout());
+    this.onStill = onStill;
+    view = new LessonView(stage);
+    view.setName("lesson.view");
+    worker =
+        new Worker<>(
+            "lesson", Lesson::compare, answer -> SwingUtilities.invokeLater(() -> take(answer)));
+    add(head(), BorderLayout.NORTH);
+    add(view, BorderLayout.CENTER);
+    key("RIGHT", this::forward);
+    key("PAGE_DOWN", this::forward);
+    key("LEFT", this::back);
+    key("PAGE_UP", this::back);
+    addHierarchyListener(e -> run());
+  }
+
+  private JPanel head() {
+    text.setName("lesson.text");
+    text.setEditable(false);
+    text.setFocusable(false);
+    text.setLineWrap(true);
+    text.setWrapStyleWord(true);
+    text.setOpaque(false);
+    text.setFont(text.getFont().deriveFont(Font.PLAIN, 15f));
+    back.setName("lesson.back");
+    back.addActionListener(e -> back());
+    next.setName("lesson.next");
+    next.addActionListener(e -> forward());
+    play.addActionListener(e -> hold(!held));
+    JButton still = new JButton("Save a still");
+    still.setName("lesson.still");
+    still.addActionListener(e -> still());
+    JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 6, 0));
+    count.setName("lesson.count");
+    buttons.add(count);
+    buttons.add(back);
+    buttons.add(next);
+    buttons.add(play);
+    buttons.add(still);
+    JPanel head = new JPanel(new BorderLayout(12, 0));
+    head.setBorder(BorderFactory.createEmptyBorder(10, 14, 8, 10));
+    head.add(text, BorderLayout.CENTER);
+    head.add(buttons, BorderLayout.EAST);
+    return head;
+  }
+
+  private void key(String stroke, Runnable deed) {
+    for (JComponent at : new JComponent[] {this, view}) {
+      int when = at == this ? WHEN_ANCESTOR_OF_FOCUSED_COMPONENT : WHEN_FOCUSED;
+      at.getInputMap(when).put(KeyStroke.getKeyStroke(stroke), "lesson." + stroke);
+      at.getActionMap()
+          .put(
+              "lesson." + stroke,
+              new AbstractAction() {
+                private static final long serialVersionUID = 1;
+
+                @Override
+                public void actionPerformed(ActionEvent e) {
+                  deed.run();
+                }
+              });
+    }
+  }
+
+  /** Gives the comparison of an order, or the sentence that tells why there is none. */
+  private static Object compare(Order order) {
+    try {
+      return Comparison.of(order);
+    } catch (DesignRefused e) {
+      return e.finding().text();
+    }
+  }
+
+  /** Teaches on the finger of an order, from the first step. */
+  public void teach(Order order) {
+    step = Step.FIRST;
+    view.requestFocusInWindow();
+    if (order.equals(asked) && comparison != null) {
+      show(step);
+      return;
+    }
+    asked = order;
+    comparison = null;
+    say("Making the wraps of this finger ...");
+    worker.ask(order);
+  }
+
+  private void take(Object answer) {
+    if (answer instanceof Comparison made) {
+      comparison = made;
+      view.show(made);
+      show(step);
+    } else {
+      say(answer.toString());
+    }
+  }
+
+  private void say(String sentence) {
+    text.setText(sentence);
+    count.setText("");
+    back.setEnabled(false);
+    next.setEnabled(false);
+  }
+
+  private void show(Step other) {
+    step = other;
+    began = System.nanoTime();
+    text.setText(step.text(comparison));
+    count.setText((step.number() + 1) + " of " + (Step.last(comparison) + 1));
+    back.setEnabled(step.number() > 0);
+    next.setEnabled(step.number() < Step.last(comparison));
+    view.setStep(step);
+  }
+
+  private void forward() {
+    if (comparison != null && step.number() < Step.last(comparison)) {
+      show(new Step(step.number() + 1));
+    }
+  }
+
+  private void back() {
+    if (comparison != null && step.number() > 0) {
+      show(new Step(step.number() - 1));
+    }
+  }
+
+  /** Holds the pieces at full load, or lets them move. */
+  public void hold(boolean still) {
+    held = still;
+    play.setText(held ? "Let it move" : "Hold still");
+    began = System.nanoTime();
+    run();
+  }
+
+  private void run() {
+    if (held) {
+      clock.stop();
+      view.setPhase(1);
+    } else if (isShowing()) {
+      clock.start();
+    } else {
+      clock.stop();
+    }
+  }
+
+  /** The load comes on, stays a while, and goes off again. */
+  private void tick() {
+    if (comparison != null && step.number() > 0) {
+      double turn = 2 * Math.PI * (System.nanoTime() - began) / 1e6 / PERIOD_MILLIS;
+      view.setPhase(Math.min(1, 0.62 * (1 - Math.cos(turn))));
+    }
+  }
+
+  private void still() {
+    hold(true);
+    view.whenSettled(() -> onStill.accept(view.still(), "lesson-step-" + (step.number() + 1)));
+  }
+
+  /** Whether the pieces stand as they will stay. */
+  public boolean isSettled() {
+    return comparison != null && held && view.isSettled();
+  }
+
+  public void setPalette(Palette palette) {
+    view.setPalette(palette);
+  }
+
+  /** Ends its thread. */
+  public void close() {
+    clock.stop();
+    worker.close();
+  }
+}

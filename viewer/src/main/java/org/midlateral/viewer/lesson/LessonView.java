@@ -1,0 +1,220 @@
+package org.midlateral.viewer.lesson;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.stage.Actor;
+import org.midlateral.viewer.stage.Frame;
+import org.midlateral.viewer.stage.Orbit;
+import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.view.StageView;
+
+/** The wraps side by side, bending, with their figures under them. */
+final class LessonView extends StageView {
+  private static final long serialVersionUID = 1;
+  private static final double APART = 52;
+  private static final double YAW = Math.toRadians(122);
+  private static final double PITCH = Math.toRadians(14);
+  private static final int LINES = 5;
+  private static final double ARROW = 11;
+
+  /** Opacity of a piece where it was before the load. */
+  private static final double GHOST = 0.22;
+
+  private transient Comparison comparison;
+  private transient Step step = Step.FIRST;
+  private transient Palette palette = Palette.LIGHT;
+  private double phase;
+
+  LessonView(Stage stage) {
+    super(stage, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
+    getAccessibleContext().setAccessibleName("Wraps compared");
+  }
+
+  void show(Comparison other) {
+    comparison = other;
+    look(new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
+    fit();
+  }
+
+  void setStep(Step other) {
+    step = other;
+    refresh();
+  }
+
+  /** How much of the load is on, 0 to 1. */
+  void setPhase(double share) {
+    phase = share;
+    refresh();
+  }
+
+  void setPalette(Palette other) {
+    palette = other;
+    refresh();
+  }
+
+  /** Where a wrap stands, in order from the left. */
+  private Vector3D place(int wrap) {
+    double middle = (comparison.cases().size() - 1) / 2.0;
+    return orbitRight().multiply((wrap - middle) * APART);
+  }
+
+  /** The row runs across the first view, however it is turned later. */
+  private static Vector3D orbitRight() {
+    return new Orbit(Vector3D.ZERO, YAW, 0, 1).right();
+  }
+
+  @Override
+  protected List<Actor> actors() {
+    List<Actor> actors = new ArrayList<>();
+    if (comparison == null) {
+      return actors;
+    }
+    List<Actor> ghosts = new ArrayList<>();
+    for (int i = 0; i < comparison.cases().size(); i++) {
+      double amount = step.isLoaded(i) ? phase * comparison.exaggeration() : 0;
+      for (Bent.Part part : comparison.cases().get(i).parts()) {
+        Color colour = part.dorsal() ? palette.shell() : palette.trough();
+        Actor actor = Actor.of("wrap " + i, part.shape(), Actor.Look.of(colour));
+        actors.add(actor.at(place(i)).moving(part.motion(), amount));
+        if (step.isLoaded(i)) {
+          Actor.Look ghost = Actor.Look.of(palette.quiet()).withOpacity(GHOST);
+          ghosts.add(Actor.of("unloaded " + i, part.shape(), ghost).at(place(i)));
+        }
+      }
+    }
+    actors.addAll(ghosts);
+    return actors;
+  }
+
+  @Override
+  protected Color paper() {
+    return palette.paper();
+  }
+
+  @Override
+  protected void resized() {
+    fit();
+  }
+
+  @Override
+  protected int footer() {
+    return getFontMetrics(getFont()).getHeight() * LINES + 16;
+  }
+
+  @Override
+  protected void over(Graphics2D g, Frame shown, int width, int height) {
+    if (comparison == null) {
+      return;
+    }
+    Orbit orbit = shown.picture().orbit();
+    for (int i = 0; i < comparison.cases().size(); i++) {
+      if (step.isLoaded(i)) {
+        forces(g, orbit, i, width, height);
+      }
+    }
+    g.setColor(palette.quiet());
+    String times =
+        "deflections drawn × "
+            + Scale.text(comparison.exaggeration())
+            + ", as a beam; pale: before the load";
+    g.drawString(times, 14, height - 12);
+  }
+
+  /** The three forces: the ends press volarly, the closure pulls dorsally. */
+  private void forces(Graphics2D g, Orbit orbit, int wrap, int width, int height) {
+    ThreePoint support = comparison.cases().get(wrap).support();
+    double[] stations = {
+      support.proximal().middle(), support.closure().middle(), support.distal().middle()
+    };
+    g.setColor(palette.axis());
+    g.setStroke(new BasicStroke(2));
+    for (int i = 0; i < stations.length; i++) {
+      boolean dorsally = i == 1;
+      double half = comparison.digit().halfDepth(stations[i]);
+      double from = dorsally ? 0 : -half + 6;
+      double to = dorsally ? ARROW : -half + 6 - ARROW;
+      Vector3D tail =
+          orbit.project(
+              Bent.upright(comparison.digit(), stations[i], from).add(place(wrap)), width, height);
+      Vector3D head =
+          orbit.project(
+              Bent.upright(comparison.digit(), stations[i], to).add(place(wrap)), width, height);
+      arrow(g, tail, head);
+    }
+  }
+
+  private static void arrow(Graphics2D g, Vector3D tail, Vector3D head) {
+    double dx = head.getX() - tail.getX();
+    double dy = head.getY() - tail.getY();
+    double length = Math.hypot(dx, dy);
+    if (length < 4) {
+      return;
+    }
+    double ux = dx / length;
+    double uy = dy / length;
+    g.draw(new Line2D.Double(tail.getX(), tail.getY(), head.getX(), head.getY()));
+    Path2D tip = new Path2D.Double();
+    tip.moveTo(head.getX() + 7 * ux, head.getY() + 7 * uy);
+    tip.lineTo(head.getX() - 5 * uy, head.getY() + 5 * ux);
+    tip.lineTo(head.getX() + 5 * uy, head.getY() - 5 * ux);
+    tip.closePath();
+    g.fill(tip);
+  }
+
+  @Override
+  protected void drawFooter(Graphics2D g, int width) {
+    g.setColor(palette.card());
+    g.fillRect(0, 0, width, footer());
+    if (comparison == null) {
+      return;
+    }
+    Orbit orbit = orbit();
+    for (int i = 0; i < comparison.cases().size(); i++) {
+      double x = orbit.project(place(i), width, pictureHeight()).getX();
+      column(g, i, x);
+    }
+  }
+
+  private void column(Graphics2D g, int wrap, double x) {
+    RigidityBlock.Wrap figures = comparison.cases().get(wrap).figures();
+    FontMetrics font = g.getFontMetrics();
+    double y = 6 + font.getAscent();
+    g.setColor(palette.ink());
+    g.setFont(g.getFont().deriveFont(java.awt.Font.BOLD));
+    centred(g, Step.title(figures), x, y);
+    g.setFont(getFont());
+    if (!step.isLoaded(wrap)) {
+      return;
+    }
+    RigidityBlock.Wrap half = comparison.half().figures();
+    List<String> lines = new ArrayList<>();
+    lines.add("EI " + Scale.text(figures.bendingAtPip()) + " N·mm²");
+    lines.add("extension lost " + Scale.text(figures.extensionLost()) + "°");
+    if (figures.finiteElements() != null) {
+      lines.add("by finite elements " + Scale.text(figures.finiteElements().extensionLost()) + "°");
+    }
+    if (step.tellsRatios(comparison)) {
+      double lost = figures.extensionLost() / half.extensionLost();
+      lines.add("EI × " + Scale.text(figures.relativeToHalf()) + ", lost × " + Scale.text(lost));
+    }
+    for (String line : lines) {
+      y += font.getHeight();
+      centred(g, line, x, y);
+    }
+  }
+
+  private static void centred(Graphics2D g, String text, double x, double y) {
+    g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text) / 2.0), (float) y);
+  }
+}

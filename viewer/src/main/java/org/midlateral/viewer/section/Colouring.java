@@ -1,0 +1,114 @@
+package org.midlateral.viewer.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.SkinFoot;
+import org.midlateral.measurement.Material;
+import org.midlateral.mechanics.AreaMoments;
+import org.midlateral.mechanics.Loop;
+import org.midlateral.solid.MeshTree;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.TriangleMesh;
+import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.PieceShape;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.stage.Actor.Paint;
+
+/**
+ * One quantity at every vertex of every piece, measured on the meshes.
+ *
+ * @param quantity which
+ * @param scale from value to colour; null where there is no quantity
+ * @param values one a vertex, by piece in the order of the view's pieces
+ * @param paints the same as colours
+ */
+public record Colouring(Quantity quantity, Scale scale, List<double[]> values, List<Paint> paints) {
+  private static final double STATION_STEP = 1.5;
+
+  /** Pieces in their own plain colours. */
+  public static final Colouring PLAIN = new Colouring(Quantity.NONE, null, List.of(), List.of());
+
+  public Colouring {
+    values = List.copyOf(values);
+    paints = List.copyOf(paints);
+  }
+
+  /** The colouring of a design. */
+  public static Colouring of(Made.View view, Quantity quantity) {
+    if (quantity == Quantity.NONE) {
+      return PLAIN;
+    }
+    List<double[]> values = new ArrayList<>();
+    for (PieceShape piece : view.pieces()) {
+      values.add(piece.spread(inner(view, piece, quantity)));
+    }
+    Scale scale = Scale.over(values.stream().flatMapToDouble(DoubleStream::of).toArray());
+    List<Paint> paints = new ArrayList<>();
+    for (double[] piece : values) {
+      int[] colours = new int[piece.length];
+      for (int v = 0; v < colours.length; v++) {
+        colours[v] = scale.colour(piece[v]);
+      }
+      paints.add(new Paint(colours));
+    }
+    return new Colouring(quantity, scale, values, paints);
+  }
+
+  private static double[] inner(Made.View view, PieceShape piece, Quantity quantity) {
+    return switch (quantity) {
+      case NONE -> throw new IllegalArgumentException("nothing to colour by");
+      case CLEARANCE -> clearance(view, piece.solid());
+      case WALL -> wall(piece.solid());
+      case RIGIDITY -> rigidity(view, piece);
+    };
+  }
+
+  /** Distance of each inner vertex from the skin (mm). */
+  private static double[] clearance(Made.View view, Solid solid) {
+    SkinFoot foot = new SkinFoot(view.orthosis().digit());
+    TriangleMesh mesh = solid.mesh();
+    double middle = solid.piece().dorsal() ? Math.PI : 0;
+    double[] gap = new double[solid.innerVertices()];
+    for (int i = 0; i < gap.length; i++) {
+      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), middle + solid.angle(i), solid.station(i));
+      gap[i] = foot.distance();
+    }
+    return gap;
+  }
+
+  /** Distance of each inner vertex from the outer surface (mm). */
+  private static double[] wall(Solid solid) {
+    MeshTree outer = MeshTree.of(solid.outer());
+    TriangleMesh mesh = solid.mesh();
+    double[] wall = new double[solid.innerVertices()];
+    for (int i = 0; i < wall.length; i++) {
+      wall[i] = outer.distance(mesh.x(i), mesh.y(i), mesh.z(i), Double.POSITIVE_INFINITY);
+    }
+    return wall;
+  }
+
+  /** EI of the piece's own section at the station of each inner vertex (N·mm²). */
+  private static double[] rigidity(Made.View view, PieceShape piece) {
+    Outline outline = piece.solid().piece().outline();
+    double modulus = Material.of(view.orthosis().order().design().material()).modulus();
+    int steps = (int) Math.ceil((outline.distal() - outline.proximal()) / STATION_STEP);
+    double[] along = new double[steps + 1];
+    for (int k = 0; k <= steps; k++) {
+      double s = outline.proximal() + (outline.distal() - outline.proximal()) * k / steps;
+      List<Loop> loops = view.sections().loops(s).get(view.pieces().indexOf(piece));
+      along[k] = modulus * AreaMoments.of(loops).aboutY();
+    }
+    double[] rigidity = new double[piece.solid().innerVertices()];
+    for (int i = 0; i < rigidity.length; i++) {
+      double share =
+          (piece.solid().station(i) - outline.proximal()) / (outline.distal() - outline.proximal());
+      double at = Math.max(0, Math.min(steps, share * steps));
+      int k = Math.min((int) at, steps - 1);
+      rigidity[i] = along[k] + (at - k) * (along[k + 1] - along[k]);
+    }
+    return rigidity;
+  }
+}

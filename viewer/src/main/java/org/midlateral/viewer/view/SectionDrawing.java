@@ -1,0 +1,212 @@
+package org.midlateral.viewer.view;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JPanel;
+import org.midlateral.measurement.Hand;
+import org.midlateral.mechanics.Loop;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.section.GapLine;
+import org.midlateral.viewer.section.SectionView;
+
+/** The section at one station, drawn flat, seen from the tip. */
+public final class SectionDrawing extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final double ROOM = 7.5;
+  private static final float HAIR = 1;
+  private static final double SCALE_MM = 5;
+
+  /** Lightness of a skin on which dark lines read better, of 255. */
+  private static final double BRIGHT = 110;
+
+  private transient Made.View view;
+  private transient SectionView section;
+  private transient Palette palette = Palette.LIGHT;
+  private SkinTone tone = SkinTone.NEUTRAL;
+  private double scale = 1;
+
+  public SectionDrawing() {
+    setPreferredSize(new Dimension(300, 250));
+    getAccessibleContext().setAccessibleName("Section drawing");
+  }
+
+  /** Shows a section of a design. */
+  public void show(Made.View design, SectionView other) {
+    view = design;
+    section = other;
+    repaint();
+  }
+
+  public void setPalette(Palette other) {
+    palette = other;
+    repaint();
+  }
+
+  public void setTone(SkinTone other) {
+    tone = other;
+    repaint();
+  }
+
+  /** Pixels of one mm, the same all along a finger. */
+  double scale() {
+    return scale;
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setColor(palette.paper());
+    g.fillRect(0, 0, getWidth(), getHeight());
+    if (section != null) {
+      scale = Math.min(getWidth() / (2 * widest()), getHeight() / (2 * deepest()));
+      g.setFont(getFont());
+      drawing(g);
+    }
+    g.dispose();
+  }
+
+  private double widest() {
+    double most = 0;
+    for (double s = 0; s < view.orthosis().digit().tip(); s += 2) {
+      most = Math.max(most, view.orthosis().digit().slice(s).halfWidth());
+    }
+    return most + ROOM;
+  }
+
+  private double deepest() {
+    double most = 0;
+    for (double s = 0; s < view.orthosis().digit().tip(); s += 2) {
+      most = Math.max(most, view.orthosis().digit().slice(s).halfDepth());
+    }
+    return most + ROOM;
+  }
+
+  private void drawing(Graphics2D g) {
+    g.setStroke(new BasicStroke(HAIR));
+    fill(g, List.of(section.skin()), tone.colour(), palette.ink());
+    section.liner().ifPresent(liner -> fill(g, List.of(liner), palette.liner(), palette.ink()));
+    for (SectionView.Cut cut : section.cuts()) {
+      Color colour = cut.piece().isDorsal() ? palette.shell() : palette.trough();
+      fill(g, cut.loops(), colour, palette.ink());
+    }
+    midlateral(g);
+    section.gaps().forEach(gap -> gap(g, gap));
+    directions(g);
+    scaleBar(g);
+  }
+
+  private double x(double y) {
+    return getWidth() / 2.0 + y * scale;
+  }
+
+  private double y(double z) {
+    return getHeight() / 2.0 - z * scale;
+  }
+
+  private void fill(Graphics2D g, List<Loop> loops, Color inside, Color line) {
+    Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    for (Loop loop : loops) {
+      path.moveTo(x(loop.y(0)), y(loop.n(0)));
+      for (int i = 1; i < loop.size(); i++) {
+        path.lineTo(x(loop.y(i)), y(loop.n(i)));
+      }
+      path.closePath();
+    }
+    g.setColor(inside);
+    g.fill(path);
+    g.setColor(line);
+    g.draw(path);
+  }
+
+  /** The palette in which things are drawn on the skin, whose tone may be bright in the dark. */
+  private Palette onSkin() {
+    Color c = tone.colour();
+    double light = 0.2126 * c.getRed() + 0.7152 * c.getGreen() + 0.0722 * c.getBlue();
+    return Palette.of(light < BRIGHT);
+  }
+
+  private void midlateral(Graphics2D g) {
+    g.setColor(onSkin().midlateral());
+    double[] right = section.midlateral().get(0);
+    double[] left = section.midlateral().get(1);
+    float[] dashes = {5, 4};
+    g.setStroke(new BasicStroke(HAIR, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
+    g.draw(new Line2D.Double(x(left[0]), y(left[1]), x(right[0]), y(right[1])));
+    centred(g, "mid-lateral", x((left[0] + right[0]) / 2), y(right[1]) - 5);
+    g.setColor(palette.midlateral());
+    g.setStroke(new BasicStroke(1.5f));
+    for (double[] point : section.midlateral()) {
+      double out = Math.signum(point[0]) * 5.5;
+      g.draw(
+          new Line2D.Double(x(point[0] - out * 0.35), y(point[1]), x(point[0] + out), y(point[1])));
+    }
+    g.setStroke(new BasicStroke(HAIR));
+  }
+
+  private void gap(Graphics2D g, GapLine gap) {
+    FontMetrics font = g.getFontMetrics();
+    double fx = x(gap.y());
+    double fy = y(gap.z());
+    double tx = fx - gap.outY() * 20;
+    double ty = fy + gap.outZ() * 20;
+    g.setColor(onSkin().ink());
+    g.draw(new Line2D.Double(fx, fy, tx, ty));
+    String text = String.format(java.util.Locale.ROOT, "%.2f", gap.millimetres());
+    double w = font.stringWidth(text);
+    Rectangle2D box =
+        new Rectangle2D.Double(
+            tx - gap.outY() * w / 2 - w / 2 - 2, ty + gap.outZ() * 8 - 8, w + 4, 16);
+    g.setColor(Veil.of(palette.card(), 0.9));
+    g.fill(box);
+    g.setColor(palette.ink());
+    g.drawString(
+        text, (float) box.getX() + 2, (float) (box.getCenterY() + font.getAscent() / 2.0 - 2));
+  }
+
+  private void directions(Graphics2D g) {
+    FontMetrics font = g.getFontMetrics();
+    g.setColor(palette.quiet());
+    centred(g, "dorsal", getWidth() / 2.0, font.getAscent() + 3);
+    centred(g, "volar", getWidth() / 2.0, getHeight() - 6);
+    String from = "seen from the tip";
+    g.drawString(from, getWidth() - 6 - font.stringWidth(from), getHeight() - 6);
+    Hand hand = view.orthosis().order().measurements().hand();
+    String right = hand == Hand.RIGHT ? "radial" : "ulnar";
+    String left = hand == Hand.RIGHT ? "ulnar" : "radial";
+    g.drawString(left, 6, font.getAscent() + 3);
+    g.drawString(right, getWidth() - 6 - font.stringWidth(right), font.getAscent() + 3);
+  }
+
+  private static void centred(Graphics2D g, String text, double x, double y) {
+    g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text) / 2.0), (float) y);
+  }
+
+  private void scaleBar(Graphics2D g) {
+    double y = getHeight() - 10;
+    g.setColor(palette.ink());
+    g.setStroke(new BasicStroke(1.5f));
+    g.draw(new Line2D.Double(10, y, 10 + SCALE_MM * scale, y));
+    g.draw(new Line2D.Double(10, y - 4, 10, y));
+    g.draw(new Line2D.Double(10 + SCALE_MM * scale, y - 4, 10 + SCALE_MM * scale, y));
+    g.drawString((int) SCALE_MM + " mm", 10, (float) y - 8);
+  }
+
+  /** What is drawn, for whoever looks at the numbers. */
+  public Optional<SectionView> section() {
+    return Optional.ofNullable(section);
+  }
+}

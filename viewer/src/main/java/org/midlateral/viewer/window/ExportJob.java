@@ -1,0 +1,127 @@
+package org.midlateral.viewer.window;
+
+import java.awt.BorderLayout;
+import java.awt.Dialog;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JDialog;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.SwingWorker;
+import org.midlateral.document.FileProblem;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Product;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.DraftText;
+
+/** Writes all files of a design, as the command line does, with a bar and a way to call it off. */
+final class ExportJob extends SwingWorker<String, String> {
+  private final MainWindow window;
+  private final Draft draft;
+  private final Path folder;
+  private final boolean force;
+  private final JDialog dialog;
+  private final JLabel step = new JLabel("Beginning");
+
+  ExportJob(MainWindow window, Draft draft, Path folder) {
+    this(window, draft, folder, false);
+  }
+
+  private ExportJob(MainWindow window, Draft draft, Path folder, boolean force) {
+    this.window = window;
+    this.draft = draft;
+    this.folder = folder;
+    this.force = force;
+    dialog = new JDialog(window, "Export", Dialog.ModalityType.DOCUMENT_MODAL);
+    dialog.setName("export");
+    JProgressBar bar = new JProgressBar();
+    bar.setIndeterminate(true);
+    JButton cancel = new JButton("Cancel");
+    cancel.setName("export.cancel");
+    cancel.addActionListener(e -> cancel(false));
+    JPanel panel = new JPanel(new BorderLayout(12, 12));
+    panel.setBorder(BorderFactory.createEmptyBorder(16, 20, 16, 20));
+    panel.add(step, BorderLayout.NORTH);
+    panel.add(bar, BorderLayout.CENTER);
+    panel.add(cancel, BorderLayout.EAST);
+    dialog.setContentPane(panel);
+    dialog.setSize(420, 130);
+    dialog.setLocationRelativeTo(window);
+  }
+
+  void start() {
+    execute();
+    dialog.setVisible(true);
+  }
+
+  @Override
+  protected String doInBackground() throws IOException {
+    publish("Making and inspecting the pieces");
+    Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
+    Product product = Product.make(read.order(), read.cautions());
+    if (!product.ok()) {
+      return refusals(product.findings());
+    }
+    if (isCancelled()) {
+      return "";
+    }
+    publish("Writing the files");
+    java.nio.file.Files.createDirectories(folder);
+    product.write(folder, force, false);
+    return "";
+  }
+
+  private static String refusals(List<Finding> findings) {
+    return "Nothing was written. "
+        + String.join(
+            " ",
+            findings.stream()
+                .filter(f -> f.severity() == Finding.Severity.REFUSAL)
+                .map(Finding::text)
+                .toList());
+  }
+
+  @Override
+  protected void process(List<String> steps) {
+    step.setText(steps.get(steps.size() - 1));
+  }
+
+  @Override
+  protected void done() {
+    dialog.dispose();
+    try {
+      String refused = get();
+      if (refused.isEmpty()) {
+        Notices.say(window, "Exported", "All files were written to " + folder + ".");
+      } else {
+        Notices.trouble(window, refused);
+      }
+    } catch (CancellationException e) {
+      Notices.say(window, "Called off", "Nothing was written.");
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      failed(e.getCause());
+    }
+  }
+
+  private void failed(Throwable cause) {
+    if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
+      if (Files.replace(window, "Files of an earlier export are there. Replace them?")) {
+        new ExportJob(window, draft, folder, true).start();
+      }
+    } else if (cause instanceof FileProblem || cause instanceof IOException) {
+      Notices.trouble(window, String.valueOf(cause.getMessage()));
+    } else {
+      Notices.trouble(
+          window, "This met a defect of the program (" + cause + "); please report it.");
+    }
+  }
+}

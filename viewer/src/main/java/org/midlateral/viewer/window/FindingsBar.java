@@ -1,0 +1,194 @@
+package org.midlateral.viewer.window;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Finding.Severity;
+import org.midlateral.measurement.InputError;
+import org.midlateral.viewer.view.Palette;
+
+/** All that was found, always in view; and the caution that always holds. */
+final class FindingsBar extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final String ALWAYS =
+      "Estimate, for comparison; does not clear a piece for use. Follow local rules.";
+
+  private final DefaultListModel<Line> lines = new DefaultListModel<>();
+  private final JList<Line> list = new JList<>(lines);
+  private final JLabel head = new JLabel("Findings");
+  private transient Palette palette = Palette.LIGHT;
+
+  /**
+   * One line.
+   *
+   * @param severity null where all is well
+   * @param key the key it is about; empty for none
+   * @param text what is the matter
+   */
+  private record Line(Severity severity, String key, String text) {
+    String word() {
+      if (severity == null) {
+        return "";
+      }
+      return switch (severity) {
+        case REFUSAL -> "Refused";
+        case CAUTION -> "Caution";
+        case NOTE -> "Note";
+      };
+    }
+
+    @Override
+    public String toString() {
+      String about = key.isEmpty() || text.startsWith(key) ? "" : key + ": ";
+      return (severity == null ? "" : word() + "  ") + about + text;
+    }
+  }
+
+  FindingsBar(Consumer<String> goTo, Runnable showCautions) {
+    super(new BorderLayout());
+    setPreferredSize(new Dimension(100, 100));
+    setMinimumSize(new Dimension(100, 70));
+    head.setFont(head.getFont().deriveFont(Font.BOLD));
+    head.setLabelFor(list);
+    JLabel always = new JLabel(ALWAYS);
+    always.setName("always");
+    JButton cautions = new JButton("All cautions");
+    cautions.setName("cautions");
+    cautions.setMargin(new java.awt.Insets(1, 8, 1, 8));
+    cautions.addActionListener(e -> showCautions.run());
+    JPanel right = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.TRAILING, 8, 0));
+    right.add(always);
+    right.add(cautions);
+    JPanel top = new JPanel(new BorderLayout());
+    top.setBorder(BorderFactory.createEmptyBorder(4, 12, 2, 8));
+    top.add(head, BorderLayout.WEST);
+    top.add(right, BorderLayout.EAST);
+    add(top, BorderLayout.NORTH);
+    list.setName("findings");
+    list.setCellRenderer(new Renderer());
+    list.getAccessibleContext().setAccessibleName("Findings");
+    list.setToolTipText("Enter, or a click, goes to the field a finding is about");
+    open(goTo);
+    JScrollPane scroll = new JScrollPane(list);
+    scroll.setBorder(BorderFactory.createEmptyBorder(0, 4, 2, 4));
+    add(scroll, BorderLayout.CENTER);
+  }
+
+  private void open(Consumer<String> goTo) {
+    Runnable go =
+        () -> {
+          Line line = list.getSelectedValue();
+          if (line != null && !line.key().isEmpty()) {
+            goTo.accept(line.key());
+          }
+        };
+    list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "go");
+    list.getActionMap()
+        .put(
+            "go",
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                go.run();
+              }
+            });
+    list.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent e) {
+            go.run();
+          }
+        });
+  }
+
+  /**
+   * Shows what was found.
+   *
+   * @param more whether the pieces are still being inspected
+   */
+  void show(List<InputError> errors, List<Finding> findings, boolean more) {
+    List<Line> found = new ArrayList<>();
+    for (InputError error : errors) {
+      found.add(new Line(Severity.REFUSAL, error.key(), error.text()));
+    }
+    for (Severity severity : List.of(Severity.REFUSAL, Severity.CAUTION, Severity.NOTE)) {
+      for (Finding finding : findings) {
+        if (finding.severity() == severity) {
+          String key = finding.key() == null ? "" : finding.key();
+          found.add(new Line(severity, key, finding.text()));
+        }
+      }
+    }
+    String count = found.isEmpty() ? "none" : Integer.toString(found.size());
+    head.setText("Findings: " + count + (more ? " so far, inspecting the pieces" : ""));
+    if (found.isEmpty()) {
+      found.add(
+          new Line(
+              null,
+              "",
+              more
+                  ? "Nothing amiss so far; the pieces are being inspected."
+                  : "Nothing was found amiss with these values."));
+    }
+    lines.clear();
+    lines.addAll(found);
+  }
+
+  /** The lines as they read. */
+  List<String> texts() {
+    List<String> texts = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      texts.add(lines.get(i).toString());
+    }
+    return texts;
+  }
+
+  void setPalette(Palette other) {
+    palette = other;
+    repaint();
+  }
+
+  private final class Renderer extends DefaultListCellRenderer {
+    private static final long serialVersionUID = 1;
+
+    @Override
+    public Component getListCellRendererComponent(
+        JList<?> of, Object value, int index, boolean selected, boolean focused) {
+      Component label = super.getListCellRendererComponent(of, value, index, selected, focused);
+      Line line = (Line) value;
+      if (!selected && line.severity() != null) {
+        label.setForeground(colour(line.severity()));
+      }
+      return label;
+    }
+
+    private Color colour(Severity severity) {
+      return switch (severity) {
+        case REFUSAL -> palette.refusal();
+        case CAUTION -> palette.caution();
+        case NOTE -> palette.ink();
+      };
+    }
+  }
+}

@@ -1,0 +1,285 @@
+package org.midlateral.viewer.window;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.JSeparator;
+import javax.swing.SwingConstants;
+import javax.swing.WindowConstants;
+import org.midlateral.measurement.Finding;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.form.Form;
+import org.midlateral.viewer.lesson.Lesson;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.view.FingerView;
+import org.midlateral.viewer.view.Palette;
+
+/** The one window of the program. */
+public final class MainWindow extends JFrame {
+  private static final long serialVersionUID = 1;
+  private static final int FORM_WIDTH = 382;
+  private static final int SECTION_WIDTH = 322;
+
+  private final transient Session session = new Session(Sample.BULBOUS);
+  private final transient Maker maker = new Maker(this::take);
+  private static final String FIT = "fit";
+  private static final String LESSON = "lesson";
+
+  private final CardLayout cards = new CardLayout();
+  private final JPanel desk = new JPanel();
+  private final Lesson lesson;
+  private final FingerView view;
+  private final Form form;
+  private final SectionCard section;
+  private final FindingsBar findings;
+  private final transient ViewBar viewBar;
+  private final transient Menus menus;
+  private final transient Inspector inspector = new Inspector(this::inspected);
+  private transient Made made;
+  private transient List<Finding> inspected;
+  private Quantity coloured;
+  private Quantity quantity = Quantity.NONE;
+  private Palette palette = Palette.LIGHT;
+  private double changeToShownMillis = Double.NaN;
+
+  /**
+   * A window in the light appearance, not yet on the screen.
+   *
+   * @param stage draws its pictures
+   */
+  public static MainWindow open(Stage stage) {
+    Appearance.wear(false);
+    return new MainWindow(stage);
+  }
+
+  private MainWindow(Stage stage) {
+    view = new FingerView(stage);
+    view.setName("view");
+    form = new Form(session::edit, this::items, session::settle);
+    lesson =
+        new Lesson(
+            stage,
+            (image, name) ->
+                Files.toSave(this, Optional.empty(), name, "png")
+                    .ifPresent(path -> Pictures.write(this, image, path)));
+    section = new SectionCard(view::setStation);
+    findings = new FindingsBar(form::goTo, () -> Notices.cautions(this, made));
+    view.onStation(section::moveTo);
+    viewBar = new ViewBar(view, this::colourBy, section::setTone);
+    menus = new Menus(this, session, view);
+    setJMenuBar(menus.bar());
+    arrange();
+    session.onChange(this::changed);
+    session.onOpen(this::opened);
+    setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowOpened(WindowEvent e) {
+            form.goTo("circumference.proximal-phalanx");
+          }
+
+          @Override
+          public void windowClosing(WindowEvent e) {
+            menus.leave();
+          }
+        });
+    changed();
+  }
+
+  private void arrange() {
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(viewBar.above(), BorderLayout.NORTH);
+    middle.add(view, BorderLayout.CENTER);
+    middle.add(viewBar.below(), BorderLayout.SOUTH);
+    form.setPreferredSize(new Dimension(FORM_WIDTH, 100));
+    section.setPreferredSize(new Dimension(SECTION_WIDTH, 100));
+    JPanel all = new JPanel(new BorderLayout());
+    all.add(beside(form, BorderLayout.EAST), BorderLayout.WEST);
+    all.add(middle, BorderLayout.CENTER);
+    all.add(beside(section, BorderLayout.WEST), BorderLayout.EAST);
+
+    desk.setLayout(cards);
+    desk.add(all, FIT);
+    desk.add(lesson, LESSON);
+    JPanel content = new JPanel(new BorderLayout());
+    content.add(desk);
+    content.add(beside(findings, BorderLayout.NORTH), BorderLayout.SOUTH);
+    setContentPane(content);
+    setMinimumSize(new Dimension(1100, 680));
+    setSize(1280, 800);
+  }
+
+  /** A component with a line along one of its edges. */
+  private static JPanel beside(JComponent component, String edge) {
+    boolean level = edge.equals(BorderLayout.NORTH);
+    JPanel panel = new JPanel(new BorderLayout());
+    panel.add(component);
+    panel.add(new JSeparator(level ? SwingConstants.HORIZONTAL : SwingConstants.VERTICAL), edge);
+    return panel;
+  }
+
+  private void changed() {
+    setTitle(session.title() + " – Midlateral");
+    form.show(session.draft());
+    menus.changed();
+    maker.ask(session.draft(), quantity);
+  }
+
+  /** Another finger: seen whole, and cut at its PIP axis. */
+  private void opened() {
+    view.forget();
+    section.forget();
+  }
+
+  private void items(Form.Items change) {
+    Draft draft = session.draft();
+    if (change.remove() >= 0) {
+      session.replace(draft.withoutItem(change.list(), change.remove()));
+      return;
+    }
+    String item = change.list() + "[" + draft.items(change.list()) + "].";
+    double station = shown().map(v -> v.orthosis().digit().pipAxis()).orElse(0.0);
+    session.replace(
+        draft
+            .with(item + "station", String.format(Locale.ROOT, "%.0f mm", station))
+            .with(item + "girth", "0 mm")
+            .with(item + "height", "1 mm"));
+  }
+
+  private void colourBy(Quantity other) {
+    quantity = other;
+    maker.ask(session.draft(), quantity);
+  }
+
+  private void take(Maker.Answer answer) {
+    if (made == null || !made.draft().equals(answer.made().draft())) {
+      made = answer.made();
+      inspected = null;
+      made.view().ifPresent(any -> inspector.ask(made));
+    }
+    coloured = answer.asked().quantity();
+    tell();
+    if (made.view().isEmpty()) {
+      view.setStale(true);
+      return;
+    }
+    view.whenNextShown(
+        () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
+    view.show(made.view().get(), answer.colouring());
+    section.show(made.view().get());
+  }
+
+  private void inspected(Inspector.Inspected answer) {
+    if (answer.made().draft().equals(made.draft())) {
+      inspected = answer.findings();
+      tell();
+    }
+  }
+
+  /** Says what was found so far, in the form and below. */
+  private void tell() {
+    List<Finding> all = new ArrayList<>(made.findings());
+    if (inspected != null) {
+      all.addAll(inspected);
+    }
+    form.tell(made.errors(), all, palette.caution(), palette.refusal());
+    findings.show(made.errors(), all, made.view().isPresent() && inspected == null);
+  }
+
+  /** Shows the lesson, or the finger again. */
+  void teach(boolean on) {
+    if (on && shown().isEmpty()) {
+      Notices.trouble(this, "The lesson needs a finger; mend the values marked first.");
+      menus.teaching(false);
+      return;
+    }
+    menus.teaching(on);
+    cards.show(desk, on ? LESSON : FIT);
+    if (on) {
+      lesson.teach(shown().orElseThrow().orthosis().order());
+    } else {
+      view.requestFocusInWindow();
+    }
+  }
+
+  Lesson lesson() {
+    return lesson;
+  }
+
+  /** The design that is made now; empty while there is none. */
+  Optional<Made.View> shown() {
+    return made == null ? Optional.empty() : made.view();
+  }
+
+  /** Whether what was last made is what the form and the colour box say. */
+  boolean isCurrent() {
+    return made != null && made.draft().equals(session.draft()) && coloured == quantity;
+  }
+
+  Optional<Made> made() {
+    return Optional.ofNullable(made);
+  }
+
+  /** Puts the light or the dark appearance on. */
+  void wear(boolean dark) {
+    palette = Palette.of(dark);
+    Appearance.wear(dark);
+    view.setPalette(palette);
+    section.setPalette(palette);
+    lesson.setPalette(palette);
+    findings.setPalette(palette);
+    if (made != null) {
+      tell();
+    }
+  }
+
+  /** Opens a file or, where that fails, says why in one sentence. */
+  public Optional<String> open(java.nio.file.Path file) {
+    try {
+      session.open(file);
+      return Optional.empty();
+    } catch (Session.FileTrouble trouble) {
+      return Optional.of(trouble.getMessage());
+    }
+  }
+
+  /** Goes to the field of a key. */
+  void goTo(String path) {
+    form.goTo(path);
+  }
+
+  /** Time from the last change to its picture on the screen (ms). */
+  double changeToShownMillis() {
+    return changeToShownMillis;
+  }
+
+  /** What is said in the findings, for tests. */
+  List<String> findingTexts() {
+    return findings.texts();
+  }
+
+  Session session() {
+    return session;
+  }
+
+  @Override
+  public void dispose() {
+    maker.close();
+    inspector.close();
+    lesson.close();
+    super.dispose();
+  }
+}

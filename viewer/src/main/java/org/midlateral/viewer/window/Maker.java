@@ -1,0 +1,58 @@
+package org.midlateral.viewer.window;
+
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.live.Worker;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.section.Colouring;
+
+/** Makes the newest draft, on a thread of its own. */
+final class Maker implements AutoCloseable {
+  private final Worker<Asked, Answer> worker;
+  private Made last;
+
+  /**
+   * A question.
+   *
+   * @param draft to be made
+   * @param quantity to colour it by
+   * @param since when it was asked (ns)
+   */
+  record Asked(Draft draft, Quantity quantity, long since) {}
+
+  /** What came of it. */
+  record Answer(Asked asked, Made made, Colouring colouring) {}
+
+  /**
+   * Starts.
+   *
+   * @param listener gets each answer, on the screen's thread
+   */
+  Maker(Consumer<Answer> listener) {
+    worker =
+        new Worker<>(
+            "maker",
+            this::make,
+            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+  }
+
+  void ask(Draft draft, Quantity quantity) {
+    worker.ask(new Asked(draft, quantity, System.nanoTime()));
+  }
+
+  private Answer make(Asked asked) {
+    if (last == null || !last.draft().equals(asked.draft())) {
+      last = Made.of(asked.draft());
+    }
+    Colouring colouring =
+        last.view().map(view -> Colouring.of(view, asked.quantity())).orElse(Colouring.PLAIN);
+    return new Answer(asked, last, colouring);
+  }
+
+  @Override
+  public void close() {
+    worker.close();
+  }
+}

@@ -1,0 +1,217 @@
+package org.midlateral.viewer.window;
+
+import java.awt.BorderLayout;
+import java.awt.Font;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
+import java.awt.Insets;
+import java.util.Hashtable;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import java.util.function.Function;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSlider;
+import javax.swing.SwingConstants;
+import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.section.SectionView;
+import org.midlateral.viewer.section.Stations;
+import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.view.SectionDrawing;
+import org.midlateral.viewer.view.SkinTone;
+
+/** The section: a slider along the finger, the drawing, and its figures. */
+final class SectionCard extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final double STEPS_PER_MM = 2;
+
+  private final JSlider slider = new JSlider();
+  private final JLabel place = new JLabel();
+  private final SectionDrawing drawing = new SectionDrawing();
+  private final Map<String, JLabel> figures = new LinkedHashMap<>();
+  private final transient DoubleConsumer onStation;
+  private transient Made.View view;
+  private double station = Double.NaN;
+  private boolean setting;
+
+  SectionCard(DoubleConsumer onStation) {
+    super(new BorderLayout(0, 4));
+    this.onStation = onStation;
+    setBorder(BorderFactory.createEmptyBorder(6, 10, 6, 10));
+    JPanel head = new JPanel(new BorderLayout());
+    JLabel title = new JLabel("Section");
+    title.setFont(title.getFont().deriveFont(Font.BOLD));
+    title.setLabelFor(slider);
+    place.setName("section.station");
+    head.add(title, BorderLayout.WEST);
+    head.add(place, BorderLayout.EAST);
+    slider.setName("station");
+    slider.getAccessibleContext().setAccessibleName("Station of the section");
+    slider.addChangeListener(
+        e -> {
+          if (!setting) {
+            moveTo(slider.getValue() / STEPS_PER_MM);
+          }
+        });
+    head.add(slider, BorderLayout.SOUTH);
+    add(head, BorderLayout.NORTH);
+    add(drawing, BorderLayout.CENTER);
+    add(table(), BorderLayout.SOUTH);
+  }
+
+  private JComponent table() {
+    JPanel table = new JPanel(new GridBagLayout());
+    GridBagConstraints at = new GridBagConstraints();
+    at.insets = new Insets(1, 0, 1, 2);
+    at.fill = GridBagConstraints.HORIZONTAL;
+    at.gridy = 0;
+    cell(table, at, 1, head("Area, mm²"));
+    cell(table, at, 2, head("I, mm⁴"));
+    cell(table, at, 3, head("EI, N·mm²"));
+    String[] rows = {"trough", "shell", "slipping", "bonded"};
+    String[] names = {"Trough", "Dorsal shell", "Both, slipping", "Both, bonded"};
+    for (int r = 0; r < rows.length; r++) {
+      at.gridy++;
+      cell(table, at, 0, new JLabel(names[r]));
+      cell(table, at, 1, figure(rows[r] + ".area"));
+      cell(table, at, 2, figure(rows[r] + ".inertia"));
+      cell(table, at, 3, figure(rows[r] + ".rigidity"));
+    }
+    at.insets = new Insets(6, 0, 1, 2);
+    wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
+    at.insets = new Insets(1, 0, 1, 2);
+    wide(table, at, "Round the skin, mm", figure("skin.girth"));
+    wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
+    return table;
+  }
+
+  private static void cell(JPanel table, GridBagConstraints at, int column, JLabel label) {
+    at.gridx = column;
+    at.gridwidth = 1;
+    at.weightx = column == 0 ? 0 : 1;
+    table.add(label, at);
+  }
+
+  private static void wide(JPanel table, GridBagConstraints at, String name, JLabel figure) {
+    at.gridy++;
+    at.gridx = 0;
+    at.gridwidth = 3;
+    at.weightx = 0;
+    table.add(new JLabel(name), at);
+    at.gridx = 3;
+    at.gridwidth = 1;
+    table.add(figure, at);
+  }
+
+  private static JLabel head(String text) {
+    JLabel label = new JLabel(text, SwingConstants.TRAILING);
+    label.setFont(label.getFont().deriveFont(Font.BOLD));
+    return label;
+  }
+
+  private JLabel figure(String name) {
+    JLabel label = new JLabel("–", SwingConstants.TRAILING);
+    label.setName("section." + name);
+    figures.put(name, label);
+    return label;
+  }
+
+  /** The next design is shown at its PIP axis. */
+  void forget() {
+    station = Double.NaN;
+  }
+
+  /** Shows the section of a design at the same station as before, or at the PIP axis at first. */
+  void show(Made.View design) {
+    view = design;
+    setting = true;
+    int first = (int) Math.ceil(Stations.first(view) * STEPS_PER_MM);
+    int last = (int) Math.floor(Stations.last(view) * STEPS_PER_MM);
+    slider.setMinimum(first);
+    slider.setMaximum(last);
+    marks();
+    setting = false;
+    double at = Double.isNaN(station) ? view.orthosis().digit().pipAxis() : station;
+    moveTo(Math.max(Stations.first(view), Math.min(Stations.last(view), at)));
+  }
+
+  /** Short marks under the slider at the web, the PIP axis and the end. */
+  @SuppressWarnings("JdkObsolete") // the slider takes no other table
+  private void marks() {
+    Hashtable<Integer, JComponent> labels = new Hashtable<>();
+    labels.put(0, new JLabel("web"));
+    int pip = (int) Math.round(view.orthosis().digit().pipAxis() * STEPS_PER_MM);
+    labels.put(pip, new JLabel("PIP"));
+    int tip = (int) Math.round(view.orthosis().digit().tip() * STEPS_PER_MM);
+    labels.put(tip, new JLabel("pulp"));
+    slider.setLabelTable(labels);
+    slider.setPaintLabels(true);
+    slider.revalidate();
+  }
+
+  /** Goes to a station (mm). */
+  void moveTo(double millimetres) {
+    station = millimetres;
+    if (view == null) {
+      return;
+    }
+    setting = true;
+    slider.setValue((int) Math.round(station * STEPS_PER_MM));
+    setting = false;
+    SectionView section = SectionView.of(view, station);
+    drawing.show(view, section);
+    place.setText(where(station));
+    fill("trough", section.cut(false).map(SectionView.Cut::figures));
+    fill("shell", section.cut(true).map(SectionView.Cut::figures));
+    fill("slipping", section.slipping());
+    fill("bonded", section.bonded());
+    figures.get("gap").setText(gap(section.cut(false)) + ", " + gap(section.cut(true)));
+    figures.get("skin.girth").setText(decimals(section.circumference(), 1));
+    figures.get("skin.quarter").setText(decimals(section.circumference() / 4, 1));
+    onStation.accept(station);
+  }
+
+  private static String where(double station) {
+    String side = station < 0 ? "proximal" : "distal";
+    return String.format(Locale.ROOT, "%.1f mm %s of the web", Math.abs(station), side);
+  }
+
+  private static String gap(Optional<SectionView.Cut> cut) {
+    return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
+  }
+
+  private void fill(String row, Optional<SectionView.Figures> worth) {
+    put(row + ".area", worth, f -> decimals(f.area(), 1));
+    put(row + ".inertia", worth, f -> Scale.text(f.inertia()));
+    put(row + ".rigidity", worth, f -> Scale.text(f.rigidity()));
+  }
+
+  private void put(
+      String name,
+      Optional<SectionView.Figures> worth,
+      Function<SectionView.Figures, String> text) {
+    figures.get(name).setText(worth.map(text).orElse("–"));
+  }
+
+  private static String decimals(double value, int places) {
+    return String.format(Locale.ROOT, "%." + places + "f", value);
+  }
+
+  double station() {
+    return station;
+  }
+
+  void setPalette(Palette palette) {
+    drawing.setPalette(palette);
+  }
+
+  void setTone(SkinTone tone) {
+    drawing.setTone(tone);
+  }
+}

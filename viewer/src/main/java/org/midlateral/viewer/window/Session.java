@@ -1,0 +1,159 @@
+package org.midlateral.viewer.window;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.DraftText;
+import org.midlateral.viewer.draft.DraftText.NotADraft;
+import org.midlateral.viewer.draft.History;
+import org.midlateral.viewer.sample.Sample;
+
+/** The measurement file being edited, and who wants to know of its changes. */
+final class Session {
+  private static final long LARGEST = 1 << 20;
+
+  private final List<Runnable> listeners = new ArrayList<>();
+  private final List<Runnable> openers = new ArrayList<>();
+  private History history;
+  private Draft saved;
+  private Path file;
+  private String title;
+
+  /** What stood in the way of a file; the message is one sentence for a person. */
+  static final class FileTrouble extends Exception {
+    private static final long serialVersionUID = 1;
+
+    FileTrouble(String message) {
+      super(message);
+    }
+  }
+
+  Session(Sample sample) {
+    try {
+      start(DraftText.read(sample.text()), null, "sample " + sample.file());
+    } catch (NotADraft e) {
+      throw new IllegalStateException(sample.file(), e);
+    }
+  }
+
+  private void start(Draft draft, Path from, String name) {
+    history = new History(draft);
+    saved = draft;
+    file = from;
+    title = name;
+    openers.forEach(Runnable::run);
+    changed();
+  }
+
+  void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  /** Is told before the change when another file or sample is opened. */
+  void onOpen(Runnable listener) {
+    openers.add(listener);
+  }
+
+  private void changed() {
+    listeners.forEach(Runnable::run);
+  }
+
+  Draft draft() {
+    return history.current();
+  }
+
+  boolean canUndo() {
+    return history.canUndo();
+  }
+
+  boolean canRedo() {
+    return history.canRedo();
+  }
+
+  boolean isDirty() {
+    return !saved.equals(draft());
+  }
+
+  Optional<Path> file() {
+    return Optional.ofNullable(file);
+  }
+
+  /** What the window is called. */
+  String title() {
+    return title + (isDirty() ? " (changed)" : "");
+  }
+
+  void edit(String path, String text) {
+    history.change(draft().with(path, text), path);
+    changed();
+  }
+
+  void replace(Draft draft) {
+    history.change(draft, "");
+    changed();
+  }
+
+  void settle() {
+    history.settle();
+  }
+
+  void undo() {
+    history.undo();
+    changed();
+  }
+
+  void redo() {
+    history.redo();
+    changed();
+  }
+
+  void openSample(Sample sample) {
+    try {
+      start(DraftText.read(sample.text()), null, "sample " + sample.file());
+    } catch (NotADraft e) {
+      throw new IllegalStateException(sample.file(), e);
+    }
+  }
+
+  /** Opens a file; where that fails, what was open stays. */
+  void open(Path path) throws FileTrouble {
+    try {
+      if (Files.size(path) > LARGEST) {
+        throw new FileTrouble(path + " is larger than 1 MiB, which no measurement file is.");
+      }
+      Draft draft = DraftText.read(Files.readString(path, StandardCharsets.UTF_8));
+      start(draft, path, path.getFileName().toString());
+    } catch (CharacterCodingException e) {
+      throw new FileTrouble(path + " is not a text in UTF-8.");
+    } catch (IOException e) {
+      throw new FileTrouble(path + " cannot be read.");
+    } catch (NotADraft e) {
+      throw new FileTrouble(path + " " + e.getMessage() + ".");
+    }
+  }
+
+  /** Saves to a file, whole or not at all. */
+  void save(Path path) throws FileTrouble {
+    try {
+      Path beside = Files.createTempFile(path.toAbsolutePath().getParent(), ".midlateral", ".part");
+      try {
+        Files.writeString(beside, DraftText.write(draft()), StandardCharsets.UTF_8);
+        Files.move(beside, path, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(beside);
+      }
+    } catch (IOException e) {
+      throw new FileTrouble(path + " cannot be written.");
+    }
+    saved = draft();
+    file = path;
+    title = path.getFileName().toString();
+    changed();
+  }
+}

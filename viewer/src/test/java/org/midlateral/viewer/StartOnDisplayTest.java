@@ -1,0 +1,56 @@
+package org.midlateral.viewer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.viewer.window.OnDisplay;
+
+/** How the program starts on a display, in a process of its own. */
+@ExtendWith(OnDisplay.class)
+class StartOnDisplayTest {
+
+  @Test
+  void withoutOpenGlItSaysSo() throws Exception {
+    Ended ended =
+        Ended.viewer(
+            builder -> {
+              builder.environment().put("MESA_GL_VERSION_OVERRIDE", "2.1");
+              builder.environment().put("LIBGL_ALWAYS_SOFTWARE", "1");
+            });
+    assertThat(ended.status()).isEqualTo(4);
+    assertThat(ended.said())
+        .contains("midlateral: the viewer cannot draw: OpenGL")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void aFileThatIsNoneIsRefusedBeforeTheWindowOpens(@TempDir Path folder) throws Exception {
+    Path file = Files.writeString(folder.resolve("a.yaml"), "just words");
+    Ended ended = Ended.viewer(builder -> {}, file.toString());
+    assertThat(ended.status()).isEqualTo(2);
+    assertThat(ended.said()).contains("a.yaml holds no keys");
+  }
+
+  @Test
+  void atTwiceTheScaleThePictureIsDrawnInTwiceThePixels(@TempDir Path folder) throws Exception {
+    Ended ended =
+        Ended.run(
+            builder -> builder.command().add(1, "-Dsun.java2d.uiScale=2"),
+            "org.midlateral.viewer.window.ScaledWindow",
+            folder.resolve("twice.png").toString());
+    assertThat(ended.status()).as(ended.said()).isZero();
+    String[] words =
+        ended
+            .said()
+            .lines()
+            .filter(l -> l.startsWith("view "))
+            .findFirst()
+            .orElseThrow()
+            .split(" ");
+    assertThat(Integer.parseInt(words[3])).isEqualTo(2 * Integer.parseInt(words[1]));
+  }
+}

@@ -1,0 +1,31 @@
+package org.midlateral.viewer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** How the program starts, or says why it cannot, in a process of its own. */
+class StartTest {
+  @Test
+  void withoutADisplayItSaysSo() throws Exception {
+    Ended ended = Ended.viewer(builder -> builder.environment().remove("DISPLAY"));
+    assertThat(ended.status()).isEqualTo(4);
+    assertThat(ended.said().strip())
+        .isEqualTo("midlateral: the viewer needs a display, and there is none here");
+  }
+
+  @Test
+  void onADisplayThatIsGoneItSaysSo() throws Exception {
+    Ended ended = Ended.viewer(builder -> builder.environment().put("DISPLAY", ":987"));
+    assertThat(ended.status()).isEqualTo(4);
+    assertThat(ended.said())
+        .contains("midlateral: the viewer needs a display, and this one cannot")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void twoFilesAreOneTooMany() throws Exception {
+    Ended ended = Ended.viewer(builder -> {}, "a.yaml", "b.yaml");
+    assertThat(ended.status()).isEqualTo(2);
+  }
+}

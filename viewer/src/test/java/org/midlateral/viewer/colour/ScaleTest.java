@@ -1,0 +1,61 @@
+package org.midlateral.viewer.colour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class ScaleTest {
+  @Test
+  void endsAndStepsAreRound() {
+    Scale scale = Scale.between(0.27, 1.94);
+    assertThat(scale.low()).isEqualTo(0);
+    assertThat(scale.high()).isCloseTo(2, within(1e-12));
+    assertThat(scale.marks()).hasSizeBetween(4, 8);
+  }
+
+  @Test
+  void valuesAllAlikeStillGetAScaleAboutThem() {
+    Scale scale = Scale.over(new double[] {1.6, 1.6, Double.NaN});
+    assertThat(scale.low()).isLessThan(1.6);
+    assertThat(scale.high()).isGreaterThan(1.6);
+  }
+
+  /** Ends and middle of the published map: matplotlib, cm.viridis (CC0). */
+  @Test
+  void theMapHasThePublishedColours() {
+    assertThat(ColourMap.colour(0)).isEqualTo(0x440154);
+    assertThat(ColourMap.colour(1)).isEqualTo(0xfde725);
+    // cm.viridis(0.5) is #21918c.
+    int middle = ColourMap.colour(0.5);
+    assertThat(middle >> 16 & 255).isCloseTo(0x21, within(4));
+    assertThat(middle >> 8 & 255).isCloseTo(0x91, within(4));
+    assertThat(middle & 255).isCloseTo(0x8c, within(4));
+  }
+
+  /** Read in grey it still goes one way: lightness by the weights of ITU-R BT.709. */
+  @Test
+  void theMapGrowsLighterAllTheWay() {
+    double before = -1;
+    for (int i = 0; i <= 100; i++) {
+      int c = ColourMap.colour(i / 100.0);
+      double light =
+          0.2126 * lin(c >> 16 & 255) + 0.7152 * lin(c >> 8 & 255) + 0.0722 * lin(c & 255);
+      assertThat(light).isGreaterThan(before);
+      before = light;
+    }
+  }
+
+  private static double lin(int byteValue) {
+    double v = byteValue / 255.0;
+    return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
+  }
+
+  @Test
+  void numbersAreShort() {
+    assertThat(Scale.text(0.30000004)).isEqualTo("0.3");
+    assertThat(Scale.text(1523456)).isEqualTo("1\u2009520\u2009000");
+    assertThat(Scale.text(1010.4)).isEqualTo("1010");
+    assertThat(Scale.text(0)).isEqualTo("0");
+  }
+}

@@ -1,0 +1,123 @@
+package org.midlateral.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.view.Palette;
+
+/** The lesson, stepped through by keys and looked at. */
+@ExtendWith(OnDisplay.class)
+class LessonTest {
+  private Desk desk;
+
+  @BeforeEach
+  void teach() throws Exception {
+    desk = Desk.withSample(Sample.SLIM);
+    Rectangle view = desk.place(desk.view());
+    desk.click(view.x + 4, view.y + 4);
+    desk.until("focus", () -> desk.view().isFocusOwner());
+    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
+    desk.until("the lesson", () -> desk.window.lesson().isShowing());
+    desk.inSwing(
+        () -> {
+          desk.window.lesson().hold(true);
+          return null;
+        });
+    settle();
+  }
+
+  @AfterEach
+  void leave() {
+    desk.inSwing(
+        () -> {
+          desk.window.teach(false);
+          return null;
+        });
+  }
+
+  private void settle() {
+    desk.until("the lesson's picture", () -> desk.window.lesson().isSettled());
+  }
+
+  private String text() {
+    return desk.inSwing(() -> desk.find(JTextArea.class, "lesson.text").getText());
+  }
+
+  private void forward(int steps) {
+    for (int i = 0; i < steps; i++) {
+      desk.keys(KeyEvent.VK_RIGHT);
+      settle();
+    }
+  }
+
+  private BufferedImage picture() {
+    settle();
+    return desk.grab(desk.find(Component.class, "lesson.view"));
+  }
+
+  @Test
+  void keysGoForwardAndBack() {
+    assertThat(text()).startsWith("One finger");
+    forward(1);
+    assertThat(text()).startsWith("Shallow, wrap 0.25").contains("N·mm").contains("°");
+    forward(9);
+    assertThat(desk.label("lesson.count")).isEqualTo("6 of 6");
+    desk.keys(KeyEvent.VK_LEFT);
+    settle();
+    assertThat(text()).startsWith("Closed");
+  }
+
+  @Test
+  void theShallowWrapBendsAndTheHalfHardly() {
+    BufferedImage before = picture();
+    forward(3);
+    assertThat(desk.label("lesson.count")).isEqualTo("4 of 6");
+    BufferedImage after = picture();
+    // From left to right: 0.25, 0.35, half, closed. Dorsal is to the right.
+    assertThat(floor(after, 0.02, 0.3) - floor(before, 0.02, 0.3)).isGreaterThan(15);
+    assertThat((double) floor(after, 0.5, 0.7)).isCloseTo(floor(before, 0.5, 0.7), within(6.0));
+  }
+
+  /** Where a trough's floor stands at the PIP joint, in a share of the picture's width (px). */
+  private static int floor(BufferedImage image, double from, double to) {
+    int width = image.getWidth();
+    BufferedImage place =
+        image.getSubimage(
+            (int) (from * width),
+            image.getHeight() * 2 / 5,
+            (int) ((to - from) * width),
+            image.getHeight() / 20);
+    return Pixels.bounds(place, Pixels.shadeOf(Palette.LIGHT.trough())).x;
+  }
+
+  @Test
+  void aStillIsSavedForASlide(@TempDir Path folder) throws Exception {
+    forward(5);
+    Path file = folder.resolve("still.png");
+    desk.press("Save a still");
+    desk.until("the dialog", () -> desk.hasButton("Save"));
+    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    desk.type(file.toString());
+    desk.keys(KeyEvent.VK_ENTER);
+    desk.until("the picture", () -> Files.exists(file) && file.toFile().length() > 5000);
+    BufferedImage still = ImageIO.read(file.toFile());
+    assertThat(still.getWidth()).isEqualTo(desk.find(Component.class, "lesson.view").getWidth());
+    Color shell = Palette.LIGHT.shell();
+    assertThat(Pixels.count(still, Pixels.shadeOf(shell))).isGreaterThan(1000);
+  }
+}

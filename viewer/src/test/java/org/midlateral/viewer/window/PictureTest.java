@@ -1,0 +1,199 @@
+package org.midlateral.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.util.function.IntPredicate;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JSlider;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.view.Side;
+import org.midlateral.viewer.view.Visibility;
+
+/** What is to be seen on the screen, by measured regions of it. */
+@ExtendWith(OnDisplay.class)
+class PictureTest {
+  private static final IntPredicate TROUGH = Pixels.shadeOf(Palette.LIGHT.trough());
+  private static final IntPredicate SHELL = Pixels.shadeOf(Palette.LIGHT.shell());
+  private Desk desk;
+
+  @BeforeEach
+  void sit() throws Exception {
+    desk = Desk.withSample(Sample.BULBOUS);
+    from(Side.RADIAL);
+  }
+
+  @AfterEach
+  void putBack() {
+    for (String part : new String[] {"finger", "trough", "shell"}) {
+      show(part, Visibility.SHOWN);
+    }
+    marks(true);
+    colour(Quantity.NONE);
+    pull(0);
+    desk.inSwing(
+        () -> {
+          desk.window.wear(false);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void from(Side side) {
+    desk.click(desk.find(JButton.class, "side." + Desk.lower(side)));
+    desk.settle();
+  }
+
+  private void show(String part, Visibility visibility) {
+    desk.inSwing(
+        () -> {
+          desk.find(JComboBox.class, "show." + part).setSelectedItem(visibility);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void marks(boolean shown) {
+    JCheckBox box = desk.find(JCheckBox.class, "show.marks");
+    if (box.isSelected() != shown) {
+      desk.click(box);
+    }
+    desk.settle();
+  }
+
+  private void colour(Quantity quantity) {
+    desk.inSwing(
+        () -> {
+          desk.find(JComboBox.class, "quantity").setSelectedItem(quantity);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void pull(int millimetres) {
+    desk.inSwing(
+        () -> {
+          desk.find(JSlider.class, "pull").setValue(millimetres);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private BufferedImage picture() {
+    return desk.grab(desk.view());
+  }
+
+  private double pixelsPerMm() {
+    return 1 / desk.view().orbit().pixel(desk.view().getWidth(), desk.view().getHeight());
+  }
+
+  @Test
+  void piecesAreThereUntilTheyAreHidden() {
+    BufferedImage all = picture();
+    int area = all.getWidth() * all.getHeight();
+    assertThat(Pixels.count(all, TROUGH)).isGreaterThan(area / 40);
+    assertThat(Pixels.count(all, SHELL)).isGreaterThan(area / 80);
+    show("trough", Visibility.HIDDEN);
+    BufferedImage without = picture();
+    assertThat(Pixels.count(without, TROUGH)).isLessThan(area / 400);
+    assertThat(Pixels.count(without, SHELL)).isGreaterThan(area / 80);
+    show("trough", Visibility.SEE_THROUGH);
+    BufferedImage through = picture();
+    assertThat(Pixels.count(through, TROUGH)).isLessThan(Pixels.count(all, TROUGH));
+    show("shell", Visibility.HIDDEN);
+    assertThat(Pixels.count(picture(), SHELL)).isLessThan(area / 400);
+  }
+
+  @Test
+  void theFingerIsAsLongAsTheScaleSays() {
+    show("trough", Visibility.HIDDEN);
+    show("shell", Visibility.HIDDEN);
+    marks(false);
+    BufferedImage image = picture();
+    int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
+    // Left of the compass and above the scale: only the finger.
+    BufferedImage middle = image.getSubimage(0, 0, image.getWidth(), image.getHeight() - 140);
+    Rectangle finger = Pixels.bounds(middle, rgb -> Pixels.apart(rgb, paper) > 12);
+    // Sample: 24 + 23 + 24 mm from web to tip, 21 mm to the crease, and 4 mm of stump.
+    assertThat(finger.width / pixelsPerMm()).isCloseTo(96, within(0.6));
+    // The scale bar: the ink's longest run in the lower left corner.
+    BufferedImage corner = image.getSubimage(0, image.getHeight() - 20, 200, 12);
+    Rectangle bar =
+        Pixels.bounds(corner, rgb -> Pixels.apart(rgb, Palette.LIGHT.ink().getRGB()) < 60);
+    double length = bar.width / pixelsPerMm();
+    assertThat(length).isCloseTo(Math.rint(length / 5) * 5, within(0.4));
+  }
+
+  @Test
+  void pulledApartThePiecesMoveByTheDistanceSaid() {
+    show("finger", Visibility.HIDDEN);
+    marks(false);
+    Rectangle before = Pixels.bounds(picture(), TROUGH);
+    Rectangle shellBefore = Pixels.bounds(picture(), SHELL);
+    pull(8);
+    Rectangle after = Pixels.bounds(picture(), TROUGH);
+    Rectangle shellAfter = Pixels.bounds(picture(), SHELL);
+    double scale = pixelsPerMm();
+    assertThat((after.getMaxY() - before.getMaxY()) / scale).isCloseTo(8, within(0.4));
+    assertThat((shellBefore.getMinY() - shellAfter.getMinY()) / scale).isCloseTo(8, within(0.4));
+  }
+
+  /** Ends of the published colour map viridis: #440154 at the left, #fde725 at the right. */
+  @Test
+  void theLegendRunsThroughTheMapAndThePiecesWearIt() {
+    colour(Quantity.CLEARANCE);
+    // Dorsally the shell lies nearest to the skin, at the dark end of the scale.
+    from(Side.DORSAL);
+    BufferedImage image = picture();
+    int y = image.getHeight() - 56 + 12 + 7;
+    BufferedImage row = image.getSubimage(0, y, image.getWidth(), 1);
+    int darkest = Pixels.bounds(row, rgb -> Pixels.apart(rgb, 0x440154) < 6).x;
+    int lightest = (int) Pixels.bounds(row, rgb -> Pixels.apart(rgb, 0xfde725) < 6).getMaxX();
+    assertThat(lightest - darkest).isGreaterThan(250);
+    // Two thirds of the way the published map has #35b779 (viridis 0.667).
+    int part = row.getRGB(darkest + (lightest - darkest) * 2 / 3, 0) & 0xFFFFFF;
+    assertThat(Pixels.apart(part, 0x35b779)).isLessThan(12);
+    BufferedImage pieces = image.getSubimage(0, 0, image.getWidth(), y - 20);
+    assertThat(Pixels.count(pieces, SHELL)).isLessThan(500);
+    assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x482878)))).isGreaterThan(2000);
+  }
+
+  @Test
+  void theValueUnderThePointerIsTheGapThere() {
+    show("shell", Visibility.HIDDEN);
+    colour(Quantity.CLEARANCE);
+    from(Side.VOLAR);
+    Rectangle view = desk.place(desk.view());
+    desk.moveTo((int) view.getCenterX(), (int) view.getCenterY());
+    desk.until("a reading", () -> desk.view().reading().isPresent());
+    // On the volar midline the sample's gap is its clearance of 0.3 and liner of 1.0.
+    assertThat(desk.view().reading().orElseThrow())
+        .startsWith("Trough: clearance 1.3 mm")
+        .contains("station");
+  }
+
+  @Test
+  void theDarkAppearanceIsDark() {
+    BufferedImage light = picture();
+    desk.inSwing(
+        () -> {
+          desk.window.wear(true);
+          return null;
+        });
+    desk.settle();
+    BufferedImage dark = picture();
+    assertThat(Pixels.apart(light.getRGB(5, 5), Palette.LIGHT.paper().getRGB())).isLessThan(3);
+    assertThat(Pixels.apart(dark.getRGB(5, 5), Palette.DARK.paper().getRGB())).isLessThan(3);
+  }
+}

@@ -1,0 +1,27 @@
+package org.midlateral.viewer.window;
+
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import javax.imageio.ImageIO;
+import org.midlateral.viewer.sample.Sample;
+
+/** A program for a test to start with the screen scaled: says what it sees, and ends. */
+public final class ScaledWindow {
+  private ScaledWindow() {}
+
+  /**
+   * Opens the window, prints sizes, and saves what is on the screen.
+   *
+   * @param args the file for the picture
+   */
+  public static void main(String[] args) throws Exception {
+    Desk desk = Desk.withSample(Sample.BULBOUS);
+    BufferedImage frame = desk.view().frame().image();
+    System.out.println("view " + desk.view().getWidth() + " frame " + frame.getWidth());
+    Rectangle bounds = desk.window.getBounds();
+    ImageIO.write(desk.grab(bounds), "png", new File(args[0]));
+    System.out.println("window " + bounds.width + " " + bounds.height);
+    Runtime.getRuntime().exit(0);
+  }
+}
