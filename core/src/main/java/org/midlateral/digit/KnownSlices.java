@@ -34,6 +34,11 @@ public final class KnownSlices implements DigitSurface {
   }
 
   @Override
+  public double circumferenceByStation(double station) {
+    return digit.circumferenceByStation(station);
+  }
+
+  @Override
   public double halfDepth(double station) {
     return digit.halfDepth(station);
   }
