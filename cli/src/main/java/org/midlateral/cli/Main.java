@@ -76,6 +76,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new BatchCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
+    line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));

@@ -23,7 +23,10 @@ public final class SharedData {
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 
-  /** A bold sans-serif face, TrueType, Apache License 2.0. */
+  /** A sans-serif face, TrueType, Apache License 2.0. */
+  public static final String FONT_REGULAR = "font/Roboto-Regular.ttf";
+
+  /** The same face, bold. */
   public static final String FONT_BOLD = "font/Roboto-Bold.ttf";
 
   private SharedData() {}
