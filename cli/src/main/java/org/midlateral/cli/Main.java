@@ -36,7 +36,7 @@ public final class Main implements Runnable {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"midlateral " + SharedData.version()};
+      return new String[] {"midlateral " + SharedData.version() + "+" + SharedData.build()};
     }
   }
 
@@ -73,6 +73,8 @@ public final class Main implements Runnable {
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
+    line.addSubcommand(new BatchCommand(streams));
+    line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
     line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));

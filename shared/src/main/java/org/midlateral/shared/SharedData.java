@@ -17,6 +17,9 @@ public final class SharedData {
   /** Texts that warn. */
   public static final String CAUTIONS = "cautions.yaml";
 
+  /** Printing processes and their limits. */
+  public static final String PROCESSES = "print-processes.yaml";
+
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 
@@ -59,5 +62,10 @@ public final class SharedData {
   /** Version of this build, for reports and {@code --version}. */
   public static String version() {
     return text("version.txt").strip();
+  }
+
+  /** Mark of this build, for {@code --version}: what {@code -Dbuild=} said, or {@code dev}. */
+  public static String build() {
+    return text("build.txt").strip();
   }
 }
