@@ -72,6 +72,11 @@ final class ExportJob extends SwingWorker<String, String> {
     if (isCancelled()) {
       return "";
     }
+    publish("Computing the mechanics and drawing the documents");
+    product = product.withDocuments();
+    if (isCancelled()) {
+      return "";
+    }
     publish("Writing the files");
     java.nio.file.Files.createDirectories(folder);
     product.write(folder, force, false);
