@@ -21,11 +21,7 @@ public enum SolidFormat {
   /** Binary glTF 2.0, one file with all parts. */
   GLB;
 
-<<<<<<< HEAD
-  /** What is written where nothing else is asked for. */
-=======
   /** The formats that are written where none is asked for. */
->>>>>>> lab
   public static final List<SolidFormat> USUAL = List.of(STL, THREE_MF);
 
   /** A file to be written: its name, and what goes into it. */
