@@ -43,6 +43,30 @@ public final class Fingers {
         Map.of());
   }
 
+  /** An invented slim right little finger, held straight. */
+  public static Measurements slim() {
+    return new Measurements(
+        "test-slim",
+        Hand.RIGHT,
+        Digit.LITTLE,
+        LengthUnit.MM,
+        Map.of(
+            Level.PROXIMAL_PHALANX, 47.0,
+            Level.PIP, 48.0,
+            Level.MIDDLE_PHALANX, 42.0,
+            Level.TIP, 37.0),
+        Map.of(),
+        17,
+        18,
+        17,
+        21,
+        0,
+        0,
+        2.5,
+        7.5,
+        Map.of());
+  }
+
   /** The design that a file without design keys gets. */
   public static Design design() {
     return new Design(

@@ -13,6 +13,9 @@ public interface DigitSurface {
   /** Circumference at a station (mm). */
   double circumference(double station);
 
+  /** Derivative of the circumference along the station (1). */
+  double circumferenceByStation(double station);
+
   /** Half-depth at a station (mm). */
   double halfDepth(double station);
 

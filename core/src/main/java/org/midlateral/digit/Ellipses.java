@@ -96,11 +96,21 @@ public final class Ellipses {
       e1 = -Math.PI / 8 * (1 + m * (3.0 / 8 + m * (15.0 / 64 + m * 175.0 / 1024)));
       e2 = -Math.PI / 8 * (3.0 / 8 + m * (15.0 / 32 + m * 525.0 / 1024));
     } else {
-      double k = LegendreEllipticIntegral.bigK(m);
+      double k = firstKind(m);
       e1 = (e - k) / (2 * m);
       double k1 = (e - (1 - m) * k) / (2 * m * (1 - m));
       e2 = (e1 - k1) / (2 * m) - (e - k) / (2 * m * m);
     }
     return new double[] {4 * e, -8 * q * e1, 16 * q * q * e2 - 8 * e1};
+  }
+
+  /**
+   * The complete integral of the first kind. For a negative parameter, a section deeper than wide,
+   * the library's own is off by up to 1e-4: there it is reduced to a positive one, DLMF 19.7.2.
+   */
+  private static double firstKind(double m) {
+    return m < 0
+        ? LegendreEllipticIntegral.bigK(-m / (1 - m)) / Math.sqrt(1 - m)
+        : LegendreEllipticIntegral.bigK(m);
   }
 }

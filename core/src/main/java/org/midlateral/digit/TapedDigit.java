@@ -181,6 +181,13 @@ public final class TapedDigit implements DigitSurface {
   }
 
   @Override
+  public double circumferenceByStation(double station) {
+    double[] c = new double[3];
+    girthJet(station, c);
+    return c[1];
+  }
+
+  @Override
   public double halfDepth(double station) {
     return slice(station).halfDepth();
   }

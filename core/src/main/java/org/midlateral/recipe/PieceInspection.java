@@ -21,7 +21,6 @@ import org.midlateral.solid.Solid;
  */
 public record PieceInspection(
     Solid solid, MeshAudit audit, Conformance conformance, double reliefError) {
-  private static final double LEAST_WALL_SHARE = 0.97;
   private static final double GAP_TOLERANCE = 0.02;
   private static final double RELIEF_TOLERANCE = 0.05;
   private static final double TRIM_TOLERANCE = 0.05;
@@ -66,7 +65,7 @@ public record PieceInspection(
               audit.meetings(),
               0));
     }
-    double leastWall = LEAST_WALL_SHARE * solid.piece().wall();
+    double leastWall = Conformance.LEAST_WALL * solid.piece().wall();
     if (conformance.minWall() < leastWall) {
       found.add(
           refusal(

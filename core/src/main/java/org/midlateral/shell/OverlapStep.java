@@ -34,6 +34,32 @@ record OverlapStep(
       own.jet(girth, station, jet);
       return;
     }
+    trough.jet(girth, station, jet);
+    if (jet[1] == 0 && jet[2] == 0) {
+      overLevelTrough(girth, station, past, jet);
+    } else {
+      overSlopingTrough(girth, station, jet);
+    }
+  }
+
+  /** Where the trough's gap is level its wall is as thick as it is: everything in closed form. */
+  private void overLevelTrough(double girth, double station, double past, double[] jet) {
+    double top = jet[0] + onTop;
+    double beyond = (past + rim) / width;
+    double rise = rise(beyond);
+    if (rise == 1) {
+      jet[0] = top;
+      return;
+    }
+    own.jet(girth, station, jet);
+    double u = Math.max(0, Math.min(1, 1 + beyond));
+    double slope = (u < 0.5 ? 4 * u : 4 * (1 - u)) / width * (top - jet[0]);
+    jet[0] += rise * (top - jet[0]);
+    jet[1] = (1 - rise) * jet[1] - slope * Math.signum(girth);
+    jet[2] = (1 - rise) * jet[2] + slope * wrap / 2 * digit.circumferenceByStation(station);
+  }
+
+  private void overSlopingTrough(double girth, double station, double[] jet) {
     double[] scratch = new double[3];
     jet[0] = gap(girth, station, scratch);
     jet[1] =
@@ -62,8 +88,8 @@ record OverlapStep(
     if (rise > 0) {
       trough.jet(girth, station, scratch);
       // A sloping wall is thicker along the skin's normal than along its own.
-      double slope = Math.hypot(scratch[1], scratch[2]);
-      gap += rise * (scratch[0] + onTop * Math.sqrt(1 + slope * slope));
+      double slope = scratch[1] * scratch[1] + scratch[2] * scratch[2];
+      gap += rise * (scratch[0] + onTop * Math.sqrt(1 + slope));
     }
     return gap;
   }

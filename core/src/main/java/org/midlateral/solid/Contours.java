@@ -93,15 +93,13 @@ final class Contours {
     }
     Coordinate[] c = ring.getCoordinates();
     double[] at = new double[c.length];
+    double before = angle(piece, c[0].x, c[0].y);
     for (int k = 1; k < c.length; k++) {
-      double turn = angle(piece, c[k].x, c[k].y) - angle(piece, c[k - 1].x, c[k - 1].y);
-      double stretch =
-          turn == 0
-              ? 1
-              : (density.stretched(angle(piece, c[k].x, c[k].y))
-                      - density.stretched(angle(piece, c[k - 1].x, c[k - 1].y)))
-                  / turn;
+      double here = angle(piece, c[k].x, c[k].y);
+      double turn = here - before;
+      double stretch = turn == 0 ? 1 : (density.stretched(here) - density.stretched(before)) / turn;
       at[k] = at[k - 1] + Math.hypot(stretch * (c[k].x - c[k - 1].x), c[k].y - c[k - 1].y);
+      before = here;
     }
     int n = (int) Math.ceil(at[c.length - 1] / spacing);
     int k = 0;

@@ -1,5 +1,7 @@
 package org.midlateral.solid;
 
+import java.util.Arrays;
+
 /**
  * Evens out the points next to the loops: between an edge and the first row of the lattice there is
  * more or less room by chance, and moving the nearest points to the mean of their neighbours shares
@@ -35,8 +37,9 @@ final class Relaxation {
       at[1][i] = rho * Math.cos(angle[i]);
       at[2][i] = chart.v(station[i]);
     }
+    int[] steps = steps(corners, layer);
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
-      sweep(at, corners, layer, fixed);
+      sweep(at, steps, layer, fixed);
     }
     for (int i = fixed; i < n; i++) {
       if (layer[i] > 0) {
@@ -46,20 +49,28 @@ final class Relaxation {
     }
   }
 
-  private static void sweep(double[][] at, int[] corners, byte[] layer, int fixed) {
+  /** From each moving point to a neighbour, pair after pair: round it every one is met once. */
+  private static int[] steps(int[] corners, byte[] layer) {
+    int[] steps = new int[2 * corners.length];
+    int n = 0;
+    for (int t = 0; t < corners.length; t++) {
+      if (layer[corners[t]] > 0) {
+        steps[n++] = corners[t];
+        steps[n++] = corners[t % 3 == 2 ? t - 2 : t + 1];
+      }
+    }
+    return Arrays.copyOf(steps, n);
+  }
+
+  private static void sweep(double[][] at, int[] steps, byte[] layer, int fixed) {
     int n = layer.length;
     double[][] sum = new double[3][n];
     int[] count = new int[n];
-    for (int t = 0; t < corners.length; t++) {
-      int from = corners[t];
-      int to = corners[t % 3 == 2 ? t - 2 : t + 1];
-      // Round an inner point every neighbour is met exactly once this way.
-      if (layer[from] > 0) {
-        for (int k = 0; k < 3; k++) {
-          sum[k][from] += at[k][to];
-        }
-        count[from]++;
+    for (int t = 0; t < steps.length; t += 2) {
+      for (int k = 0; k < 3; k++) {
+        sum[k][steps[t]] += at[k][steps[t + 1]];
       }
+      count[steps[t]]++;
     }
     for (int i = fixed; i < n; i++) {
       for (int k = 0; count[i] > 0 && k < 3; k++) {

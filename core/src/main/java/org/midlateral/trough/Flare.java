@@ -34,12 +34,15 @@ record Flare(double height, double width, double web, double length, double half
   private double height(double girth, double station) {
     double across = girth / half;
     double along = Math.max(0, (web - station) / length);
-    double rho = Math.hypot(across, along);
+    double rho = Math.sqrt(across * across + along * along);
     if (rho < 1e-9) {
       return 0;
     }
+    double a = across / half;
+    double b = along / length;
+    double steep = Math.sqrt(a * a + b * b);
     // Distance to the ellipse rho = 1 to first order: exact on its axes.
-    double distance = (1 - rho) * rho / Math.hypot(across / half, along / length);
+    double distance = (1 - rho) * rho / steep;
     return height * rise(1 - distance / width) * (1 - rise((station - web) / width));
   }
 

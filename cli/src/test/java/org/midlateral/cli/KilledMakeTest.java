@@ -1,0 +1,117 @@
+package org.midlateral.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Kills {@code make} at random moments: whatever stands under a final name is whole, and what was
+ * left behind is gone after the next run.
+ */
+class KilledMakeTest {
+  private static final int KILLS = 50;
+  private static final Path SAMPLE = Path.of("..", "samples", "slim-little.yaml");
+
+  @TempDir Path directory;
+
+  @Test
+  void noPartialFileEverStandsUnderAFinalName() throws Exception {
+    Path out = Files.createDirectory(directory.resolve("made"));
+    long whole = System.nanoTime();
+    assertThat(start(out).waitFor()).isZero();
+    whole = System.nanoTime() - whole;
+    Random random = new Random(4711);
+    int killed = 0;
+    int leftovers = 0;
+    int runs = 0;
+    while (killed < KILLS && runs < 3 * KILLS) {
+      if (runs++ % 2 == 0) {
+        // Half of the runs find an empty folder, half replace what is there.
+        empty(out);
+      }
+      Process process = start(out);
+      // Most kills fall where the files are written: toward the end.
+      double moment = runs % 5 == 0 ? random.nextDouble() : 0.5 + 0.5 * random.nextDouble();
+      if (!process.waitFor((long) (whole * moment), TimeUnit.NANOSECONDS)) {
+        process.destroyForcibly().waitFor();
+        killed++;
+      }
+      leftovers += checked(out);
+    }
+    assertThat(start(out).waitFor()).isZero();
+
+    System.out.printf("make killed %d times in %d runs, %d leftovers%n", killed, runs, leftovers);
+    assertThat(killed).isEqualTo(KILLS);
+    assertThat(checked(out)).as("leftovers after a whole run").isZero();
+  }
+
+  private static Process start(Path out) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-cp",
+            System.getProperty("java.class.path"),
+            Main.class.getName(),
+            "make",
+            SAMPLE.toString(),
+            "--out",
+            out.toString(),
+            "--force",
+            "--quiet")
+        .redirectErrorStream(true)
+        .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+        .start();
+  }
+
+  /** Checks that every file under a final name is whole; gives the number of the others. */
+  private static int checked(Path out) throws IOException {
+    int leftovers = 0;
+    for (Path file : list(out)) {
+      String name = file.getFileName().toString();
+      if (name.startsWith(".")) {
+        leftovers++;
+      } else if (name.endsWith(".stl")) {
+        ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
+        assertThat(bytes.capacity()).isEqualTo(84 + 50 * bytes.getInt(80));
+      } else if (name.endsWith(".3mf")) {
+        try (ZipFile zip = new ZipFile(file.toFile())) {
+          assertThat(zip.getEntry("3D/3dmodel.model")).isNotNull();
+        }
+      } else if (name.endsWith(".json")) {
+        JsonNode report = new ObjectMapper().readTree(file.toFile());
+        assertThat(report.get("ok").booleanValue()).isTrue();
+      } else {
+        assertThat(Files.size(file)).as(name).isPositive();
+      }
+    }
+    return leftovers;
+  }
+
+  private static void empty(Path out) throws IOException {
+    for (Path file : list(out)) {
+      if (!file.getFileName().toString().startsWith(".")) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  private static List<Path> list(Path folder) throws IOException {
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.toList();
+    }
+  }
+}

@@ -1,0 +1,164 @@
+package org.midlateral.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The main job by the command line, in process. */
+class MakeCommandTest {
+  private static final String SAMPLE = Path.of("..", "samples", "slim-little.yaml").toString();
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path directory;
+
+  private Path out() {
+    return directory.resolve("made");
+  }
+
+  private Run make(String... more) {
+    String[] plain = {"make", SAMPLE, "--out", out().toString()};
+    return Run.of(Stream.concat(Stream.of(plain), Stream.of(more)).toArray(String[]::new));
+  }
+
+  private static Map<String, byte[]> files(Path folder) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path file : all.toList()) {
+        files.put(file.getFileName().toString(), Files.readAllBytes(file));
+      }
+    }
+    return files;
+  }
+
+  @Test
+  void writesPartsAndReportAndSaysSo() throws Exception {
+    Run run = make();
+
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).endsWith(out() + ": written\n");
+    assertThat(files(out())).containsKeys("trough.stl", "orthosis.3mf", "report.json");
+    JsonNode report = JSON.readTree(out().resolve("report.json").toFile());
+    assertThat(report.get("ok").booleanValue()).isTrue();
+    assertThat(report.get("reference").textValue()).isEqualTo("demo-little-slim");
+    assertThat(report.at("/parts/trough/watertight").booleanValue()).isTrue();
+    assertThat(report.at("/timing/geometryMs").doubleValue()).isPositive();
+    // 84 bytes and 50 a triangle.
+    assertThat(Files.size(out().resolve("trough.stl")))
+        .isEqualTo(84 + 50L * report.at("/parts/trough/triangles").intValue());
+  }
+
+  @Test
+  void existingFilesAreLeftAloneWithoutForce() throws Exception {
+    Files.createDirectories(out());
+    Files.writeString(out().resolve("report.json"), "mine");
+
+    Run refused = make();
+
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(refused.err()).contains("report.json", "--force");
+    assertThat(files(out())).containsOnlyKeys("report.json");
+    assertThat(Files.readString(out().resolve("report.json"))).isEqualTo("mine");
+
+    assertThat(make("--force").status()).isZero();
+    assertThat(JSON.readTree(out().resolve("report.json").toFile()).get("ok").booleanValue())
+        .isTrue();
+  }
+
+  /** G12: same input, same bytes. */
+  @Test
+  void reproducibleRunsGiveTheSameBytes() throws Exception {
+    assertThat(make("--reproducible").status()).isZero();
+    Map<String, byte[]> first = files(out());
+    assertThat(make("--reproducible", "--force").status()).isZero();
+    Map<String, byte[]> second = files(out());
+
+    assertThat(second.keySet()).isEqualTo(first.keySet());
+    first.forEach((name, bytes) -> assertThat(second.get(name)).as(name).isEqualTo(bytes));
+    assertThat(JSON.readTree(first.get("report.json")).has("timing")).isFalse();
+  }
+
+  @Test
+  void jsonIsTheReportAndAllThereIs() throws Exception {
+    Run run = make("--json", "--reproducible");
+
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo(Files.readString(out().resolve("report.json")));
+    assertThat(JSON.readTree(run.out()).get("reference").textValue()).isEqualTo("demo-little-slim");
+  }
+
+  @Test
+  void quietSaysNothing() {
+    assertThat(make("--quiet", "--set", "trough.wrap=0.44")).isEqualTo(new Run(0, "", ""));
+  }
+
+  @Test
+  void setGoesBeforeTheFile() throws Exception {
+    assertThat(make("--set", "circumference.pip=50", "--set=trough.wall=2").status()).isZero();
+    JsonNode report = JSON.readTree(out().resolve("report.json").toFile());
+
+    assertThat(report.at("/levels/1/level").textValue()).isEqualTo("pip");
+    assertThat(report.at("/levels/1/circumference").doubleValue()).isEqualTo(50);
+    assertThat(report.at("/parts/trough/minWall").doubleValue()).isBetween(1.94, 2.0);
+  }
+
+  @Test
+  void wrongInputEndsWith2AndWritesNothing() {
+    Run run = make("--set", "circumference.pip=500");
+
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("circumference.pip", "500");
+    assertThat(out()).doesNotExist();
+    assertThat(Run.of("make", SAMPLE).status()).isEqualTo(2);
+    assertThat(Run.of("make", "nothing.yaml", "--out", out().toString()).status()).isEqualTo(2);
+  }
+
+  @Test
+  void aDesignWithoutRoomEndsWith3AndWritesNoPart() throws Exception {
+    String[] without = {"--set", "trough.proximal-margin=15", "--set", "trough.web-clearance=1"};
+    Run run = make(without);
+
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.err()).contains("trough.proximal-margin", "no part is written");
+    assertThat(out()).doesNotExist();
+
+    Run json = make("--json", without[0], without[1], without[2], without[3]);
+    JsonNode report = JSON.readTree(json.out());
+    assertThat(json.status()).isEqualTo(3);
+    assertThat(report.get("ok").booleanValue()).isFalse();
+    assertThat(report.at("/findings/0/level").textValue()).isEqualTo("refusal");
+    assertThat(report.at("/findings/0/code").textValue()).isEqualTo("tongue-short");
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenEndsWith4() throws Exception {
+    Path closed = Files.createDirectory(directory.resolve("closed"));
+    Assumptions.assumeTrue(Files.getFileStore(closed).supportsFileAttributeView("posix"));
+    Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("r-xr-xr-x"));
+    Assumptions.assumeFalse(Files.isWritable(closed), "runs with all rights");
+
+    assertThat(Run.of("make", SAMPLE, "--out", closed.toString()).status()).isEqualTo(4);
+  }
+
+  @Test
+  void aFileInTheFoldersPlaceIsNotTouched() throws Exception {
+    Files.writeString(out(), "mine");
+    Run run = make();
+
+    assertThat(run.status()).isIn(2, 4);
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(Files.readString(out())).isEqualTo("mine");
+  }
+}

@@ -1,0 +1,231 @@
+package org.midlateral.digit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.Fingers;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+
+class TapedDigitTest {
+  private static final Measurements RING = Fingers.ring();
+
+  @Test
+  void everyTapeIsMetExactly() {
+    TapedDigit digit = TapedDigit.of(RING);
+
+    RING.circumference()
+        .forEach(
+            (level, tape) ->
+                assertThat(digit.circumference(RING.stationOf(level)))
+                    .as(level.key())
+                    .isCloseTo(tape, within(1e-12)));
+  }
+
+  @Test
+  void girthIsMonotoneBetweenLevelsAndHeldBeforeTheFirst() {
+    TapedDigit digit = TapedDigit.of(RING);
+    double pip = RING.stationOf(Level.PIP);
+    double tip = RING.stationOf(Level.TIP);
+
+    for (double s = RING.stationOf(Level.PROXIMAL_PHALANX); s + 0.1 < pip; s += 0.1) {
+      assertThat(digit.circumference(s + 0.1)).isGreaterThanOrEqualTo(digit.circumference(s));
+    }
+    for (double s = pip; s + 0.1 < tip; s += 0.1) {
+      assertThat(digit.circumference(s + 0.1)).isLessThanOrEqualTo(digit.circumference(s));
+    }
+    assertThat(digit.circumference(-15)).isEqualTo(62.0);
+  }
+
+  @Provide
+  Arbitrary<double[]> girths() {
+    return Arbitraries.doubles().between(20, 100).array(double[].class).ofSize(6);
+  }
+
+  @Provide
+  Arbitrary<double[]> gaps() {
+    return Arbitraries.doubles().between(0.5, 40).array(double[].class).ofSize(5);
+  }
+
+  /** No knots, however uneven, make the girth law overshoot: Fritsch and Carlson (1980). */
+  @Property(tries = 300)
+  void theGirthLawNeverOvershoots(
+      @ForAll("girths") double[] y, @ForAll("gaps") double[] gaps, @ForAll boolean held) {
+    double[] x = new double[6];
+    for (int i = 1; i < 6; i++) {
+      x[i] = x[i - 1] + gaps[i - 1];
+    }
+    MonotoneCubic law = MonotoneCubic.through(x, y, held);
+    double[] jet = new double[3];
+    for (int i = 0; i + 1 < 6; i++) {
+      double last = y[i];
+      for (int k = 1; k <= 50; k++) {
+        law.jet(x[i] + (x[i + 1] - x[i]) * k / 50, jet);
+        assertThat(jet[0])
+            .isBetween(Math.min(y[i], y[i + 1]) - 1e-9, Math.max(y[i], y[i + 1]) + 1e-9);
+        assertThat((jet[0] - last) * (y[i + 1] - y[i])).isGreaterThanOrEqualTo(-1e-9);
+        last = jet[0];
+      }
+    }
+  }
+
+  @Test
+  void aMeasuredWidthShapesItsSection() {
+    Measurements wide = withWidth(Level.PIP, 22.5);
+    Slice slice = TapedDigit.of(wide).slice(wide.stationOf(Level.PIP));
+
+    assertThat(2 * slice.halfWidth()).isCloseTo(22.5, within(1e-9));
+    assertThat(slice.circumference()).isCloseTo(66, within(1e-12));
+    assertThat(polygon(slice)).isCloseTo(66, within(1e-3));
+  }
+
+  @Test
+  void theWidthAtTheWebLeadsTheSectionsThere() {
+    Measurements web = withWidth(Level.WEB, 21.5);
+
+    assertThat(2 * TapedDigit.of(web).slice(0).halfWidth()).isCloseTo(21.5, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 15, 45})
+  void theCentrelineKeepsItsLengthAndTurnsByTheDeficit(double degrees) {
+    TapedDigit digit = TapedDigit.of(Fingers.ring(Math.toRadians(degrees)));
+    double length = 0;
+    int n = 20000;
+    double from = -20;
+    double to = digit.pulpEnd();
+    for (int i = 0; i < n; i++) {
+      Vector3D a = digit.centre(from + (to - from) * i / n);
+      length += a.distance(digit.centre(from + (to - from) * (i + 1) / n));
+    }
+
+    assertThat(length).isCloseTo(to - from, within(1e-5));
+    assertThat(Math.toDegrees(digit.tangent(-5).angle(digit.tangent(to))))
+        .isCloseTo(degrees, within(1e-4));
+    // Flexion turns to the volar side.
+    assertThat(digit.tangent(to).getZ()).isLessThanOrEqualTo(0);
+  }
+
+  @Test
+  void curvatureIsTheTurnPerLength() {
+    TapedDigit digit = TapedDigit.of(Fingers.ring(Math.toRadians(30)));
+    double h = 1e-3;
+    for (double s = 5; s < 60; s += 0.7) {
+      Vector3D before = digit.tangent(s - h);
+      Vector3D after = digit.tangent(s + h);
+      double turn = Math.asin(before.cross(after).getY()) / (2 * h);
+
+      assertThat(digit.curvature(s)).isCloseTo(turn, within(1e-6));
+      Vector3D chord = digit.centre(s - h).vectorTo(digit.centre(s + h)).normalize();
+      assertThat(chord.distance(digit.tangent(s))).isLessThan(1e-6);
+    }
+    assertThat(digit.curvature(digit.pipAxis())).isPositive();
+    assertThat(digit.curvature(5)).isZero();
+  }
+
+  @Test
+  void derivativesAreThoseOfThePoints() {
+    TapedDigit digit = TapedDigit.of(Fingers.ring(Math.toRadians(25)));
+    double h = 1e-4;
+    for (double s : new double[] {-10, 3, 20, 26.5, 33, 55, 62, 68}) {
+      for (double t : new double[] {-2.5, -1.2, 0, 0.4, 1.57, 3}) {
+        double[] at = jet(digit, s, t);
+        double[][] round = {jet(digit, s, t - h), jet(digit, s, t + h)};
+        double[][] along = {jet(digit, s - h, t), jet(digit, s + h, t)};
+        for (int k = 0; k < 3; k++) {
+          close(at[3 + k], round, k, h);
+          close(at[6 + k], along, k, h);
+          close(at[9 + k], round, 3 + k, h);
+          close(at[12 + k], round, 6 + k, h);
+          close(at[12 + k], along, 3 + k, h);
+          close(at[15 + k], along, 6 + k, h);
+        }
+      }
+    }
+  }
+
+  @Test
+  void girthIsTheLengthRoundTheSection() {
+    Slice slice = TapedDigit.of(RING).slice(30);
+    double[] a = new double[18];
+    double[] b = new double[18];
+    double sum = 0;
+    int n = 4000;
+    for (int i = 0; i < n; i++) {
+      slice.jet(Math.PI * i / n, a);
+      slice.jet(Math.PI * (i + 1) / n, b);
+      sum += Vector3D.of(a[0], a[1], a[2]).distance(Vector3D.of(b[0], b[1], b[2]));
+      double girth = slice.girth(Math.PI * (i + 1) / n);
+
+      assertThat(girth).isCloseTo(sum, within(1e-5));
+      assertThat(slice.angle(girth)).isCloseTo(Math.PI * (i + 1) / n, within(1e-9));
+    }
+    assertThat(slice.girth(-1)).isEqualTo(-slice.girth(1));
+  }
+
+  @Test
+  void thePulpClosesAtItsEnd() {
+    TapedDigit digit = TapedDigit.of(RING);
+
+    assertThat(digit.pulpEnd()).isEqualTo(71.0);
+    assertThat(digit.circumference(71 - 1e-9)).isLessThan(0.01);
+    // Smooth where the pulp begins.
+    double tip = digit.tip();
+    double before = (digit.circumference(tip) - digit.circumference(tip - 1e-5)) / 1e-5;
+    double after = (digit.circumference(tip + 1e-5) - digit.circumference(tip)) / 1e-5;
+    assertThat(after).isCloseTo(before, within(1e-3));
+  }
+
+  private static void close(double derivative, double[][] ends, int k, double h) {
+    double difference = (ends[1][k] - ends[0][k]) / (2 * h);
+    assertThat(derivative).isCloseTo(difference, within(1e-4 * (1 + Math.abs(difference))));
+  }
+
+  private static double[] jet(DigitSurface digit, double s, double t) {
+    double[] jet = new double[18];
+    digit.slice(s).jet(t, jet);
+    return jet;
+  }
+
+  private static double polygon(Slice slice) {
+    double[] a = new double[18];
+    double[] b = new double[18];
+    double sum = 0;
+    int n = 2000;
+    for (int i = 0; i < n; i++) {
+      slice.jet(2 * Math.PI * i / n, a);
+      slice.jet(2 * Math.PI * (i + 1) / n, b);
+      sum += Vector3D.of(a[0], a[1], a[2]).distance(Vector3D.of(b[0], b[1], b[2]));
+    }
+    return sum;
+  }
+
+  private static Measurements withWidth(Level level, double width) {
+    return new Measurements(
+        RING.reference(),
+        RING.hand(),
+        RING.digit(),
+        RING.unit(),
+        RING.circumference(),
+        Map.of(level, width),
+        RING.palmarCreaseToWeb(),
+        RING.webToPip(),
+        RING.pipToDip(),
+        RING.dipToTip(),
+        0,
+        0,
+        RING.pipAxisDistalOfCrease(),
+        RING.dipAxisDistalOfCrease(),
+        RING.station());
+  }
+}

@@ -1,0 +1,91 @@
+package org.midlateral.relief;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.midlateral.Fingers;
+import org.midlateral.cut.MidlateralCut;
+import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Design.DistalEnd;
+import org.midlateral.measurement.Design.Make;
+import org.midlateral.measurement.Design.ReliefDesign;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.trough.GapField;
+import org.midlateral.trough.Piece;
+import org.midlateral.trough.Trough;
+
+class GapFieldTest {
+  private static final Measurements RING = Fingers.ring();
+
+  private static Piece bare() throws Exception {
+    TapedDigit digit = TapedDigit.of(RING);
+    var design = Fingers.trough(0.5, DistalEnd.OPEN);
+    return Trough.of(design, digit, MidlateralCut.of(RING, design, digit));
+  }
+
+  @Test
+  void aBubbleIsItsHeightAtItsCentreAndNothingOutside() {
+    GapField bubble = new ReliefBubble(10, 25, 1.2, 6, 8);
+
+    assertThat(bubble.at(10, 25)).isEqualTo(1.2);
+    assertThat(bubble.at(16, 25)).isZero();
+    assertThat(bubble.at(10, 33.001)).isZero();
+    // h (1 - rho²)³ with rho² = 1/4.
+    assertThat(bubble.at(13, 25)).isCloseTo(1.2 * 27 / 64, within(1e-12));
+    assertThat(bubble.at(10, 29)).isCloseTo(1.2 * 27 / 64, within(1e-12));
+  }
+
+  @Test
+  void slopesAreThoseOfTheGapAndHaveNoSteps() throws Exception {
+    GapField gap = new Relief(List.of(new ReliefBubble(9, 4, 1, 6, 8))).over(bare()).gap();
+    double h = 1e-5;
+    double[] jet = new double[3];
+    double[] next = new double[3];
+    for (double s = -17.9; s < 14; s += 0.173) {
+      double reach = s < 3 ? 15.5 * Math.sqrt(1 - Math.pow((3 - s) / 21, 2)) : 15.5;
+      for (double g = -reach; g < reach; g += 0.37) {
+        gap.jet(g, s, jet);
+        assertThat(jet[1]).isCloseTo((gap.at(g + h, s) - gap.at(g - h, s)) / (2 * h), within(2e-3));
+        assertThat(jet[2]).isCloseTo((gap.at(g, s + h) - gap.at(g, s - h)) / (2 * h), within(2e-3));
+        gap.jet(g + 0.01, s + 0.01, next);
+        assertThat(Math.hypot(next[1] - jet[1], next[2] - jet[2])).isLessThan(0.03);
+      }
+    }
+  }
+
+  @Test
+  void theGapIsNeverUnderTheClearance() throws Exception {
+    GapField gap = bare().gap();
+    for (double s = -18; s < 70; s += 0.5) {
+      for (double g = -16; g <= 16; g += 0.5) {
+        assertThat(gap.at(g, s)).isGreaterThanOrEqualTo(0.3);
+      }
+    }
+    assertThat(gap.at(0, 30)).isEqualTo(0.3);
+  }
+
+  @Test
+  void theFlareIsWholeAtTheTonguesEdge() throws Exception {
+    assertThat(bare().gap().at(0, -18)).isCloseTo(0.3 + 0.8, within(1e-6));
+    assertThat(bare().gap().at(0, -18 + 5.01)).isCloseTo(0.3, within(1e-3));
+  }
+
+  @Test
+  void thePairIsMadeForABulbousJointOnly() {
+    TapedDigit digit = TapedDigit.of(RING);
+    ReliefDesign auto = new ReliefDesign(Make.AUTO, 1, 8, 6, 3, List.of());
+    ReliefDesign no = new ReliefDesign(Make.NO, 1, 8, 6, 3, List.of());
+
+    List<ReliefBubble> pair = Relief.of(RING, auto, digit).bubbles();
+
+    // The PIP joint is 4 mm thicker than its neighbours; the pair sits on its axis, 3 mm volar of
+    // the mid-lateral lines.
+    assertThat(pair)
+        .containsExactly(
+            new ReliefBubble(66 / 4.0 - 3, 26.5, 1, 6, 8),
+            new ReliefBubble(-(66 / 4.0 - 3), 26.5, 1, 6, 8));
+    assertThat(Relief.of(RING, no, digit).bubbles()).isEmpty();
+  }
+}

@@ -1,0 +1,138 @@
+package org.midlateral.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Digit;
+import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.trough.GapField;
+import org.midlateral.trough.Piece;
+
+/**
+ * A trough on a round, straight finger, against closed forms. Its ends cost something that no plain
+ * formula knows, so two troughs of different length are compared: what they differ by is the
+ * section times the length.
+ */
+class StraightTroughTest {
+  private static final double RADIUS = 9;
+  private static final double CLEARANCE = 0.4;
+  private static final double WALL = 1.6;
+
+  /**
+   * The section: half an annulus whose two ends are half-round and touch the mid-lateral plane. The
+   * rim's centre stands at the angle pi/2 - atan(r / R) for its radius r and the mid radius R.
+   */
+  private static final double SECTION = section(RADIUS + CLEARANCE + WALL / 2, WALL);
+
+  private static double section(double mid, double wall) {
+    double angle = Math.PI / 2 - Math.atan(wall / 2 / mid);
+    return 2 * angle * mid * wall + Math.PI * wall * wall / 4;
+  }
+
+  @Test
+  void theVolumeConvergesToTheClosedForm() throws Exception {
+    double coarse = Math.abs(perLength(0.8) - SECTION);
+    double fine = Math.abs(perLength(0.4) - SECTION);
+    double finest = Math.abs(perLength(0.2) - SECTION);
+
+    assertThat(coarse / SECTION).isLessThan(2e-3);
+    // Flat triangles miss by the square of their edges.
+    assertThat(fine).isLessThan(coarse / 2.5);
+    assertThat(finest).isLessThan(fine / 2.5);
+    assertThat(finest / SECTION).isLessThan(2e-4);
+  }
+
+  @Test
+  void wallAndGapAreWhatWasAskedFor() throws Exception {
+    Solid solid = solid(40, 0.8);
+    Conformance found = Conformance.of(solid, CLEARANCE, java.util.List.of());
+
+    assertThat(found.minWall()).isCloseTo(WALL, within(0.02));
+    assertThat(found.minWall()).isGreaterThan(0.97 * WALL);
+    assertThat(found.gap().mean()).isCloseTo(CLEARANCE, within(0.02));
+    assertThat(found.gapShort()).isLessThan(0.02);
+    assertThat(found.trimError().orElseThrow()).isLessThan(1e-3);
+  }
+
+  private static double perLength(double edge) throws Exception {
+    double difference = volume(50, edge) - volume(30, edge);
+    return difference / 20;
+  }
+
+  private static double volume(double length, double edge) throws Exception {
+    return MeshAudit.of(solid(length, edge).mesh()).volume();
+  }
+
+  private static Solid solid(double length, double edge) throws Exception {
+    double flank = Math.PI * RADIUS / 2;
+    Polygon sheet =
+        new GeometryFactory()
+            .createPolygon(
+                new Coordinate[] {
+                  new Coordinate(3 - flank, 8),
+                  new Coordinate(flank - 3, 8),
+                  new Coordinate(flank - 3, 2 + length),
+                  new Coordinate(3 - flank, 2 + length),
+                  new Coordinate(3 - flank, 8)
+                });
+    // Corners of 3 mm radius; counter-clockwise.
+    Polygon rounded = (Polygon) sheet.buffer(3, 32);
+    Polygon turned =
+        (Polygon) AffineTransformation.scaleInstance(1, 1).transform(rounded).norm().reverse();
+    return SolidMesher.mesh(
+        new Piece(
+            "trough",
+            round(),
+            new Outline(turned, 0.5, 5, 8, 2 + length, 5 + length),
+            false,
+            GapField.uniform(CLEARANCE),
+            WALL),
+        edge);
+  }
+
+  /** A round finger: each width is the circumference over pi. */
+  private static DigitSurface round() {
+    double tape = 2 * Math.PI * RADIUS;
+    Map<Level, Double> tapes =
+        Map.of(
+            Level.PROXIMAL_PHALANX, tape,
+            Level.PIP, tape,
+            Level.MIDDLE_PHALANX, tape,
+            Level.TIP, tape);
+    Map<Level, Double> widths =
+        Map.of(
+            Level.PROXIMAL_PHALANX, 2 * RADIUS,
+            Level.PIP, 2 * RADIUS,
+            Level.MIDDLE_PHALANX, 2 * RADIUS,
+            Level.TIP, 2 * RADIUS);
+    return TapedDigit.of(
+        new Measurements(
+            "round",
+            Hand.RIGHT,
+            Digit.MIDDLE,
+            LengthUnit.MM,
+            tapes,
+            widths,
+            20,
+            30,
+            30,
+            30,
+            0,
+            0,
+            2.5,
+            7.5,
+            Map.of()));
+  }
+}
