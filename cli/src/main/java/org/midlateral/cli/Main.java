@@ -36,7 +36,7 @@ public final class Main implements Runnable {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"midlateral " + SharedData.version()};
+      return new String[] {"midlateral " + SharedData.version() + "+" + SharedData.build()};
     }
   }
 
@@ -73,7 +73,10 @@ public final class Main implements Runnable {
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
+    line.addSubcommand(new BatchCommand(streams));
+    line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
+    line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));

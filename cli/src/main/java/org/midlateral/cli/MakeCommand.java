@@ -25,6 +25,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Mixin private InputOptions input;
   @Mixin private TalkOptions talk;
+  @Mixin private FormatOptions formats;
 
   @Option(
       names = "--out",
@@ -83,7 +84,7 @@ final class MakeCommand implements Callable<Integer> {
     Report report;
     try {
       Files.createDirectories(folder);
-      report = product.write(folder, force, reproducible);
+      report = product.write(folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
       return failed(problem, streams);
     }

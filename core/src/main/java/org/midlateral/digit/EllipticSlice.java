@@ -1,24 +1,7 @@
 package org.midlateral.digit;
 
-import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
-
 /** An elliptic section: half-width a along y, half-depth b, y = a sin t and depth = -b cos t. */
 final class EllipticSlice implements Slice {
-  /** Sixteen points integrate a quarter of any finger's ellipse to rounding. */
-  private static final int POINTS = 16;
-
-  private static final double[] NODE = new double[POINTS];
-  private static final double[] WEIGHT = new double[POINTS];
-
-  static {
-    GaussIntegrator gauss = new GaussIntegratorFactory().legendre(POINTS);
-    for (int i = 0; i < POINTS; i++) {
-      NODE[i] = (1 + gauss.getPoint(i)) / 2;
-      WEIGHT[i] = gauss.getWeight(i) / 2;
-    }
-  }
-
   private final double station;
   private final double circumference;
   private final double circumferenceRate;
@@ -30,6 +13,9 @@ final class EllipticSlice implements Slice {
   private final double sin;
   private final double curvature;
   private final double curvatureRate;
+
+  /** Made when first asked for; made twice it is the same. */
+  private EllipticArc arc;
 
   /**
    * A section and how it changes.
@@ -98,36 +84,21 @@ final class EllipticSlice implements Slice {
 
   @Override
   public double girth(double t) {
-    double size = Math.abs(t);
-    double girth =
-        size <= Math.PI / 2 ? arc(size) : circumference / 2 - arc(Math.max(0, Math.PI - size));
-    return Math.copySign(girth, t);
-  }
-
-  private double arc(double t) {
-    double aa = a[0] * a[0];
-    double bb = b[0] * b[0];
-    double sum = 0;
-    for (int i = 0; i < POINTS; i++) {
-      double s = Math.sin(t * NODE[i]);
-      sum += WEIGHT[i] * Math.sqrt(aa + (bb - aa) * s * s);
-    }
-    return t * sum;
+    return arc().length(t);
   }
 
   @Override
   public double girthAlongStation(double t) {
-    double aa = a[0] * a[0];
-    double bb = b[0] * b[0];
-    double pa = a[0] * a[1];
-    double pb = b[0] * b[1];
-    double sum = 0;
-    for (int i = 0; i < POINTS; i++) {
-      double s = Math.sin(t * NODE[i]);
-      s *= s;
-      sum += WEIGHT[i] * (pa + (pb - pa) * s) / Math.sqrt(aa + (bb - aa) * s);
+    return arc().change(t, a[1], b[1]);
+  }
+
+  private EllipticArc arc() {
+    EllipticArc made = arc;
+    if (made == null) {
+      made = new EllipticArc(a[0], b[0]);
+      arc = made;
     }
-    return t * sum;
+    return made;
   }
 
   @Override
@@ -143,10 +114,11 @@ final class EllipticSlice implements Slice {
   /** Newton's method on a monotone function with a bounded slope: a handful of steps. */
   private double quarterAngle(double girth) {
     double mean = circumference / (2 * Math.PI);
+    EllipticArc arc = arc();
     double t = girth / mean;
     t -= (a[0] - b[0]) / (4 * mean) * Math.sin(2 * t);
     for (int i = 0; i < 20; i++) {
-      double step = (arc(t) - girth) / girthByAngle(t);
+      double step = (arc.length(t) - girth) / girthByAngle(t);
       t -= step;
       if (Math.abs(step) < 1e-13) {
         break;

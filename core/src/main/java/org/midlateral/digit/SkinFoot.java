@@ -6,14 +6,20 @@ package org.midlateral.digit;
  */
 public final class SkinFoot {
   private static final int MOST_STEPS = 30;
-  private static final double TOLERANCE = 1e-9;
+
+  /**
+   * The last step (mm): it leaves the foot within its square over a finger's radius, and the
+   * distance within less, since that is corrected for the step.
+   */
+  private static final double LAST_STEP = 2e-3;
 
   private final DigitSurface digit;
   private final double[] jet = new double[18];
   private double angle;
   private double station;
   private double distance;
-  private Slice slice;
+  private double stepAngle;
+  private double stepStation;
 
   public SkinFoot(DigitSurface digit) {
     this.digit = digit;
@@ -31,7 +37,7 @@ public final class SkinFoot {
     station = firstStation;
     double last = digit.pulpEnd() - 1e-6;
     for (int i = 0; i < MOST_STEPS; i++) {
-      slice = digit.slice(Math.min(last, station));
+      Slice slice = digit.slice(Math.min(last, station));
       slice.jet(angle, jet);
       double rx = x - jet[0];
       double ry = y - jet[1];
@@ -49,11 +55,12 @@ public final class SkinFoot {
         ss = dot(6, 6);
         det = tt * ss - ts * ts;
       }
-      double dt = (bt * ss - bs * ts) / det;
-      double ds = (bs * tt - bt * ts) / det;
-      angle += dt;
-      station = Math.min(last, station + ds);
-      if (Math.abs(dt) * slice.halfWidth() + Math.abs(ds) < TOLERANCE) {
+      stepAngle = (bt * ss - bs * ts) / det;
+      double before = Math.min(last, station);
+      angle += stepAngle;
+      station = Math.min(last, before + (bs * tt - bt * ts) / det);
+      stepStation = station - before;
+      if (Math.abs(stepAngle) * slice.halfWidth() + Math.abs(stepStation) < LAST_STEP) {
         break;
       }
     }
@@ -64,12 +71,18 @@ public final class SkinFoot {
     return jet[i] * jet[j] + jet[i + 1] * jet[j + 1] + jet[i + 2] * jet[j + 2];
   }
 
+  /** Height over the tangent plane, and how far the skin falls away from it over the last step. */
   private void measure(double x, double y, double z) {
     double nx = jet[4] * jet[8] - jet[5] * jet[7];
     double ny = jet[5] * jet[6] - jet[3] * jet[8];
     double nz = jet[3] * jet[7] - jet[4] * jet[6];
-    double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
-    distance = ((x - jet[0]) * nx + (y - jet[1]) * ny + (z - jet[2]) * nz) / size;
+    double tt = stepAngle * stepAngle / 2;
+    double ts = stepAngle * stepStation;
+    double ss = stepStation * stepStation / 2;
+    double rx = x - jet[0] - tt * jet[9] - ts * jet[12] - ss * jet[15];
+    double ry = y - jet[1] - tt * jet[10] - ts * jet[13] - ss * jet[16];
+    double rz = z - jet[2] - tt * jet[11] - ts * jet[14] - ss * jet[17];
+    distance = (rx * nx + ry * ny + rz * nz) / Math.sqrt(nx * nx + ny * ny + nz * nz);
   }
 
   /** Angle of the foot (rad). */
@@ -84,7 +97,7 @@ public final class SkinFoot {
 
   /** Girth of the foot from the volar midline (mm). */
   public double girth() {
-    return slice.girth(angle);
+    return digit.slice(station).girth(angle);
   }
 
   /** Distance of the point from the skin (mm): positive outside, negative inside. */

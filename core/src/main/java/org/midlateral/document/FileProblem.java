@@ -42,7 +42,8 @@ public final class FileProblem extends RuntimeException {
     return new FileProblem(Kind.EXISTS, path, "", null);
   }
 
-  static FileProblem of(Path path, Exception cause) {
+  /** What a failed access to a file comes to. */
+  public static FileProblem of(Path path, Exception cause) {
     Kind kind = kindOf(cause);
     String detail = kind == Kind.FAILED ? ": " + reason(cause) : "";
     return new FileProblem(kind, path, detail, cause);

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
-import java.util.List;
 import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -12,18 +11,14 @@ import java.util.zip.ZipOutputStream;
 /**
  * Solids as a 3MF package (3MF Core Specification 1.4, 3MF Consortium): a zip of three parts, the
  * content types, the one relationship that names the model, and the model itself. Every solid is a
- * named object in mm with the same 32-bit coordinates as in its STL file; the build lays them side
- * by side on the bed, within the positive octant.
+ * named object in mm with the same 32-bit coordinates as in its STL file; the build turns each into
+ * its pose and lays them side by side on the bed, within the positive octant.
  *
  * <p>Same input, same bytes: entries carry one fixed time.
  *
- * @param title of the whole, free text
- * @param application name and version of the program that made it
- * @param material generic name of what it is printed in
- * @param parts what is written, in order along the bed
+ * @param solids what is written
  */
-public record ThreeMfFile(String title, String application, String material, List<Part> parts)
-    implements Content {
+public record ThreeMfFile(Solids solids) implements Content {
   /** Where a reader finds the model in the package. */
   static final String MODEL = "3D/3dmodel.model";
 
@@ -46,17 +41,13 @@ public record ThreeMfFile(String title, String application, String material, Lis
           + "\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>\n"
           + "</Relationships>\n";
 
-  public ThreeMfFile {
-    parts = List.copyOf(parts);
-  }
-
   @Override
   public void writeTo(OutputStream out) throws IOException {
     ZipOutputStream zip = new ZipOutputStream(out);
     zip.setLevel(Deflater.BEST_SPEED);
     put(zip, "[Content_Types].xml", TYPES);
     put(zip, "_rels/.rels", RELATIONSHIPS);
-    put(zip, MODEL, ThreeMfModel.of(this));
+    put(zip, MODEL, ThreeMfModel.of(solids));
     zip.finish();
   }
 

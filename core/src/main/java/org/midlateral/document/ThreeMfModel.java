@@ -1,5 +1,6 @@
 package org.midlateral.document;
 
+import org.midlateral.solid.Pose;
 import org.midlateral.solid.TriangleMesh;
 
 /**
@@ -17,13 +18,13 @@ final class ThreeMfModel {
 
   private ThreeMfModel() {}
 
-  static String of(ThreeMfFile file) {
+  static String of(Solids file) {
     ThreeMfModel model = new ThreeMfModel();
     model.write(file);
     return model.out.toString();
   }
 
-  private void write(ThreeMfFile file) {
+  private void write(Solids file) {
     out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     out.append("<model unit=\"millimeter\" xml:lang=\"en-US\"");
     out.append(" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n");
@@ -41,7 +42,7 @@ final class ThreeMfModel {
     id = FIRST_OBJECT_ID;
     float y = ROOM;
     for (Part part : file.parts()) {
-      y += item(part.mesh(), id++, y) + ROOM;
+      y += item(part, id++, y) + ROOM;
     }
     out.append(" </build>\n</model>\n");
   }
@@ -67,21 +68,37 @@ final class ThreeMfModel {
   }
 
   /** Moves a part onto the bed, its near edge at the given y; tells its depth along y (mm). */
-  private float item(TriangleMesh mesh, int id, float y) {
-    float lowX = Float.MAX_VALUE;
-    float lowY = Float.MAX_VALUE;
-    float lowZ = Float.MAX_VALUE;
-    float highY = -Float.MAX_VALUE;
+  private float item(Part part, int id, float y) {
+    TriangleMesh mesh = part.mesh();
+    Pose pose = part.pose();
+    double lowX = Double.MAX_VALUE;
+    double lowY = Double.MAX_VALUE;
+    double lowZ = Double.MAX_VALUE;
+    double highY = -Double.MAX_VALUE;
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      lowX = Math.min(lowX, (float) mesh.x(v));
-      lowY = Math.min(lowY, (float) mesh.y(v));
-      lowZ = Math.min(lowZ, (float) mesh.z(v));
-      highY = Math.max(highY, (float) mesh.y(v));
+      double px = (float) mesh.x(v);
+      double py = (float) mesh.y(v);
+      double pz = (float) mesh.z(v);
+      lowX = Math.min(lowX, pose.x(px, py, pz));
+      lowY = Math.min(lowY, pose.y(px, py, pz));
+      lowZ = Math.min(lowZ, pose.z(px, py, pz));
+      highY = Math.max(highY, pose.y(px, py, pz));
     }
-    out.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
-    out.append(ROOM - lowX).append(' ').append(y - lowY).append(' ').append(0 - lowZ);
-    out.append("\"/>\n");
-    return highY - lowY;
+    out.append("  <item objectid=\"").append(id).append("\" transform=\"");
+    // A point is a row before the matrix, so that the matrix's columns are the new axes.
+    append(pose.xx(), pose.yx(), pose.zx());
+    append(pose.xy(), pose.yy(), pose.zy());
+    append(pose.xz(), pose.yz(), pose.zz());
+    out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
+    out.append((float) (0 - lowZ)).append("\"/>\n");
+    return (float) (highY - lowY);
+  }
+
+  private void append(double... numbers) {
+    for (double number : numbers) {
+      String text = Float.toString((float) number + 0f);
+      out.append(text.endsWith(".0") ? text.substring(0, text.length() - 2) : text).append(' ');
+    }
   }
 
   private static String escaped(String text) {

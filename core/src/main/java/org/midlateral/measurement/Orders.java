@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.midlateral.measurement.Entry.Place;
 
 /** Reads measurement files. */
 public final class Orders {
@@ -55,7 +56,24 @@ public final class Orders {
    * @return the order, or every error at once
    */
   public static Result parse(String text, String fileName, List<String> overrides) {
-    EntryReader.Reading file = EntryReader.read(text, fileName, "");
+    return of(EntryReader.read(text, fileName, ""), fileName, overrides);
+  }
+
+  /**
+   * Reads a row of a table.
+   *
+   * @param cells each {@code KEY=VALUE}, with the key's whole path
+   * @param fileName of the table as messages name it
+   * @param line of the row, from 1
+   * @param overrides each {@code KEY=VALUE}, going before what the row says
+   * @return the order, or every error at once
+   */
+  public static Result row(List<String> cells, String fileName, int line, List<String> overrides) {
+    Place place = new Place(fileName, line);
+    return of(Overrides.over(List.of(), cells, place), fileName, overrides);
+  }
+
+  private static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
     EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
     EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, file.complete());
     Settings settings = new Settings(checked.settings());
@@ -64,6 +82,7 @@ public final class Orders {
     errors.addAll(merged.errors());
     errors.addAll(checked.errors());
     List<Finding> cautions = unusual(checked);
+    settings.given("reference").flatMap(PersonalData::caution).ifPresent(cautions::add);
     if (checked.unitKnown()) {
       UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
       CrossCheck.Checked crossed = CrossCheck.check(settings);

@@ -9,14 +9,16 @@ import org.midlateral.measurement.Entry.Shape;
 /** Lays {@code KEY=VALUE} overrides over the entries of a file. */
 final class Overrides {
 
-  private static final Place PLACE = new Place("--set", 0);
+  private static final Place OPTION = new Place("--set", 0);
 
   private final KeyTable table = KeyTable.standard();
   private final List<Entry> entries;
+  private final Place place;
   private final List<InputError> errors = new ArrayList<>();
 
-  private Overrides(List<Entry> entries) {
+  private Overrides(List<Entry> entries, Place place) {
     this.entries = new ArrayList<>(entries);
+    this.place = place;
   }
 
   /**
@@ -26,7 +28,12 @@ final class Overrides {
    * @param overrides each {@code KEY=VALUE}; a later one goes before an earlier one
    */
   static EntryReader.Reading over(List<Entry> entries, List<String> overrides) {
-    Overrides over = new Overrides(entries);
+    return over(entries, overrides, OPTION);
+  }
+
+  /** The same, of values that stand in some place of a file. */
+  static EntryReader.Reading over(List<Entry> entries, List<String> overrides, Place place) {
+    Overrides over = new Overrides(entries, place);
     overrides.forEach(over::apply);
     return new EntryReader.Reading(List.copyOf(over.entries), List.copyOf(over.errors), true);
   }
@@ -35,29 +42,29 @@ final class Overrides {
     int equals = override.indexOf('=');
     if (equals < 1) {
       errors.add(
-          PLACE.error("", override, "KEY=VALUE", Shown.shown(override) + " is not KEY=VALUE"));
+          place.error("", override, "KEY=VALUE", Shown.shown(override) + " is not KEY=VALUE"));
       return;
     }
     String path = override.substring(0, equals).strip();
     String value = override.substring(equals + 1).strip();
     Optional<Key> key = path.contains("[") ? Optional.empty() : table.find(path);
     if (key.isEmpty()) {
-      errors.add(PLACE.error(Shown.shown(path), value, "a key", notAKey(path)));
+      errors.add(place.error(Shown.shown(path), value, "a key", notAKey(path)));
       return;
     }
     entries.removeIf(old -> old.path().equals(path) || old.path().startsWith(path + "["));
     if (key.get().kind() == Kind.LIST) {
       list(path, value);
     } else {
-      entries.add(new Entry(path, Shape.SCALAR, value, true, 0, PLACE));
+      entries.add(new Entry(path, Shape.SCALAR, value, true, 0, place));
     }
   }
 
   private void list(String path, String value) {
-    EntryReader.Reading reading = EntryReader.read(value, PLACE.file(), path);
-    reading.entries().stream().map(entry -> entry.at(PLACE)).forEach(entries::add);
+    EntryReader.Reading reading = EntryReader.read(value, place.file(), path);
+    reading.entries().stream().map(entry -> entry.at(place)).forEach(entries::add);
     for (InputError error : reading.errors()) {
-      errors.add(PLACE.error(path, value, error.allowed(), error.text()));
+      errors.add(place.error(path, value, error.allowed(), error.text()));
     }
   }
 

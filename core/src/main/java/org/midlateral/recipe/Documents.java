@@ -15,6 +15,7 @@ import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigure;
 import org.midlateral.document.drawing.Paper;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.SupportBlock;
 
 /**
@@ -30,6 +31,14 @@ public record Documents(
     BenchBlocks blocks,
     Map<String, Content> files,
     List<Finding> findings) {
+
+  /** Samples behind each band, and the seed they are drawn from: printed on the sheet. */
+  private static final int SAMPLES = 100;
+
+  private static final long SEED = 1;
+
+  /** Standard deviation of a tape reading (mm); an assumption, from memory. */
+  private static final double TAPE_ERROR = 1;
 
   public Documents {
     files = Map.copyOf(files);
@@ -54,7 +63,7 @@ public record Documents(
             made.digit(),
             made.relief(),
             made.solids(),
-            rigidity.map(r -> figures(r.forces())).orElse(List.of()),
+            rigidity.map(r -> figures(r, bands(made.order()))).orElse(List.of()),
             Paper.usualWith(made.order().measurements().unit()));
     findings.addAll(bench.closure().findings());
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
@@ -71,32 +80,80 @@ public record Documents(
     }
   }
 
-  private static List<SheetFigure> figures(SupportBlock forces) {
+  /** Bands of the figures; empty where the order can be made but no sample of it. */
+  private static Optional<Bands> bands(Order order) {
+    try {
+      return Optional.of(Bands.sample(order, SAMPLES, SEED, TAPE_ERROR));
+    } catch (DesignRefused e) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<SheetFigure> figures(Rigidity rigidity, Optional<Bands> bands) {
+    SupportBlock forces = rigidity.forces();
     List<SheetFigure> figures = new ArrayList<>();
-    figures.add(figure("Moment about the PIP axis", forces.moment(), "N·mm"));
-    figures.add(figure("Lever arm, proximal", forces.leverArms().proximal(), "mm"));
-    figures.add(figure("Lever arm, distal", forces.leverArms().distal(), "mm"));
-    figures.add(figure("Force, proximal end", forces.forces().proximal(), "N"));
-    figures.add(figure("Force, distal end", forces.forces().distal(), "N"));
-    figures.add(figure("Force over the PIP joint", forces.forces().pip(), "N"));
+    figures.add(plain("Moment about the PIP axis", forces.moment(), "N·mm"));
+    figures.add(plain("Lever arm, proximal", forces.leverArms().proximal(), "mm"));
+    figures.add(plain("Lever arm, distal", forces.leverArms().distal(), "mm"));
+    figures.add(
+        banded(
+            "Force, proximal end",
+            forces.forces().proximal(),
+            bands.map(Bands::proximalForce),
+            "N"));
+    figures.add(
+        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
+    figures.add(
+        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
+    figures.add(
+        banded(
+            "EI at the PIP axis, trough",
+            rigidity.bendingAtPip() / 1e6,
+            bands.map(b -> scaled(b.bendingAtPip(), 1e-6)),
+            "N·m²"));
+    figures.add(
+        banded(
+            "Extension lost, as a beam",
+            forces.extensionLost(),
+            bands.map(Bands::extensionLost),
+            "°"));
     if (forces.finiteElements() != null) {
       figures.add(
-          figure(
-              "Extension lost, trough alone",
-              forces.finiteElements().trough().extensionLost(),
-              "°"));
+          plain(
+              "The same, finite elements", forces.finiteElements().trough().extensionLost(), "°"));
       if (forces.finiteElements().bonded() != null) {
         figures.add(
-            figure(
-                "Extension lost, shell bonded on",
-                forces.finiteElements().bonded().extensionLost(),
-                "°"));
+            plain(
+                "With the shell bonded on", forces.finiteElements().bonded().extensionLost(), "°"));
       }
     }
+    bands.ifPresent(
+        b ->
+            figures.add(
+                new SheetFigure(
+                    "Least clearance",
+                    b.clearance().median(),
+                    b.clearance().low(),
+                    b.clearance().high(),
+                    "mm")));
     return figures;
   }
 
-  private static SheetFigure figure(String what, double value, String unit) {
+  private static Bands.Band scaled(Bands.Band band, double by) {
+    return new Bands.Band(band.low() * by, band.median() * by, band.high() * by);
+  }
+
+  private static SheetFigure plain(String what, double value, String unit) {
     return new SheetFigure(what, value, Double.NaN, Double.NaN, unit);
+  }
+
+  private static SheetFigure banded(
+      String what, double value, Optional<Bands.Band> band, String unit) {
+    return new SheetFigure(
+        what,
+        value,
+        band.map(Bands.Band::low).orElse(Double.NaN),
+        band.map(Bands.Band::high).orElse(Double.NaN),
+        unit);
   }
 }

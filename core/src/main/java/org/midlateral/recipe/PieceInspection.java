@@ -21,7 +21,6 @@ import org.midlateral.solid.Solid;
  */
 public record PieceInspection(
     Solid solid, MeshAudit audit, Conformance conformance, double reliefError) {
-  private static final double LEAST_WALL_SHARE = 0.97;
   private static final double GAP_TOLERANCE = 0.02;
   private static final double RELIEF_TOLERANCE = 0.05;
   private static final double TRIM_TOLERANCE = 0.05;
@@ -69,7 +68,7 @@ public record PieceInspection(
       // What else is measured on a folded surface says nothing more.
       return found;
     }
-    double leastWall = LEAST_WALL_SHARE * solid.piece().wall();
+    double leastWall = Conformance.LEAST_WALL * solid.piece().wall();
     if (conformance.minWall() < leastWall) {
       found.add(
           refusal(
@@ -113,7 +112,7 @@ public record PieceInspection(
       found.add(
           refusal(
               "trim",
-              name + ".wrap",
+              "print.edge-length",
               "The finished edge of the %s misses the trim line by %.3f mm, and at most %.2f mm is"
                   + " allowed; choose a smaller print.edge-length.",
               name,

@@ -3,6 +3,7 @@ package org.midlateral.recipe;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,8 @@ import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.Content;
 import org.midlateral.document.Part;
-import org.midlateral.document.StlFile;
-import org.midlateral.document.ThreeMfFile;
+import org.midlateral.document.SolidFormat;
+import org.midlateral.document.Solids;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
@@ -30,6 +31,7 @@ import org.midlateral.solid.MeshAudit;
  * @param orthosis what was made; empty where the design has no room on the finger
  * @param inspection what was measured on it
  * @param documents mechanics and bench documents; empty where they were not asked for
+ * @param print whether it suits the process it is printed by, and how it lies on the bed
  * @param findings cautions about the input, then what making and inspecting found
  * @param timing where the time went so far
  */
@@ -37,6 +39,7 @@ public record Product(
     Order order,
     Optional<Orthosis> orthosis,
     Optional<Inspection> inspection,
+    Optional<PrintCheck> print,
     Optional<Documents> documents,
     List<Finding> findings,
     Report.Timing timing) {
@@ -68,10 +71,14 @@ public record Product(
         watch.checksEnd();
       }
       findings.addAll(inspection.findings());
+      PrintCheck print = PrintCheck.of(orthosis, inspection);
+      findings.addAll(print.findings());
+      watch.checksEnd();
       return new Product(
           order,
           Optional.of(orthosis),
           Optional.of(inspection),
+          Optional.of(print),
           Optional.empty(),
           findings,
           watch.timing());
@@ -79,7 +86,13 @@ public record Product(
       watch.geometryEnds();
       findings.add(refused.finding());
       return new Product(
-          order, Optional.empty(), Optional.empty(), Optional.empty(), findings, watch.timing());
+          order,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          findings,
+          watch.timing());
     }
   }
 
@@ -93,7 +106,7 @@ public record Product(
     Documents drawn = Documents.of(orthosis.orElseThrow());
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(drawn.findings());
-    return new Product(order, orthosis, inspection, Optional.of(drawn), all, timing);
+    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
   }
 
   /** Whether it may be written. */
@@ -101,36 +114,32 @@ public record Product(
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
   }
 
+  /** Writes all files of the order into a folder, the solids in the usual formats. */
+  public Report write(Path folder, boolean force, boolean reproducible) {
+    return write(folder, SolidFormat.USUAL, force, reproducible);
+  }
+
   /**
    * Writes all files of the order into a folder, whole or not at all.
    *
    * @param folder that exists
+   * @param formats of the solids' files
    * @param force whether files of the same names may be replaced
    * @param reproducible leaves the timing out of the report
    * @return the report as written
    * @throws IllegalStateException if the design was refused
    * @throws org.midlateral.document.FileProblem if a file cannot be written
    */
-  public Report write(Path folder, boolean force, boolean reproducible) {
+  public Report write(
+      Path folder, Collection<SolidFormat> formats, boolean force, boolean reproducible) {
     if (!ok()) {
       throw new IllegalStateException("a refused design is not written");
     }
-    List<Part> parts = parts();
-    Map<Path, Content> files = new LinkedHashMap<>();
     long start = System.nanoTime();
-    for (Part part : parts) {
-      files.put(folder.resolve(part.name() + ".stl"), new StlFile(part));
-    }
-    files.put(
-        folder.resolve("orthosis.3mf"),
-        new ThreeMfFile(
-            order.measurements().reference(),
-            TOOL + " " + SharedData.version(),
-            material().title(),
-            parts));
-    documents.ifPresent(d -> d.files().forEach((n, c) -> files.put(folder.resolve(n), c)));
+    Map<Path, Content> all = new LinkedHashMap<>();
+    solidFiles(formats).forEach((name, content) -> all.put(folder.resolve(name), content));
+    documents.ifPresent(d -> d.files().forEach((n, c) -> all.put(folder.resolve(n), c)));
     // The report comes last, so that its timing knows the others'.
-    Map<Path, Content> all = new LinkedHashMap<>(files);
     Report[] report = new Report[1];
     all.put(
         folder.resolve("report.json"),
@@ -143,10 +152,44 @@ public record Product(
     return report[0];
   }
 
-  private List<Part> parts() {
-    return orthosis.orElseThrow().solids().stream()
-        .map(solid -> new Part(solid.piece().name(), solid.mesh()))
-        .toList();
+  /**
+   * The files of the order, by name: the solids', and a report without timing.
+   *
+   * @param formats of the solids' files; none for a refused design
+   */
+  public Map<String, Content> files(Collection<SolidFormat> formats) {
+    Map<String, Content> files = new LinkedHashMap<>(solidFiles(formats));
+    byte[] report = report(Optional.empty()).json().getBytes(StandardCharsets.UTF_8);
+    files.put("report.json", out -> out.write(report));
+    return files;
+  }
+
+  private Map<String, Content> solidFiles(Collection<SolidFormat> formats) {
+    Map<String, Content> files = new LinkedHashMap<>();
+    for (SolidFormat format : formats) {
+      format.files(solids()).forEach(f -> files.put(f.name(), f.content()));
+    }
+    return files;
+  }
+
+  /** Name and version of the program that makes products. */
+  public static String tool() {
+    return TOOL + " " + SharedData.version();
+  }
+
+  private Solids solids() {
+    return new Solids(
+        order.measurements().reference(),
+        tool(),
+        material().title(),
+        orthosis.orElseThrow().solids().stream()
+            .map(
+                solid ->
+                    new Part(
+                        solid.piece().name(),
+                        solid.mesh(),
+                        print.orElseThrow().pose(solid.piece().name())))
+            .toList());
   }
 
   private Material material() {
@@ -172,7 +215,14 @@ public record Product(
         mechanics().map(Rigidity::forces).orElse(null),
         documents.map(d -> d.blocks().closure()).orElse(null),
         documents.map(d -> d.blocks().blank()).orElse(null),
+        print.map(this::printBlock).orElse(null),
         writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+  }
+
+  private Report.Print printBlock(PrintCheck check) {
+    Inspection inspected = inspection.orElseThrow();
+    Double gap = inspected.together().map(fit -> fit.smallest().distance()).orElse(null);
+    return check.block(material().title(), partLines(inspected), gap);
   }
 
   private Optional<Rigidity> mechanics() {

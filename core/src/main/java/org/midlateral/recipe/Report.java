@@ -40,6 +40,7 @@ public record Report(
     SupportBlock support,
     ClosureBlock closure,
     BlankBlock blank,
+    Print print,
     Timing timing) {
   private static final ObjectMapper JSON = mapper();
 
@@ -108,6 +109,37 @@ public record Report(
   /** What pushing the dorsal shell on asks of it; strains as shares. */
   public record Assembly(
       double mouth, double widest, double spread, double strain, double allowable) {}
+
+  /**
+   * Readiness for printing.
+   *
+   * @param gap smallest gap between the pieces; only where there are two
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Print(
+      String process,
+      String material,
+      PrintLimits limits,
+      Double gap,
+      Map<String, PrintPart> parts) {}
+
+  /** What the process holds, and where each figure comes from. */
+  public record PrintLimits(
+      double wall, double gap, double overhang, Map<String, String> sources) {}
+
+  /**
+   * One part on the bed.
+   *
+   * @param overhang area that needs support in the pose, and the skin side's share of it
+   * @param pose rows of the matrix that turns the part from the finger's frame to the bed's
+   */
+  public record PrintPart(
+      double minWall,
+      double mass,
+      double overhang,
+      double skinOverhang,
+      double height,
+      List<Double> pose) {}
 
   /** Where the time went. */
   public record Timing(

@@ -2,6 +2,7 @@ package org.midlateral.recipe;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
@@ -69,6 +70,15 @@ public record Rigidity(
    */
   public static Rigidity of(Orthosis orthosis, List<Double> wraps) throws DesignRefused {
     return new RigidityRecipe(orthosis).run(wraps);
+  }
+
+  /** EI of the trough at the PIP axis (N·mm²). */
+  public double bendingAtPip() {
+    double axis = orthosis.digit().pipAxis();
+    return trough.panels().stream()
+        .min(Comparator.comparingDouble(panel -> Math.abs(panel.middle() - axis)))
+        .map(panel -> trough.bending(panel.section()))
+        .orElseThrow();
   }
 
   /** The picture of EI along the finger, wraps compared, as SVG text. */

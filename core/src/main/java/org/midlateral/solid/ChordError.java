@@ -8,15 +8,21 @@ final class ChordError {
   /** Up to here the distance from a triangle's plane, which is never too small, is good enough. */
   private static final double PLANE_IS_ENOUGH = 0.008;
 
-  private static final double FAR = 10;
-
   private final Solid solid;
   private final MeshTree inner;
   private final MeshTree outer;
   private final OffsetSurface surface;
+  private final DigitSurface digit;
+  private final double[] p = new double[6];
 
-  ChordError(Solid solid, MeshTree inner, MeshTree outer) {
+  /**
+   * Of a solid.
+   *
+   * @param digit its skin, perhaps with known slices
+   */
+  ChordError(Solid solid, DigitSurface digit, MeshTree inner, MeshTree outer) {
     this.solid = solid;
+    this.digit = digit;
     this.inner = inner;
     this.outer = outer;
     this.surface = new OffsetSurface(solid.piece());
@@ -26,11 +32,17 @@ final class ChordError {
    * The largest distance (mm) over the middles of triangles and edges, and over the rim's round.
    */
   double largest() {
+    TriangleMesh mesh = solid.mesh();
     double worst = solid.rimSagitta();
     for (int t = 0; t < solid.innerTriangles(); t++) {
       worst = Math.max(worst, at(t, 1.0 / 3, 1.0 / 3, 1.0 / 3));
       for (int c = 0; c < 3; c++) {
-        worst = Math.max(worst, at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5));
+        // An edge has a triangle on each side; it is looked at from one of them.
+        int from = mesh.corner(t, (c + 1) % 3);
+        int to = mesh.corner(t, (c + 2) % 3);
+        if (from < to || from < solid.edgeVertices()) {
+          worst = Math.max(worst, at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5));
+        }
       }
     }
     return worst;
@@ -43,9 +55,7 @@ final class ChordError {
     int c = mesh.corner(t, 2);
     double s = wa * solid.station(a) + wb * solid.station(b) + wc * solid.station(c);
     double angle = wa * solid.angle(a) + wb * solid.angle(b) + wc * solid.angle(c);
-    DigitSurface digit = solid.piece().digit();
     Slice slice = digit.slice(s);
-    double[] p = new double[6];
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
     double wall = wa * thickness(a) + wb * thickness(b) + wc * thickness(c);
     double in = fromPlane(t, p[0], p[1], p[2]);
@@ -53,12 +63,29 @@ final class ChordError {
         fromPlane(
             solid.innerTriangles() + t, p[0] + wall * p[3], p[1] + wall * p[4], p[2] + wall * p[5]);
     if (in > PLANE_IS_ENOUGH) {
-      in = inner.distance(p[0], p[1], p[2], FAR);
+      in = distance(inner, p[0], p[1], p[2], t, wa, wb, wc);
     }
     if (out > PLANE_IS_ENOUGH) {
-      out = outer.distance(p[0] + wall * p[3], p[1] + wall * p[4], p[2] + wall * p[5], FAR);
+      double x = p[0] + wall * p[3];
+      double y = p[1] + wall * p[4];
+      double z = p[2] + wall * p[5];
+      out = distance(outer, x, y, z, solid.innerTriangles() + t, wa, wb, wc);
     }
     return Math.max(in, out);
+  }
+
+  /** Distance to a surface, which is no farther than the place with these weights on a triangle. */
+  private double distance(
+      MeshTree tree, double x, double y, double z, int t, double wa, double wb, double wc) {
+    TriangleMesh m = solid.mesh();
+    int a = m.corner(t, 0);
+    int b = m.corner(t, 1);
+    int c = m.corner(t, 2);
+    double dx = x - wa * m.x(a) - wb * m.x(b) - wc * m.x(c);
+    double dy = y - wa * m.y(a) - wb * m.y(b) - wc * m.y(c);
+    double dz = z - wa * m.z(a) - wb * m.z(b) - wc * m.z(c);
+    double bound = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    return Math.min(bound, tree.distance(x, y, z, bound));
   }
 
   /** Wall, and what is raised on it, at a vertex (mm). */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.KnownSlices;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.Slice;
 import org.midlateral.trough.Piece;
@@ -11,7 +12,9 @@ import org.midlateral.trough.Piece;
 /**
  * What is measured on a finished solid against what it was made to be.
  *
- * @param minWall smallest distance between inner and outer surface (mm), G3
+ * @param minWall smallest distance between inner and outer surface (mm), G3: between any two places
+ *     of them where that is under {@value #LEAST_WALL} of the wall asked for, which is looked for
+ *     everywhere; else between the corners of each triangle and the triangle over or under it
  * @param gap signed distance of the inner surface from the skin (mm), G4
  * @param gapShort largest shortfall of that distance against the gap asked for (mm), G4
  * @param gapAtSpots distance of the inner surface from the skin at the spots asked for (mm), G4
@@ -27,6 +30,9 @@ public record Conformance(
     double chordError,
     Optional<Double> trimError) {
 
+  /** The least share of the wall that may be left anywhere, G3. */
+  public static final double LEAST_WALL = 0.97;
+
   /** A place on the skin: girth from the volar midline and station (mm). */
   public record Spot(double girth, double station) {}
 
@@ -41,16 +47,45 @@ public record Conformance(
    * @param spots of the skin, under the piece, whose gap is wanted
    */
   public static Conformance of(Solid solid, double leastGap, List<Spot> spots) {
-    Spread gap = gap(solid);
+    DigitSurface digit = new KnownSlices(solid.piece().digit());
+    Spread gap = gap(solid, digit);
     MeshTree inner = MeshTree.of(solid.inner());
     MeshTree outer = MeshTree.of(solid.outer());
     return new Conformance(
-        inner.gap(outer).distance(),
+        minWall(solid, inner, outer),
         gap,
         Math.max(0, leastGap - gap.min()),
         spots.stream().map(spot -> above(solid, inner, spot)).toList(),
-        new ChordError(solid, inner, outer).largest(),
+        new ChordError(solid, digit, inner, outer).largest(),
         solid.piece().dorsal() ? Optional.empty() : Optional.of(trimError(solid)));
+  }
+
+  private static double minWall(Solid solid, MeshTree inner, MeshTree outer) {
+    double limit = LEAST_WALL * solid.piece().wall();
+    return Math.min(
+        inner.gap(outer, limit).map(Gap::distance).orElse(Double.POSITIVE_INFINITY),
+        Math.min(overCorners(inner, outer), overCorners(outer, inner)));
+  }
+
+  /** Smallest distance from a corner of one surface to the triangle of the same number. */
+  private static double overCorners(MeshTree from, MeshTree to) {
+    TriangleDistance distance = new TriangleDistance();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < from.corners.length; i++) {
+      int p = 3 * from.corners[i];
+      int t = i - i % 3;
+      double square =
+          distance.square(
+              from.xyz[p],
+              from.xyz[p + 1],
+              from.xyz[p + 2],
+              to.xyz,
+              3 * to.corners[t],
+              3 * to.corners[t + 1],
+              3 * to.corners[t + 2]);
+      least = Math.min(least, square);
+    }
+    return Math.sqrt(least);
   }
 
   /** The gap along the skin's normal at a spot, to the triangle that the normal meets. */
@@ -75,9 +110,9 @@ public record Conformance(
   }
 
   /** Signed distance from skin to inner surface at corners and middles of its triangles. */
-  private static Spread gap(Solid solid) {
+  private static Spread gap(Solid solid, DigitSurface digit) {
     TriangleMesh mesh = solid.mesh();
-    SkinFoot foot = new SkinFoot(solid.piece().digit());
+    SkinFoot foot = new SkinFoot(digit);
     double[] at = new double[solid.innerVertices()];
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;

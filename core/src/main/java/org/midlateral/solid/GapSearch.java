@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -8,8 +9,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * <p>Made for two surfaces that run side by side at nearly one distance, where boxes exclude
  * little: a sample of vertices gives a first bound, and a pair of triangles is measured only where
- * neither of their two planes, nor the line through their centres, separates them by the best gap
- * so far.
+ * it is not shown to be farther apart by the balls around the two, by the plane of either with the
+ * room beside it, or by the line through their centres.
  */
 final class GapSearch {
   private static final int SAMPLE = 64;
@@ -19,29 +20,45 @@ final class GapSearch {
 
   private final MeshTree a;
   private final MeshTree b;
-  private final double[] planesA;
-  private final double[] planesB;
+  private final Facets facetsA;
+  private final Facets facetsB;
+  private final Clusters clustersA;
+  private final Clusters clustersB;
   private final TriangleGap measure = new TriangleGap();
   private int[] waiting = new int[256];
   private int depth;
 
   /** Squared gap at which a pair of triangles, or of boxes, is of no more interest. */
-  private double enough = Double.POSITIVE_INFINITY;
+  private double enough;
+
+  /** Its root. */
+  private double reach;
 
   private int triangle = -1;
   private int otherTriangle = -1;
 
-  GapSearch(MeshTree a, MeshTree b) {
+  /**
+   * A search.
+   *
+   * @param below only a gap smaller than this is of interest (mm)
+   */
+  GapSearch(MeshTree a, MeshTree b, double below) {
     if (a.order.length == 0 || b.order.length == 0) {
       throw new IllegalArgumentException("a gap needs two surfaces with triangles");
     }
     this.a = a;
     this.b = b;
-    this.planesA = planes(a);
-    this.planesB = planes(b);
+    this.reach = below;
+    this.enough = below * below;
+    this.measure.square = enough;
+    this.facetsA = new Facets(a.xyz, a.corners);
+    this.facetsB = new Facets(b.xyz, b.corners);
+    this.clustersA = new Clusters(a, facetsA);
+    this.clustersB = new Clusters(b, facetsB);
   }
 
-  Gap find() {
+  /** The smallest gap, where there is one of interest. */
+  Optional<Gap> find() {
     seed(a, b, false);
     seed(b, a, true);
     visit(0, 0);
@@ -52,39 +69,16 @@ final class GapSearch {
         descend(m, n);
       }
     }
-    return new Gap(
-        Math.sqrt(measure.square),
-        triangle,
-        otherTriangle,
-        Vector3D.of(measure.point),
-        Vector3D.of(measure.otherPoint));
-  }
-
-  /** Unit normal and height of each triangle's plane, n by 4; all zero for one without area. */
-  private static double[] planes(MeshTree tree) {
-    double[] p = tree.xyz;
-    double[] planes = new double[4 * tree.order.length];
-    for (int t = 0; t < tree.order.length; t++) {
-      int i = 3 * tree.corners[3 * t];
-      int j = 3 * tree.corners[3 * t + 1];
-      int k = 3 * tree.corners[3 * t + 2];
-      double ux = p[j] - p[i];
-      double uy = p[j + 1] - p[i + 1];
-      double uz = p[j + 2] - p[i + 2];
-      double vx = p[k] - p[i];
-      double vy = p[k + 1] - p[i + 1];
-      double vz = p[k + 2] - p[i + 2];
-      double nx = uy * vz - uz * vy;
-      double ny = uz * vx - ux * vz;
-      double nz = ux * vy - uy * vx;
-      double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
-      double scale = length > 0 ? 1 / length : 0;
-      planes[4 * t] = nx * scale;
-      planes[4 * t + 1] = ny * scale;
-      planes[4 * t + 2] = nz * scale;
-      planes[4 * t + 3] = scale * (nx * p[i] + ny * p[i + 1] + nz * p[i + 2]);
+    if (triangle < 0) {
+      return Optional.empty();
     }
-    return planes;
+    return Optional.of(
+        new Gap(
+            Math.sqrt(measure.square),
+            triangle,
+            otherTriangle,
+            Vector3D.of(measure.point),
+            Vector3D.of(measure.otherPoint)));
   }
 
   /** Bounds the gap by the first corners of a sample of one mesh's triangles. */
@@ -102,14 +96,14 @@ final class GapSearch {
   }
 
   private void descend(int m, int n) {
-    boolean leafA = m >= a.leaves - 1;
-    boolean leafB = n >= b.leaves - 1;
-    if (leafA && leafB) {
-      judge(a.order[m - a.leaves + 1], b.order[n - b.leaves + 1]);
-    } else if (leafA) {
+    boolean groupA = m >= a.firstGroup();
+    boolean groupB = n >= b.firstGroup();
+    if (groupA && groupB) {
+      compare(m, n);
+    } else if (groupA) {
       visit(m, 2 * n + 1);
       visit(m, 2 * n + 2);
-    } else if (leafB) {
+    } else if (groupB) {
       visit(2 * m + 1, n);
       visit(2 * m + 2, n);
     } else {
@@ -117,6 +111,23 @@ final class GapSearch {
       visit(2 * m + 1, 2 * n + 2);
       visit(2 * m + 2, 2 * n + 1);
       visit(2 * m + 2, 2 * n + 2);
+    }
+  }
+
+  private void compare(int m, int n) {
+    if (!clustersA.mayReach(m, clustersB, n, reach)) {
+      return;
+    }
+    int endB = b.leavesEnd(n);
+    for (int j = b.leavesBegin(n); j < endB; j++) {
+      int t = b.triangleAt(j);
+      int endA = a.leavesEnd(m);
+      for (int i = a.leavesBegin(m); i < endA; i++) {
+        int s = a.triangleAt(i);
+        if (facetsA.mayReach(s, facetsB, t, reach)) {
+          judge(s, t);
+        }
+      }
     }
   }
 
@@ -143,12 +154,12 @@ final class GapSearch {
   }
 
   private void judge(int s, int t) {
-    double apart = separation(planesA, s, b, t, 3);
-    if (apart * apart >= enough) {
+    double apart = facetsB.clear(t, facetsA, s, measure.height, 0);
+    if (apart >= enough) {
       return;
     }
-    double apartToo = separation(planesB, t, a, s, 0);
-    if (apartToo * apartToo >= enough) {
+    double apartToo = facetsA.clear(s, facetsB, t, measure.height, 3);
+    if (apartToo >= enough) {
       return;
     }
     for (int i = 0; i < 3; i++) {
@@ -157,33 +168,9 @@ final class GapSearch {
     }
     if (measure.closer(apart == 0 && apartToo == 0, enough)) {
       enough = measure.square * (1 - SLACK);
+      reach = Math.sqrt(enough);
       triangle = s;
       otherTriangle = t;
     }
-  }
-
-  /**
-   * How far the plane of one triangle clears another triangle; 0 if it cuts it. The heights of the
-   * other one's corners are left for the measuring, from the given place on.
-   */
-  private double separation(double[] planes, int plane, MeshTree tree, int t, int place) {
-    double x = planes[4 * plane];
-    double y = planes[4 * plane + 1];
-    double z = planes[4 * plane + 2];
-    double base = planes[4 * plane + 3];
-    double[] p = tree.xyz;
-    int i = 3 * tree.corners[3 * t];
-    int j = 3 * tree.corners[3 * t + 1];
-    int k = 3 * tree.corners[3 * t + 2];
-    double h0 = x * p[i] + y * p[i + 1] + z * p[i + 2] - base;
-    double h1 = x * p[j] + y * p[j + 1] + z * p[j + 2] - base;
-    double h2 = x * p[k] + y * p[k + 1] + z * p[k + 2] - base;
-    double[] height = measure.height;
-    height[place] = h0;
-    height[place + 1] = h1;
-    height[place + 2] = h2;
-    double low = Math.min(h0, Math.min(h1, h2));
-    double high = Math.max(h0, Math.max(h1, h2));
-    return Math.max(0, Math.max(low, -high));
   }
 }

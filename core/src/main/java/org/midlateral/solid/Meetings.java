@@ -2,23 +2,43 @@ package org.midlateral.solid;
 
 import java.util.Arrays;
 
-/** One walk down two trees, or twice down one, to the pairs of triangles that meet. */
+/**
+ * One walk down two trees, or twice down one, to the pairs of triangles that meet. The walk ends at
+ * nodes over eight leaves, whose boxes lie side by side in memory and are tried all against all.
+ */
 final class Meetings {
   private final MeshTree a;
   private final MeshTree b;
   private final int most;
   private final boolean within;
+  private final boolean[] stars;
   private final TrianglePair pair = new TrianglePair();
   private int[] waiting = new int[256];
   private int depth;
   private int[] found = new int[16];
   private int count;
 
-  Meetings(MeshTree a, MeshTree b, int most) {
+  private Meetings(MeshTree a, MeshTree b, int most, boolean[] stars) {
     this.a = a;
     this.b = b;
     this.most = most;
     this.within = a == b;
+    this.stars = stars;
+  }
+
+  /** Between two meshes. */
+  static Meetings between(MeshTree a, MeshTree b, int most) {
+    return new Meetings(a, b, most, new boolean[0]);
+  }
+
+  /**
+   * Within one mesh.
+   *
+   * @param closed whether the mesh is known to be closed and oriented, which saves most of the work
+   */
+  static Meetings within(MeshTree tree, int most, boolean closed) {
+    boolean[] stars = closed ? Stars.of(tree.xyz, tree.corners) : new boolean[tree.xyz.length / 3];
+    return new Meetings(tree, tree, most, stars);
   }
 
   /** Triangle numbers, k by 2, row-major. */
@@ -28,11 +48,7 @@ final class Meetings {
       int n = waiting[--depth];
       int m = waiting[--depth];
       if (within && m == n) {
-        if (m < a.leaves - 1) {
-          push(2 * m + 1, 2 * m + 1);
-          push(2 * m + 2, 2 * m + 2);
-          push(2 * m + 1, 2 * m + 2);
-        }
+        descendWithin(m);
       } else if (overlap(m, n)) {
         descend(m, n);
       }
@@ -40,15 +56,25 @@ final class Meetings {
     return Arrays.copyOf(found, count);
   }
 
+  private void descendWithin(int m) {
+    if (m >= a.firstGroup()) {
+      compareWithin(m);
+    } else {
+      push(2 * m + 1, 2 * m + 1);
+      push(2 * m + 2, 2 * m + 2);
+      push(2 * m + 1, 2 * m + 2);
+    }
+  }
+
   private void descend(int m, int n) {
-    boolean leafA = m >= a.leaves - 1;
-    boolean leafB = n >= b.leaves - 1;
-    if (leafA && leafB) {
-      judge(a.order[m - a.leaves + 1], b.order[n - b.leaves + 1]);
-    } else if (leafA) {
+    boolean groupA = m >= a.firstGroup();
+    boolean groupB = n >= b.firstGroup();
+    if (groupA && groupB) {
+      compare(m, n);
+    } else if (groupA) {
       push(m, 2 * n + 1);
       push(m, 2 * n + 2);
-    } else if (leafB) {
+    } else if (groupB) {
       push(2 * m + 1, n);
       push(2 * m + 2, n);
     } else {
@@ -56,6 +82,31 @@ final class Meetings {
       push(2 * m + 1, 2 * n + 2);
       push(2 * m + 2, 2 * n + 1);
       push(2 * m + 2, 2 * n + 2);
+    }
+  }
+
+  private void compare(int m, int n) {
+    int endA = a.leavesEnd(m);
+    int endB = b.leavesEnd(n);
+    for (int i = a.leavesBegin(m); i < endA; i++) {
+      if (overlap(i, n)) {
+        for (int j = b.leavesBegin(n); j < endB; j++) {
+          if (overlap(i, j)) {
+            judge(a.triangleAt(i), b.triangleAt(j));
+          }
+        }
+      }
+    }
+  }
+
+  private void compareWithin(int m) {
+    int end = a.leavesEnd(m);
+    for (int i = a.leavesBegin(m); i < end; i++) {
+      for (int j = i + 1; j < end; j++) {
+        if (overlap(i, j)) {
+          judge(a.triangleAt(i), a.triangleAt(j));
+        }
+      }
     }
   }
 
@@ -81,7 +132,7 @@ final class Meetings {
   }
 
   private void judge(int s, int t) {
-    if (within ? meetWithin(s, t) : meet(s, 0, t, 0)) {
+    if (count < 2 * most && (within ? meetWithin(s, t) : meet(s, 0, t, 0))) {
       if (count == found.length) {
         found = Arrays.copyOf(found, 2 * count);
       }
@@ -100,6 +151,9 @@ final class Meetings {
     for (int i = 0; i < 3; i++) {
       for (int j = 0; j < 3; j++) {
         if (a.corners[3 * s + i] == a.corners[3 * t + j]) {
+          if (stars[a.corners[3 * s + i]]) {
+            return false;
+          }
           shared++;
           first = i;
           firstOther = j;

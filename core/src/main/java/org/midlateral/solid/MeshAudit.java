@@ -26,8 +26,9 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int meetings) {
       throw new IllegalArgumentException("a mesh without triangles cannot be audited");
     }
     TriangleMesh filed = filed(mesh);
-    return new MeshAudit(
-        MeshTopology.of(filed), MeshShape.of(filed), MeshTree.of(filed).meetings(MOST).length / 2);
+    MeshTopology topology = MeshTopology.of(filed);
+    int[] meetings = MeshTree.of(filed).meetings(MOST, topology.closed());
+    return new MeshAudit(topology, MeshShape.of(filed), meetings.length / 2);
   }
 
   /**

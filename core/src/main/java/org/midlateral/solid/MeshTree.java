@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -15,6 +16,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  */
 public final class MeshTree {
   private static final int GRID = 1024;
+  private static final int GROUP = 8;
 
   final double[] xyz;
   final int[] corners;
@@ -85,7 +87,12 @@ public final class MeshTree {
    * @return triangle numbers, k by 2, row-major
    */
   public int[] meetings(int most) {
-    return new Meetings(this, this, most).pairs();
+    return meetings(most, MeshTopology.of(xyz.length / 3, corners).closed());
+  }
+
+  /** Likewise, where it is known whether the mesh is closed and oriented. */
+  int[] meetings(int most, boolean closed) {
+    return Meetings.within(this, most, closed).pairs();
   }
 
   /**
@@ -95,12 +102,43 @@ public final class MeshTree {
    * @return triangle numbers, first this mesh's then the other's, k by 2, row-major
    */
   public int[] meetings(MeshTree other, int most) {
-    return new Meetings(this, other, most).pairs();
+    return Meetings.between(this, other, most).pairs();
   }
 
   /** The smallest gap between this surface and another, and where it is. */
   public Gap gap(MeshTree other) {
-    return new GapSearch(this, other).find();
+    return gap(other, Double.POSITIVE_INFINITY).orElseThrow();
+  }
+
+  /**
+   * The smallest gap between this surface and another, if it is smaller than some bound; a bound
+   * that holds makes the search much shorter.
+   *
+   * @param below the bound (mm)
+   */
+  public Optional<Gap> gap(MeshTree other, double below) {
+    return new GapSearch(this, other, below).find();
+  }
+
+  /** The first of the nodes over eight leaves each; the root where there are fewer leaves. */
+  int firstGroup() {
+    return Math.max(1, leaves / GROUP) - 1;
+  }
+
+  /** The first leaf, as a node, under a node over eight leaves. */
+  int leavesBegin(int group) {
+    return leaves - 1 + (group - firstGroup()) * Math.min(GROUP, leaves);
+  }
+
+  /** The end of the leaves with a triangle, as nodes, under a node over eight leaves. */
+  int leavesEnd(int group) {
+    int end = leavesBegin(group) + Math.min(GROUP, leaves);
+    return Math.min(end, leaves - 1 + order.length);
+  }
+
+  /** The triangle in a leaf, given as a node. */
+  int triangleAt(int leaf) {
+    return order[leaf - leaves + 1];
   }
 
   private int[] mortonOrder() {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.midlateral.document.Part;
+import org.midlateral.document.Solids;
 import org.midlateral.document.StlFile;
 import org.midlateral.document.ThreeMfFile;
 import org.midlateral.solid.Gap;
@@ -64,7 +65,8 @@ public class SolidBench {
   @Benchmark
   public byte[] threeMf() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new ThreeMfFile("bench", "bench", "PA12", List.of(new Part("solid", solid))).writeTo(out);
+    new ThreeMfFile(new Solids("bench", "bench", "PA12", List.of(new Part("solid", solid))))
+        .writeTo(out);
     return out.toByteArray();
   }
 }

@@ -37,4 +37,18 @@ final class Program {
     assertThat(status).as(text).isZero();
     return text;
   }
+
+  /** Demands a module of node's, under the same rule as a program. */
+  static void requireModule(String name) throws IOException, InterruptedException {
+    boolean there;
+    try {
+      there = new ProcessBuilder("node", "-e", "require('" + name + "')").start().waitFor() == 0;
+    } catch (IOException e) {
+      there = false;
+    }
+    if (System.getenv("CI") == null) {
+      assumeTrue(there, name + " is not installed: this outside check is left out");
+    }
+    assertThat(there).as("%s is installed", name).isTrue();
+  }
 }

@@ -36,10 +36,11 @@ class ThreeMfFileTest {
   private static final TriangleMesh BOX = Meshes.moved(Meshes.box(10, 20, 30), 1e-4, -50, -3);
   private static final ThreeMfFile FILE =
       new ThreeMfFile(
-          "ring & \"index\" <ä>",
-          "Midlateral 0",
-          "PA12",
-          List.of(new Part("trough", TORUS), new Part("dorsal-shell", BOX)));
+          new Solids(
+              "ring & \"index\" <ä>",
+              "Midlateral 0",
+              "PA12",
+              List.of(new Part("trough", TORUS), new Part("dorsal-shell", BOX))));
 
   @TempDir Path folder;
 
@@ -89,7 +90,7 @@ class ThreeMfFileTest {
   void meshesAreTheSameFloatsAndManifold() throws Exception {
     NodeList objects = model().getElementsByTagNameNS(CORE, "object");
     for (int i = 0; i < 2; i++) {
-      TriangleMesh ours = MeshAudit.filed(FILE.parts().get(i).mesh());
+      TriangleMesh ours = MeshAudit.filed(FILE.solids().parts().get(i).mesh());
       TriangleMesh read = mesh((Element) objects.item(i));
       assertThat(read.coordinates()).isEqualTo(ours.coordinates());
       assertThat(read.triangles()).isEqualTo(ours.triangles());
@@ -106,7 +107,7 @@ class ThreeMfFileTest {
     for (int i = 0; i < 2; i++) {
       String[] m = ((Element) items.item(i)).getAttribute("transform").split(" ");
       assertThat(m).hasSize(12).startsWith("1", "0", "0", "0", "1", "0", "0", "0", "1");
-      Bounds3D bounds = MeshShape.of(FILE.parts().get(i).mesh()).bounds();
+      Bounds3D bounds = MeshShape.of(FILE.solids().parts().get(i).mesh()).bounds();
       assertThat(bounds.getMin().getX() + Double.parseDouble(m[9])).isCloseTo(5, within(1e-5));
       double y = Double.parseDouble(m[10]);
       assertThat(bounds.getMin().getY() + y).isCloseTo(reached + 5, within(1e-5));

@@ -17,10 +17,16 @@ public final class SharedData {
   /** Texts that warn. */
   public static final String CAUTIONS = "cautions.yaml";
 
+  /** Printing processes and their limits. */
+  public static final String PROCESSES = "print-processes.yaml";
+
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 
-  /** A bold sans-serif face, TrueType, Apache License 2.0. */
+  /** A sans-serif face, TrueType, Apache License 2.0. */
+  public static final String FONT_REGULAR = "font/Roboto-Regular.ttf";
+
+  /** The same face, bold. */
   public static final String FONT_BOLD = "font/Roboto-Bold.ttf";
 
   private SharedData() {}
@@ -56,5 +62,10 @@ public final class SharedData {
   /** Version of this build, for reports and {@code --version}. */
   public static String version() {
     return text("version.txt").strip();
+  }
+
+  /** Mark of this build, for {@code --version}: what {@code -Dbuild=} said, or {@code dev}. */
+  public static String build() {
+    return text("build.txt").strip();
   }
 }

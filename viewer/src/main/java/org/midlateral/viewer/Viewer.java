@@ -56,6 +56,7 @@ public final class Viewer {
       err.println("midlateral: the viewer needs a display, and there is none here");
       return MACHINE;
     }
+    Thread.setDefaultUncaughtExceptionHandler((thread, e) -> defect(e, err));
     try {
       // Before the renderer looks for it, which would not know what to say.
       GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
@@ -71,6 +72,16 @@ public final class Viewer {
       err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
       return MACHINE;
     }
+  }
+
+  /** No trace reaches a user: what failed and where, in a line. */
+  private static void defect(Throwable e, PrintStream err) {
+    StackTraceElement[] trace = e.getStackTrace();
+    String where = trace.length == 0 ? "" : " at " + trace[0];
+    err.println(
+        "midlateral: a defect of this program, please report it: "
+            + e.getClass().getSimpleName()
+            + where);
   }
 
   private static int show(Stage stage, Path file, PrintStream err) {

@@ -10,11 +10,12 @@ import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.midlateral.shared.SharedData;
 
 /** The typeface of all documents, and the room its texts take. */
 public enum Typeface {
-  REGULAR("Roboto-Regular.ttf"),
-  BOLD("Roboto-Bold.ttf");
+  REGULAR(SharedData.FONT_REGULAR),
+  BOLD(SharedData.FONT_BOLD);
 
   private static final Pattern TOGETHER =
       Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|in|N|kPa|mmHg)\\b|%)");
@@ -41,11 +42,7 @@ public enum Typeface {
 
   /** The font file, TrueType. */
   InputStream open() {
-    InputStream in = Typeface.class.getResourceAsStream(resource);
-    if (in == null) {
-      throw new IllegalStateException("no font " + resource);
-    }
-    return in;
+    return SharedData.open(resource);
   }
 
   /** Whether every sign of a text has a glyph. */

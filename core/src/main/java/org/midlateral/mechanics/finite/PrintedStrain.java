@@ -43,15 +43,22 @@ final class PrintedStrain {
     return out;
   }
 
+  /**
+   * Where stretch and squeeze are alike the sign jumps from one to the other while the size runs
+   * on: sizes are interpolated, and the sign is the largest share's.
+   */
   private double at(Spot spot, Side side) {
     double sum = 0;
     double most = 0;
+    double largest = 0;
     for (int c = 0; c < 3; c++) {
       double weight = Math.max(0, spot.weights()[c]);
-      sum += weight * strains.at(shell.model().corner(spot.triangle(), c), side);
+      double share = weight * strains.at(shell.model().corner(spot.triangle(), c), side);
+      largest = Math.abs(share) > Math.abs(largest) ? share : largest;
+      sum += Math.abs(share);
       most += weight;
     }
-    return sum / most;
+    return Math.copySign(sum / most, largest);
   }
 
   private int nearestOnCrest(int layer, Vector3D point) {

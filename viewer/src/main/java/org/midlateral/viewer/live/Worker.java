@@ -42,11 +42,20 @@ public final class Worker<Q, A> implements AutoCloseable {
       while (!Thread.currentThread().isInterrupted()) {
         Q question = waiting.take(IDLE_MILLIS);
         if (question != null) {
-          deliver.accept(work.apply(question));
+          answer(question);
         }
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  /** A question that fails is reported as the thread's own end would be; the next is answered. */
+  private void answer(Q question) {
+    try {
+      deliver.accept(work.apply(question));
+    } catch (RuntimeException e) {
+      thread.getUncaughtExceptionHandler().uncaughtException(thread, e);
     }
   }
 

@@ -2,7 +2,9 @@ package org.midlateral.viewer.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.Material;
@@ -23,9 +25,10 @@ import org.midlateral.viewer.stage.Actor.Paint;
  * @param quantity which
  * @param scale from value to colour; null where there is no quantity
  * @param values one a vertex, by piece in the order of the view's pieces
- * @param paints the same as colours
+ * @param paints the same as colours; empty for a piece that has no values
  */
-public record Colouring(Quantity quantity, Scale scale, List<double[]> values, List<Paint> paints) {
+public record Colouring(
+    Quantity quantity, Scale scale, List<double[]> values, List<Optional<Paint>> paints) {
   private static final double STATION_STEP = 1.5;
 
   /** Pieces in their own plain colours. */
@@ -36,30 +39,46 @@ public record Colouring(Quantity quantity, Scale scale, List<double[]> values, L
     paints = List.copyOf(paints);
   }
 
-  /** The colouring of a design. */
+  /** The colouring of a design; plain where what is asked for cannot be had. */
   public static Colouring of(Made.View view, Quantity quantity) {
     if (quantity == Quantity.NONE) {
       return PLAIN;
     }
-    List<double[]> values = new ArrayList<>();
-    for (PieceShape piece : view.pieces()) {
-      values.add(piece.spread(inner(view, piece, quantity)));
+    List<double[]> values = values(view, quantity);
+    if (values.isEmpty()) {
+      return PLAIN;
     }
     Scale scale = Scale.over(values.stream().flatMapToDouble(DoubleStream::of).toArray());
-    List<Paint> paints = new ArrayList<>();
+    List<Optional<Paint>> paints = new ArrayList<>();
     for (double[] piece : values) {
       int[] colours = new int[piece.length];
       for (int v = 0; v < colours.length; v++) {
         colours[v] = scale.colour(piece[v]);
       }
-      paints.add(new Paint(colours));
+      paints.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new Paint(colours)));
     }
     return new Colouring(quantity, scale, values, paints);
   }
 
+  private static List<double[]> values(Made.View view, Quantity quantity) {
+    if (quantity == Quantity.STRAIN_TROUGH || quantity == Quantity.STRAIN_PAIR) {
+      try {
+        return Strains.of(view, quantity == Quantity.STRAIN_PAIR);
+      } catch (DesignRefused refused) {
+        return List.of();
+      }
+    }
+    List<double[]> values = new ArrayList<>();
+    for (PieceShape piece : view.pieces()) {
+      values.add(piece.spread(inner(view, piece, quantity)));
+    }
+    return values;
+  }
+
   private static double[] inner(Made.View view, PieceShape piece, Quantity quantity) {
     return switch (quantity) {
-      case NONE -> throw new IllegalArgumentException("nothing to colour by");
+      case NONE, STRAIN_TROUGH, STRAIN_PAIR ->
+          throw new IllegalArgumentException("not measured vertex by vertex");
       case CLEARANCE -> clearance(view, piece.solid());
       case WALL -> wall(piece.solid());
       case RIGIDITY -> rigidity(view, piece);

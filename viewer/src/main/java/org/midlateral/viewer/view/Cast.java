@@ -34,7 +34,7 @@ final class Cast {
       Part part = piece.isDorsal() ? Part.SHELL : Part.TROUGH;
       Look look = Look.of(piece.isDorsal() ? palette.shell() : palette.trough());
       if (!colouring.paints().isEmpty()) {
-        look = look.withPaint(colouring.paints().get(i));
+        look = look.withPaint(colouring.paints().get(i).orElse(null));
       }
       Actor actor =
           Actor.of(part.toString(), piece.shape(), look).at(pulled(view, piece, choice.pull()));

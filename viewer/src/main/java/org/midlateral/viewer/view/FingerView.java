@@ -194,7 +194,7 @@ public final class FingerView extends StageView {
     String where =
         String.format("station %.1f mm", Stations.nearest(view.orthosis().digit(), onFinger));
     int piece = piece(hit.actor());
-    if (piece < 0 || colouring.values().isEmpty()) {
+    if (piece < 0 || colouring.values().isEmpty() || colouring.paints().get(piece).isEmpty()) {
       return hit.actor().name() + ", " + where;
     }
     Quantity quantity = colouring.quantity();

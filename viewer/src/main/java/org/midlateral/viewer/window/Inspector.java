@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
-import org.midlateral.recipe.Inspection;
+import org.midlateral.recipe.Product;
 import org.midlateral.viewer.live.Worker;
 import org.midlateral.viewer.scene.Made;
 
-/** Inspects what was made last, as it is inspected before files are written. */
+/** Finds out about the newest design what is found out before its files are written. */
 final class Inspector implements AutoCloseable {
   private final Worker<Made, Inspected> worker;
 
@@ -16,7 +16,7 @@ final class Inspector implements AutoCloseable {
    * What came of it.
    *
    * @param made what was inspected
-   * @param findings what does not hold
+   * @param findings all that is found before files are written
    */
   record Inspected(Made made, List<Finding> findings) {}
 
@@ -29,9 +29,13 @@ final class Inspector implements AutoCloseable {
     worker =
         new Worker<>(
             "inspector",
-            made ->
-                new Inspected(made, Inspection.of(made.view().orElseThrow().orthosis()).findings()),
+            Inspector::inspect,
             answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+  }
+
+  private static Inspected inspect(Made made) {
+    Product product = Product.make(made.view().orElseThrow().orthosis().order(), made.findings());
+    return new Inspected(made, product.withDocuments().findings());
   }
 
   /** Asks for a design that was made. */

@@ -5,7 +5,6 @@ import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JSeparator;
 import javax.swing.SwingConstants;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.midlateral.measurement.Finding;
 import org.midlateral.viewer.draft.Draft;
@@ -31,6 +31,7 @@ public final class MainWindow extends JFrame {
   private static final long serialVersionUID = 1;
   private static final int FORM_WIDTH = 382;
   private static final int SECTION_WIDTH = 322;
+  private static final int QUIET_MILLIS = 400;
 
   private final transient Session session = new Session(Sample.BULBOUS);
   private final transient Maker maker = new Maker(this::take);
@@ -47,6 +48,11 @@ public final class MainWindow extends JFrame {
   private final transient ViewBar viewBar;
   private final transient Menus menus;
   private final transient Inspector inspector = new Inspector(this::inspected);
+  private final transient Colourist colourist = new Colourist(this::coloured);
+
+  /** Inspecting begins when the design has been left alone for a moment. */
+  private final Timer quiet = new Timer(QUIET_MILLIS, e -> inspect());
+
   private transient Made made;
   private transient List<Finding> inspected;
   private Quantity coloured;
@@ -81,6 +87,7 @@ public final class MainWindow extends JFrame {
     menus = new Menus(this, session, view);
     setJMenuBar(menus.bar());
     arrange();
+    quiet.setRepeats(false);
     session.onChange(this::changed);
     session.onOpen(this::opened);
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -168,9 +175,10 @@ public final class MainWindow extends JFrame {
     if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
-      made.view().ifPresent(any -> inspector.ask(made));
+      quiet.restart();
     }
-    coloured = answer.asked().quantity();
+    boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
+    coloured = slow ? null : answer.asked().quantity();
     tell();
     if (made.view().isEmpty()) {
       view.setStale(true);
@@ -179,7 +187,24 @@ public final class MainWindow extends JFrame {
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
     view.show(made.view().get(), answer.colouring());
+    if (slow) {
+      colourist.ask(made, answer.asked().quantity());
+    }
     section.show(made.view().get());
+  }
+
+  private void inspect() {
+    if (made.view().isPresent()) {
+      inspector.ask(made);
+    }
+  }
+
+  private void coloured(Colourist.Answer answer) {
+    boolean current = answer.asked().made().draft().equals(made.draft());
+    if (current && answer.asked().quantity() == quantity && made.view().isPresent()) {
+      coloured = quantity;
+      view.show(made.view().get(), answer.colouring());
+    }
   }
 
   private void inspected(Inspector.Inspected answer) {
@@ -191,10 +216,7 @@ public final class MainWindow extends JFrame {
 
   /** Says what was found so far, in the form and below. */
   private void tell() {
-    List<Finding> all = new ArrayList<>(made.findings());
-    if (inspected != null) {
-      all.addAll(inspected);
-    }
+    List<Finding> all = inspected == null ? made.findings() : inspected;
     form.tell(made.errors(), all, palette.caution(), palette.refusal());
     findings.show(made.errors(), all, made.view().isPresent() && inspected == null);
   }
@@ -279,6 +301,8 @@ public final class MainWindow extends JFrame {
   public void dispose() {
     maker.close();
     inspector.close();
+    colourist.close();
+    quiet.stop();
     lesson.close();
     super.dispose();
   }

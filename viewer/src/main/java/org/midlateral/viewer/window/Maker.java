@@ -22,7 +22,11 @@ final class Maker implements AutoCloseable {
    */
   record Asked(Draft draft, Quantity quantity, long since) {}
 
-  /** What came of it. */
+  /**
+   * What came of it.
+   *
+   * @param colouring plain where the quantity takes longer than a frame
+   */
   record Answer(Asked asked, Made made, Colouring colouring) {}
 
   /**
@@ -46,8 +50,9 @@ final class Maker implements AutoCloseable {
     if (last == null || !last.draft().equals(asked.draft())) {
       last = Made.of(asked.draft());
     }
+    Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
     Colouring colouring =
-        last.view().map(view -> Colouring.of(view, asked.quantity())).orElse(Colouring.PLAIN);
+        last.view().map(view -> Colouring.of(view, quantity)).orElse(Colouring.PLAIN);
     return new Answer(asked, last, colouring);
   }
 

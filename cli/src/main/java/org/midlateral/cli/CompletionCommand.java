@@ -1,0 +1,33 @@
+package org.midlateral.cli;
+
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Writes the shell's completion of this command. */
+@Command(
+    name = "completion",
+    description = {
+      "Writes completion for bash and zsh.",
+      "In bash: source <(midlateral completion)"
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class)
+final class CompletionCommand implements Callable<Integer> {
+
+  private final Streams streams;
+
+  @Spec private CommandSpec spec;
+
+  CompletionCommand(Streams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() {
+    streams.out().print(AutoComplete.bash("midlateral", spec.root().commandLine()));
+    return ExitStatus.DONE.code();
+  }
+}

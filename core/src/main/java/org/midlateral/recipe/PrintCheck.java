@@ -1,0 +1,105 @@
+package org.midlateral.recipe;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.PrintProcess;
+import org.midlateral.solid.Pose;
+import org.midlateral.solid.PrintPose;
+
+/**
+ * Whether the pieces suit the process they are printed by, and how they lie on its bed.
+ *
+ * @param process chosen
+ * @param poses by piece
+ * @param findings cautions where a wall or a gap is under what the process holds
+ */
+public record PrintCheck(
+    PrintProcess process, Map<String, PrintPose> poses, List<Finding> findings) {
+  public PrintCheck {
+    poses = Collections.unmodifiableMap(new LinkedHashMap<>(poses));
+    findings = List.copyOf(findings);
+  }
+
+  /** Looks at what was inspected. */
+  static PrintCheck of(Orthosis made, Inspection inspected) {
+    PrintProcess process = PrintProcess.of(made.order().design().print().process());
+    Map<String, PrintPose> poses = new LinkedHashMap<>();
+    List<Finding> findings = new ArrayList<>();
+    for (PieceInspection piece : inspected.pieces()) {
+      String name = piece.solid().piece().name();
+      double lean = Math.toRadians(process.overhang());
+      poses.put(name, PrintPose.of(piece.solid(), lean, process.supports()));
+      double wall = piece.conformance().minWall();
+      if (wall < process.leastWall()) {
+        String text = "The wall of the %s is %.2f mm at its thinnest; %s holds %.2f mm (%s).";
+        findings.add(
+            caution("print-wall", name + ".wall", process, "least-wall", wall, text, name));
+      }
+    }
+    inspected
+        .together()
+        .map(fit -> fit.smallest().distance())
+        .filter(gap -> gap < process.leastGap())
+        .ifPresent(
+            gap ->
+                findings.add(
+                    caution(
+                        "print-gap",
+                        "dorsal-shell.fit-gap",
+                        process,
+                        "least-gap",
+                        gap,
+                        "The gap of the %s is %.2f mm at its smallest; %s holds %.2f mm (%s).",
+                        "two pieces")));
+    return new PrintCheck(process, poses, findings);
+  }
+
+  private static Finding caution(
+      String code,
+      String key,
+      PrintProcess process,
+      String limitName,
+      double value,
+      String text,
+      String what) {
+    double limit = limitName.equals("least-wall") ? process.leastWall() : process.leastGap();
+    String source = process.sources().get(limitName);
+    String sentence = String.format(Locale.ROOT, text, what, value, process.name(), limit, source);
+    return Finding.caution(code, key, sentence, value, limit);
+  }
+
+  /** The turn of a piece on the bed. */
+  Pose pose(String piece) {
+    return poses.get(piece).pose();
+  }
+
+  /** The block of the report. */
+  Report.Print block(String material, Map<String, Report.PartLine> parts, Double gap) {
+    Map<String, Report.PrintPart> lines = new LinkedHashMap<>();
+    poses.forEach(
+        (name, chosen) -> {
+          Pose p = chosen.pose();
+          lines.put(
+              name,
+              new Report.PrintPart(
+                  parts.get(name).minWall(),
+                  parts.get(name).mass(),
+                  chosen.overhang(),
+                  chosen.skinOverhang(),
+                  chosen.height(),
+                  List.of(p.xx(), p.xy(), p.xz(), p.yx(), p.yy(), p.yz(), p.zx(), p.zy(), p.zz())));
+        });
+    return new Report.Print(
+        process.name(),
+        material,
+        new Report.PrintLimits(
+            process.leastWall(), process.leastGap(), process.overhang(), process.sources()),
+        gap,
+        lines);
+  }
+}

@@ -1,0 +1,31 @@
+package org.midlateral.recipe.batch;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.midlateral.document.Digest;
+import org.midlateral.document.SafeName;
+
+/** Gives every reference a folder name of its own, and knows the references seen before. */
+final class Names {
+  private final LongSet references = new LongSet();
+  private final LongSet folders = new LongSet();
+
+  /** The folder's name for a reference; nothing where the reference was seen before. */
+  Optional<String> folder(String reference) {
+    if (!references.add(number(reference))) {
+      return Optional.empty();
+    }
+    String plain = SafeName.of(reference);
+    if (folders.add(number(SafeName.folded(plain)))) {
+      return Optional.of(plain);
+    }
+    String apart = SafeName.apart(reference);
+    folders.add(number(SafeName.folded(apart)));
+    return Optional.of(apart);
+  }
+
+  private static long number(String text) {
+    return Long.parseUnsignedLong(
+        Digest.of(text.getBytes(StandardCharsets.UTF_8)).substring(0, 16), 16);
+  }
+}

@@ -1,0 +1,107 @@
+package org.midlateral.recipe.batch;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.midlateral.document.Content;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Product;
+import org.midlateral.recipe.batch.Outcome.State;
+
+/**
+ * One order, from what was read to its folder.
+ *
+ * @param raw as it stands in its source
+ * @param read the order in it, with cautions
+ * @param folder its folder's name
+ * @param settings of the run
+ */
+record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings settings)
+    implements Callable<Outcome> {
+
+  @Override
+  public Outcome call() {
+    try {
+      return run();
+    } catch (FileProblem e) {
+      throw e;
+    } catch (RuntimeException e) {
+      StackTraceElement[] trace = e.getStackTrace();
+      String where = trace.length == 0 ? "" : " at " + trace[0];
+      return outcome(State.DEFECT, "a defect: " + e.getClass().getSimpleName() + where);
+    }
+  }
+
+  private Outcome run() {
+    Path home = settings.folder().resolve(folder);
+    String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
+    Optional<MadeFrom> before = MadeFrom.in(home);
+    if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
+      State state = before.get().ok() ? State.UNCHANGED : State.REFUSED;
+      return outcome(state, before.get().text());
+    }
+    Product product = Product.make(read.order(), read.cautions());
+    String text = told(product);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    product
+        .files(product.ok() ? settings.formats() : List.of())
+        .forEach((n, c) -> files.put(n, bytes(c)));
+    Map<String, Long> sizes = new TreeMap<>();
+    files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));
+    MadeFrom made = new MadeFrom(MadeFrom.program(), input, product.ok(), text, sizes);
+    place(home, files, made);
+    return outcome(product.ok() ? State.MADE : State.REFUSED, text);
+  }
+
+  /**
+   * The record goes first and comes back last: without it, what stands there counts for nothing.
+   */
+  private static void place(Path home, Map<String, byte[]> files, MadeFrom made) {
+    try {
+      Files.createDirectories(home);
+      Files.deleteIfExists(home.resolve(MadeFrom.FILE));
+    } catch (IOException e) {
+      throw FileProblem.of(home, e);
+    }
+    Map<Path, Content> all = new LinkedHashMap<>();
+    files.forEach((name, bytes) -> all.put(home.resolve(name), out -> out.write(bytes)));
+    byte[] record = made.json().getBytes(StandardCharsets.UTF_8);
+    all.put(home.resolve(MadeFrom.FILE), out -> out.write(record));
+    WholeFile.writeAll(all, true);
+  }
+
+  private static byte[] bytes(Content content) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 20);
+    try {
+      content.writeTo(out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  private static String told(Product product) {
+    return product.findings().stream()
+        .filter(f -> f.severity() != Finding.Severity.NOTE)
+        .filter(f -> product.ok() || f.severity() == Finding.Severity.REFUSAL)
+        .map(Finding::text)
+        .collect(Collectors.joining(" "));
+  }
+
+  private Outcome outcome(State state, String text) {
+    return new Outcome(raw.place(), read.order().measurements().reference(), folder, state, text);
+  }
+}

@@ -1,0 +1,44 @@
+package org.midlateral.recipe.batch;
+
+/**
+ * What became of one order.
+ *
+ * @param place where it stands
+ * @param reference its reference; empty where it could not be read
+ * @param folder its folder's name; empty where it has none
+ * @param state what became of it
+ * @param text why, or what to look at; may be empty
+ */
+public record Outcome(String place, String reference, String folder, State state, String text) {
+  /** What may become of an order. */
+  public enum State {
+    /** Made and written. */
+    MADE("made"),
+    /** Made by a run before, of the same input. */
+    UNCHANGED("unchanged"),
+    /** The input is right, the design cannot be made. */
+    REFUSED("refused"),
+    /** The input is wrong. */
+    WRONG("wrong"),
+    /** Its reference stood in an earlier order of this run. */
+    DUPLICATE("duplicate"),
+    /** A defect of this program. */
+    DEFECT("defect");
+
+    private final String word;
+
+    State(String word) {
+      this.word = word;
+    }
+
+    /** As the report has it. */
+    public String word() {
+      return word;
+    }
+
+    /** Whether the order's files are there. */
+    public boolean isDone() {
+      return this == MADE || this == UNCHANGED;
+    }
+  }
+}

@@ -1,0 +1,138 @@
+package org.midlateral.solid;
+
+/**
+ * The triangles of each group of a tree taken as one body: the points it has and the ball round
+ * them.
+ */
+final class Clusters {
+  private final MeshTree tree;
+  private final int firstGroup;
+
+  /** Points of all groups, one group after the other, n by 3, row-major. */
+  private final double[] points;
+
+  /** Where the points of each group begin in that array; one more at the end. */
+  private final int[] from;
+
+  /** Middle and radius of the ball round each group, g by 4, row-major. */
+  private final double[] balls;
+
+  /** A unit normal of each group, and its lowest and highest height along it, g by 5, row-major. */
+  private final double[] slabs;
+
+  Clusters(MeshTree tree, Facets facets) {
+    this.tree = tree;
+    this.firstGroup = tree.firstGroup();
+    int groups = firstGroup + 1;
+    this.points = new double[9 * tree.triangleCount()];
+    this.from = new int[groups + 1];
+    this.balls = new double[4 * groups];
+    this.slabs = new double[5 * groups];
+    int[] seen = new int[tree.xyz.length / 3];
+    for (int g = 0; g < groups; g++) {
+      from[g + 1] = gather(g, from[g], seen);
+      ball(g);
+      slab(g, facets);
+    }
+  }
+
+  /** Copies the points of a group, each once; tells where they end. */
+  private int gather(int g, int begin, int[] seen) {
+    int at = begin;
+    int end = tree.leavesEnd(firstGroup + g);
+    for (int leaf = tree.leavesBegin(firstGroup + g); leaf < end; leaf++) {
+      int t = 3 * tree.triangleAt(leaf);
+      for (int i = t; i < t + 3; i++) {
+        int v = tree.corners[i];
+        if (seen[v] != g + 1) {
+          seen[v] = g + 1;
+          System.arraycopy(tree.xyz, 3 * v, points, at, 3);
+          at += 3;
+        }
+      }
+    }
+    return at;
+  }
+
+  private void ball(int g) {
+    int box = 6 * (firstGroup + g);
+    for (int axis = 0; axis < 3; axis++) {
+      balls[4 * g + axis] = (tree.boxes[box + axis] + tree.boxes[box + 3 + axis]) / 2;
+    }
+    double square = 0;
+    for (int i = from[g]; i < from[g + 1]; i += 3) {
+      double dx = points[i] - balls[4 * g];
+      double dy = points[i + 1] - balls[4 * g + 1];
+      double dz = points[i + 2] - balls[4 * g + 2];
+      square = Math.max(square, dx * dx + dy * dy + dz * dz);
+    }
+    balls[4 * g + 3] = Math.sqrt(square);
+  }
+
+  private void slab(int g, Facets facets) {
+    int at = 5 * g;
+    int end = tree.leavesEnd(firstGroup + g);
+    for (int leaf = tree.leavesBegin(firstGroup + g); leaf < end; leaf++) {
+      int k = Facets.SIZE * tree.triangleAt(leaf);
+      for (int axis = 0; axis < 3; axis++) {
+        slabs[at + axis] += facets.at[k + axis];
+      }
+    }
+    double x = slabs[at];
+    double y = slabs[at + 1];
+    double z = slabs[at + 2];
+    double size = Math.sqrt(x * x + y * y + z * z);
+    double scale = size > 0 ? 1 / size : 0;
+    slabs[at] = x * scale;
+    slabs[at + 1] = y * scale;
+    slabs[at + 2] = z * scale;
+    slabs[at + 3] = Double.POSITIVE_INFINITY;
+    slabs[at + 4] = Double.NEGATIVE_INFINITY;
+    for (int i = from[g]; i < from[g + 1]; i += 3) {
+      double h =
+          slabs[at] * points[i] + slabs[at + 1] * points[i + 1] + slabs[at + 2] * points[i + 2];
+      slabs[at + 3] = Math.min(slabs[at + 3], h);
+      slabs[at + 4] = Math.max(slabs[at + 4], h);
+    }
+  }
+
+  /**
+   * Whether two groups, given as nodes, may come nearer than a distance (mm), by their balls and by
+   * the slab that holds either.
+   */
+  boolean mayReach(int m, Clusters other, int n, double distance) {
+    int i = 4 * (m - firstGroup);
+    int j = 4 * (n - other.firstGroup);
+    double radii = balls[i + 3] + other.balls[j + 3];
+    double dx = balls[i] - other.balls[j];
+    double dy = balls[i + 1] - other.balls[j + 1];
+    double dz = balls[i + 2] - other.balls[j + 2];
+    double square = dx * dx + dy * dy + dz * dz;
+    return square < (distance + radii) * (distance + radii)
+        && mayLeaveSlab(m - firstGroup, other, n - other.firstGroup, dx, dy, dz, distance)
+        && other.mayLeaveSlab(n - other.firstGroup, this, m - firstGroup, dx, dy, dz, distance);
+  }
+
+  /** Whether another group comes within a distance of this one, by this one's slab. */
+  private boolean mayLeaveSlab(
+      int g, Clusters other, int h, double dx, double dy, double dz, double distance) {
+    int at = 5 * g;
+    double nx = slabs[at];
+    double ny = slabs[at + 1];
+    double nz = slabs[at + 2];
+    double along = nx * dx + ny * dy + nz * dz;
+    double square = dx * dx + dy * dy + dz * dz;
+    double radii = balls[4 * g + 3] + other.balls[4 * h + 3];
+    double across = square - along * along;
+    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = other.from[h]; i < other.from[h + 1]; i += 3) {
+      double height = nx * other.points[i] + ny * other.points[i + 1] + nz * other.points[i + 2];
+      low = Math.min(low, height);
+      high = Math.max(high, height);
+    }
+    double up = Math.max(0, Math.max(low - slabs[at + 4], slabs[at + 3] - high));
+    return up * up + beside * beside < distance * distance;
+  }
+}

@@ -1,0 +1,97 @@
+package org.midlateral.solid;
+
+import java.util.Arrays;
+
+/**
+ * Vertices whose triangles are known not to meet beyond what they share.
+ *
+ * <p>Seen along a coordinate axis, the triangles round a vertex that all turn the same way, and
+ * that cross a ray from the vertex exactly once, lie side by side like the slices of a cake: no two
+ * of them meet but in the vertex or in an edge they share. On a closed oriented mesh that is a
+ * proof, and an exact one, since dropping a coordinate rounds nothing. A vertex that does not pass
+ * is not at fault; its triangles are to be tried pair by pair.
+ */
+final class Stars {
+  private final double[] xyz;
+  private final int[] corners;
+  private final byte[] axis;
+  private final boolean[] flat;
+
+  private Stars(double[] xyz, int[] corners) {
+    this.xyz = xyz;
+    this.corners = corners;
+    this.axis = new byte[xyz.length / 3];
+    this.flat = new boolean[xyz.length / 3];
+  }
+
+  /**
+   * Tries every vertex of a mesh.
+   *
+   * @param xyz coordinates, n by 3, row-major
+   * @param corners of a closed, oriented surface ({@link MeshTopology#closed()}): the proof needs
+   *     it
+   * @return by vertex, whether its triangles are known not to meet
+   */
+  static boolean[] of(double[] xyz, int[] corners) {
+    Stars stars = new Stars(xyz, corners);
+    stars.chooseAxes();
+    stars.tryAll();
+    return stars.flat;
+  }
+
+  /** The axis that the triangles round each vertex face most: 1 to 3, negative if from behind. */
+  private void chooseAxes() {
+    double[] normal = new double[xyz.length];
+    for (int t = 0; t < corners.length; t += 3) {
+      int a = 3 * corners[t];
+      int b = 3 * corners[t + 1];
+      int c = 3 * corners[t + 2];
+      double ux = xyz[b] - xyz[a];
+      double uy = xyz[b + 1] - xyz[a + 1];
+      double uz = xyz[b + 2] - xyz[a + 2];
+      double vx = xyz[c] - xyz[a];
+      double vy = xyz[c + 1] - xyz[a + 1];
+      double vz = xyz[c + 2] - xyz[a + 2];
+      for (int i = t; i < t + 3; i++) {
+        int at = 3 * corners[i];
+        normal[at] += uy * vz - uz * vy;
+        normal[at + 1] += uz * vx - ux * vz;
+        normal[at + 2] += ux * vy - uy * vx;
+      }
+    }
+    for (int v = 0; v < axis.length; v++) {
+      double x = Math.abs(normal[3 * v]);
+      double y = Math.abs(normal[3 * v + 1]);
+      double z = Math.abs(normal[3 * v + 2]);
+      int most = x >= y && x >= z ? 0 : y >= z ? 1 : 2;
+      axis[v] = (byte) (normal[3 * v + most] < 0 ? -1 - most : 1 + most);
+    }
+  }
+
+  private void tryAll() {
+    int[] crossings = new int[flat.length];
+    Arrays.fill(flat, true);
+    for (int t = 0; t < corners.length; t += 3) {
+      for (int i = 0; i < 3; i++) {
+        slice(corners[t + i], corners[t + (i + 1) % 3], corners[t + (i + 2) % 3], crossings);
+      }
+    }
+    for (int v = 0; v < flat.length; v++) {
+      flat[v] &= crossings[v] == 1;
+    }
+  }
+
+  /** One triangle at a vertex: which way it turns, and whether it holds the ray along +x. */
+  private void slice(int v, int a, int b, int[] crossings) {
+    int x = Math.abs(axis[v]) % 3;
+    int y = (x + 1) % 3;
+    int side = axis[v] > 0 ? 1 : -1;
+    flat[v] &= Orientation.plane(xyz, v, a, b, x, y) == side;
+    double level = xyz[3 * v + y];
+    double from = xyz[3 * (side > 0 ? a : b) + y];
+    double to = xyz[3 * (side > 0 ? b : a) + y];
+    if (from < level && to >= level) {
+      crossings[v]++;
+    }
+  }
+}

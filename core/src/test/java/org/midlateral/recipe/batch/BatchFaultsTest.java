@@ -1,0 +1,220 @@
+package org.midlateral.recipe.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.SolidFormat;
+import org.midlateral.recipe.batch.Outcome.State;
+
+/** What a batch does when the machine fails it. */
+@Timeout(value = 10, unit = TimeUnit.MINUTES)
+class BatchFaultsTest {
+  /** A hundred in the longer run: {@code -Dbatch.kills=100}. */
+  private static final int KILLS = Integer.getInteger("batch.kills", 12);
+
+  /** A million in the longer run: {@code -Dbatch.lines=1000000}. */
+  private static final int LINES = Integer.getInteger("batch.lines", 30_000);
+
+  private static final int ORDERS = 24;
+
+  @TempDir Path folder;
+
+  @Test
+  void killedAndRunAgainItLosesNothing() throws Exception {
+    Path table = table(ORDERS);
+    Path whole = Files.createDirectory(folder.resolve("whole"));
+    assertThat(run(table, whole)).isEqualTo(Map.of(State.MADE, (long) ORDERS));
+    Path killed = Files.createDirectory(folder.resolve("killed"));
+    Random random = new Random(11);
+    int cut = 0;
+    for (int i = 0; i < KILLS; i++) {
+      Process process =
+          BatchProcess.start(
+              "300m", folder.resolve("said.txt").toFile(), table.toString(), killed.toString());
+      boolean ended = process.waitFor(400 + random.nextInt(900), TimeUnit.MILLISECONDS);
+      process.destroyForcibly().waitFor();
+      cut += ended ? 0 : 1;
+      everyFileIsWhole(killed);
+      if (ended || random.nextInt(4) == 0) {
+        forgetSome(killed, random);
+      }
+    }
+    assertThat(cut).as("runs that were cut short").isPositive();
+    Map<State, Long> counts = run(table, killed);
+    assertThat(counts.values().stream().mapToLong(n -> n).sum()).isEqualTo(ORDERS);
+    assertThat(counts.keySet()).isSubsetOf(State.MADE, State.UNCHANGED);
+    Map<String, byte[]> wanted = contents(whole);
+    Map<String, byte[]> found = contents(killed);
+    assertThat(found.keySet()).isEqualTo(wanted.keySet());
+    wanted.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+  }
+
+  @Test
+  void aFullDiskStopsItAndAnotherRunGoesOn() throws Exception {
+    Path disk = mount("size=4m");
+    try {
+      Path table = table(ORDERS);
+      assertThatThrownBy(() -> run(table, disk))
+          .isInstanceOfSatisfying(
+              FileProblem.class,
+              problem -> assertThat(problem.kind()).isEqualTo(FileProblem.Kind.FULL));
+      everyFileIsWhole(disk);
+      command("mount", "-o", "remount,size=60m", disk.toString());
+      Map<State, Long> counts = run(table, disk);
+      assertThat(counts).containsKeys(State.MADE, State.UNCHANGED);
+      assertThat(counts.get(State.MADE) + counts.get(State.UNCHANGED)).isEqualTo(ORDERS);
+    } finally {
+      command("umount", disk.toString());
+    }
+  }
+
+  @Test
+  void aReadOnlyFolderIsNamed() throws Exception {
+    Path disk = mount("size=4m,ro");
+    try {
+      Path table = table(2);
+      assertThatThrownBy(() -> run(table, disk))
+          .isInstanceOf(FileProblem.class)
+          .hasMessageContaining(disk.toString())
+          .hasMessageContaining("read-only");
+    } finally {
+      command("umount", disk.toString());
+    }
+  }
+
+  /** One line in a hundred broken, and the memory of a small device. */
+  @Test
+  void aLongTableIsReadInBoundedMemory() throws Exception {
+    Path table = folder.resolve("long.csv");
+    int broken = 0;
+    try (BufferedWriter out = Files.newBufferedWriter(table)) {
+      out.write(InventedOrders.HEADER + "\n");
+      for (int i = 0; i < LINES; i++) {
+        String row = InventedOrders.row("inv-" + i, i);
+        if (i % 100 == 7) {
+          row = broken(row, broken++);
+        }
+        out.write(row + "\n");
+      }
+    }
+    Path said = folder.resolve("said.txt");
+    Process process = BatchProcess.start("96m", said.toFile(), table.toString());
+    assertThat(process.waitFor()).as(Files.readString(said)).isZero();
+    assertThat(Files.readString(said).strip())
+        .isEqualTo("{MADE=" + (LINES - broken) + ", WRONG=" + broken + "}");
+  }
+
+  private static String broken(String row, int n) {
+    return switch (n % 5) {
+      case 0 -> row.replace("ring", "\"ring");
+      case 1 -> row + ",1";
+      case 2 -> row.replaceFirst("inv", "..");
+      case 3 -> row.replace("ring", "\u0000");
+      default -> row.substring(0, row.length() / 2);
+    };
+  }
+
+  /** Every file under its own name is whole: sizes as recorded, STL files as long as they say. */
+  private static void everyFileIsWhole(Path out) throws IOException {
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        String name = file.getFileName().toString();
+        if (name.startsWith(".")) {
+          continue;
+        }
+        if (name.endsWith(".stl")) {
+          ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
+          int triangles = bytes.order(ByteOrder.LITTLE_ENDIAN).getInt(80);
+          assertThat(bytes.capacity()).as("%s", file).isEqualTo(84 + 50 * triangles);
+        } else if (name.equals(MadeFrom.FILE)) {
+          assertThat(MadeFrom.in(file.getParent())).as("%s", file).isPresent();
+        } else {
+          assertThat(Files.readString(file)).as("%s", file).endsWith("\n");
+        }
+      }
+    }
+  }
+
+  /** Takes some orders away, so that there is work left to be cut short. */
+  private static void forgetSome(Path out, Random random) throws IOException {
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(f -> f.endsWith(MadeFrom.FILE)).toList()) {
+        if (random.nextBoolean()) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+
+  private static Map<String, byte[]> contents(Path out) throws IOException {
+    Map<String, byte[]> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        if (!file.endsWith("batch-report.csv")) {
+          contents.put(out.relativize(file).toString(), Files.readAllBytes(file));
+        }
+      }
+    }
+    return contents;
+  }
+
+  private Path table(int orders) throws IOException {
+    StringBuilder text = new StringBuilder(InventedOrders.HEADER).append('\n');
+    for (int i = 0; i < orders; i++) {
+      text.append(InventedOrders.row("inv-" + i, i)).append('\n');
+    }
+    return Files.writeString(folder.resolve("orders.csv"), text);
+  }
+
+  private static Map<State, Long> run(Path table, Path out) throws Exception {
+    try (OrderSource source = OrderSource.open(table)) {
+      return Batch.run(
+          source, new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2), outcome -> {});
+    }
+  }
+
+  /** A small disk of its own; it takes root to mount one, who must be able to in CI. */
+  private Path mount(String options) throws Exception {
+    boolean root = "root".equals(System.getProperty("user.name"));
+    Path disk = Files.createDirectory(folder.resolve("disk"));
+    int status =
+        root ? status("mount", "-t", "tmpfs", "-o", options, "tmpfs", disk.toString()) : -1;
+    if (System.getenv("CI") == null || !root) {
+      assumeTrue(status == 0, "a small disk cannot be mounted: this fault is left out");
+    }
+    assertThat(status).as("mounting a small disk").isZero();
+    return disk;
+  }
+
+  private static void command(String... words) throws Exception {
+    assertThat(status(words)).as(String.join(" ", words)).isZero();
+  }
+
+  private static int status(String... words) throws Exception {
+    Process process = new ProcessBuilder(words).redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    int status = process.waitFor();
+    if (status != 0) {
+      System.err.print(said);
+    }
+    return status;
+  }
+}

@@ -1,0 +1,64 @@
+package org.midlateral.recipe.batch;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.midlateral.document.SolidFormat;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.batch.Outcome.State;
+
+/**
+ * A batch in a process of its own, for tests that kill it or bound its memory. Arguments: the
+ * source, then the folder to write into, or nothing to read and check all orders only. Prints the
+ * counts.
+ */
+final class BatchProcess {
+  private BatchProcess() {}
+
+  public static void main(String[] arguments) throws Exception {
+    try (OrderSource source = OrderSource.open(Path.of(arguments[0]))) {
+      if (arguments.length > 1) {
+        System.out.println(run(source, Path.of(arguments[1])));
+      } else {
+        System.out.println(check(source));
+      }
+    }
+  }
+
+  private static Map<State, Long> run(OrderSource source, Path folder) throws Exception {
+    BatchSettings settings = new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2);
+    return Batch.run(source, settings, outcome -> {});
+  }
+
+  private static Map<State, Long> check(OrderSource source) throws IOException {
+    Map<State, Long> counts = new EnumMap<>(State.class);
+    Names names = new Names();
+    for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
+      Orders.Result read = raw.get().read().apply(List.of());
+      State state = State.WRONG;
+      if (read.ok()) {
+        boolean isNew = names.folder(read.order().measurements().reference()).isPresent();
+        state = isNew ? State.MADE : State.DUPLICATE;
+      }
+      counts.merge(state, 1L, Long::sum);
+    }
+    return counts;
+  }
+
+  /** Starts it with this test's own class path. */
+  static Process start(String memory, File said, String... arguments) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(
+        List.of("-Xmx" + memory, "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xshare:auto"));
+    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.add(BatchProcess.class.getName());
+    command.addAll(List.of(arguments));
+    return new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said).start();
+  }
+}

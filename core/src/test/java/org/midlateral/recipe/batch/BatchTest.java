@@ -1,0 +1,184 @@
+package org.midlateral.recipe.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.document.SolidFormat;
+import org.midlateral.recipe.batch.Outcome.State;
+
+class BatchTest {
+  @TempDir Path folder;
+  private Path out;
+  private Path table;
+  private final List<Outcome> told = new ArrayList<>();
+
+  @BeforeEach
+  void folders() throws IOException {
+    out = Files.createDirectory(folder.resolve("out"));
+    table = folder.resolve("orders.csv");
+  }
+
+  @Test
+  void everyOrderHasItsFolderAndTheReportKeepsTheirOrder() throws Exception {
+    write(row("inv-a", 0), row("inv-b", 1), row("inv-c", 2));
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 3L));
+    assertThat(names(out))
+        .containsExactly(".batch.lock", "batch-report.csv", "inv-a", "inv-b", "inv-c");
+    assertThat(names(out.resolve("inv-b")))
+        .containsExactly("made-from.json", "orthosis.3mf", "report.json", "trough.stl");
+    assertThat(Files.readAllLines(out.resolve("batch-report.csv")))
+        .hasSize(4)
+        .element(2)
+        .isEqualTo(table + ":3,inv-b,inv-b,made,");
+  }
+
+  @Test
+  void aSecondRunMakesOnlyWhatChanged() throws Exception {
+    write(row("inv-a", 0), row("inv-b", 1), row("inv-c", 2));
+    run();
+    FileTime before = Files.getLastModifiedTime(out.resolve("inv-a/trough.stl"));
+    byte[] bytes = Files.readAllBytes(out.resolve("inv-c/trough.stl"));
+    write(row("inv-a", 0), row("inv-b", 5), row("inv-c", 2));
+    Files.delete(out.resolve("inv-c/trough.stl"));
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L, State.UNCHANGED, 1L));
+    assertThat(Files.getLastModifiedTime(out.resolve("inv-a/trough.stl"))).isEqualTo(before);
+    assertThat(Files.readAllBytes(out.resolve("inv-c/trough.stl"))).isEqualTo(bytes);
+  }
+
+  @Test
+  void otherFormatsOrOverridesMakeItAgain() throws Exception {
+    write(row("inv-a", 0));
+    run();
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(State.MADE);
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(State.UNCHANGED);
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(State.MADE);
+  }
+
+  @Test
+  void badOrdersAreToldAndTheRestIsMade() throws Exception {
+    write(
+        row("inv-a", 0),
+        row("inv-b", 1).replace("ring", "thumb"),
+        row("inv-a", 2),
+        row("INV-A", 3),
+        row("con", 4));
+    Map<State, Long> counts = run();
+    assertThat(counts).isEqualTo(Map.of(State.MADE, 3L, State.WRONG, 1L, State.DUPLICATE, 1L));
+    assertThat(told.get(1).text()).contains("digit").contains("thumb");
+    assertThat(told.get(2).text()).contains("inv-a").contains("earlier order");
+    assertThat(
+            told.stream()
+                .map(o -> org.midlateral.document.SafeName.folded(o.folder()))
+                .filter(f -> !f.isEmpty()))
+        .doesNotHaveDuplicates();
+    assertThat(told.get(4).folder()).startsWith("_con-");
+  }
+
+  @Test
+  void refusedDesignsAreRememberedAndHaveNoParts() throws Exception {
+    write(row("inv-a", 0));
+    List<String> folds =
+        List.of(
+            "length.palmar-crease-to-web=12",
+            "trough.proximal-margin=10",
+            "trough.web-clearance=1");
+    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
+    assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
+    String text = told.get(0).text();
+    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
+    assertThat(told.get(1).text()).isEqualTo(text).isNotBlank();
+  }
+
+  @Test
+  void aFolderOfFilesIsASourceToo() throws Exception {
+    Path files = Files.createDirectory(folder.resolve("files"));
+    for (String name : List.of("bulbous-ring.yaml", "slim-little.yaml")) {
+      Files.copy(Path.of("../samples").resolve(name), files.resolve(name));
+    }
+    Files.writeString(files.resolve("broken.yml"), "reference: [");
+    table = files;
+    Map<State, Long> counts =
+        run(List.of("dorsal-shell.make=no", "print.edge-length=1.2"), SolidFormat.STL);
+    assertThat(counts).isEqualTo(Map.of(State.MADE, 2L, State.WRONG, 1L));
+  }
+
+  @Test
+  void aSecondBatchInTheSameFolderIsRefused() throws Exception {
+    write(row("inv-a", 0));
+    try (FolderLock lock = FolderLock.take(out)) {
+      assertThat(lock.folder()).isEqualTo(out);
+      assertThatThrownBy(this::run)
+          .isInstanceOf(FolderInUse.class)
+          .hasMessageContaining(out.toString());
+    }
+    assertThat(run()).containsKey(State.MADE);
+  }
+
+  @Test
+  void sameInputSameBytes() throws Exception {
+    write(IntStream.range(0, 6).mapToObj(i -> row("inv-" + i, i)).toArray(String[]::new));
+    run();
+    Map<Path, byte[]> first = contents();
+    deleteAll(out);
+    run();
+    Map<Path, byte[]> second = contents();
+    assertThat(second.keySet()).isEqualTo(first.keySet());
+    second.forEach((path, bytes) -> assertThat(bytes).as("%s", path).isEqualTo(first.get(path)));
+  }
+
+  private Map<Path, byte[]> contents() throws IOException {
+    Map<Path, byte[]> contents = new java.util.TreeMap<>();
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        contents.put(out.relativize(file), Files.readAllBytes(file));
+      }
+    }
+    return contents;
+  }
+
+  private static void deleteAll(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(java.util.Comparator.reverseOrder()).toList()) {
+        if (!file.equals(folder)) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private void write(String... rows) throws IOException {
+    Files.writeString(table, InventedOrders.HEADER + "\n" + String.join("\n", rows) + "\n");
+  }
+
+  private static String row(String reference, int n) {
+    return InventedOrders.row(reference, n);
+  }
+
+  private Map<State, Long> run() throws Exception {
+    return run(List.of(), SolidFormat.STL, SolidFormat.THREE_MF);
+  }
+
+  private Map<State, Long> run(List<String> overrides, SolidFormat... formats) throws Exception {
+    try (OrderSource source = OrderSource.open(table)) {
+      return Batch.run(source, new BatchSettings(out, List.of(formats), overrides, 2), told::add);
+    }
+  }
+}

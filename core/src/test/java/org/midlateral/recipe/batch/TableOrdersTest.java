@@ -1,0 +1,144 @@
+package org.midlateral.recipe.batch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.measurement.Orders;
+
+class TableOrdersTest {
+  private static final int HOSTILE = Integer.getInteger("hostile.tables", 2000);
+
+  @TempDir Path folder;
+
+  @Test
+  void rowsAreOrdersWithTheirLines() throws Exception {
+    List<Orders.Result> read =
+        read(InventedOrders.HEADER + "\r\n" + row(0) + "\r\n\r\n" + row(1) + "\r\n");
+    assertThat(read).hasSize(2).allMatch(Orders.Result::ok);
+    assertThat(read.get(1).order().measurements().reference()).isEqualTo("inv-1");
+    assertThat(read.get(1).order().measurements().palmarCreaseToWeb()).isEqualTo(21);
+    assertThat(read.get(1).order().design().dorsalShell().make()).isFalse();
+  }
+
+  /** RFC 4180, section 2: quoted cells, doubled quotes, line ends in a cell, none at the end. */
+  @Test
+  void quotedCells() throws Exception {
+    String quoted = row(0).replace("inv-0", "\"inv-0\"").replace("ring", "\"ring\"");
+    String open = row(1).replace("ring", "\"ri\nng\"");
+    List<Orders.Result> read =
+        read("\uFEFF" + InventedOrders.HEADER + "\n" + quoted + "\n" + open + "\n" + row(2));
+    assertThat(read).hasSize(3);
+    assertThat(read.get(0).ok()).isTrue();
+    assertThat(read.get(1).errors().get(0).key()).isEqualTo("digit");
+    assertThat(read.get(1).errors().get(0).line()).isEqualTo(3);
+    assertThat(read.get(2).ok()).isTrue();
+  }
+
+  @Test
+  void oneBadRowNeverStopsTheRest() throws Exception {
+    String text =
+        String.join(
+            "\n",
+            InventedOrders.HEADER,
+            row(0),
+            "a,b,c",
+            row(1).replace("ring", "\"ring"),
+            row(2),
+            row(3).replace("ring", "ri\u0000ng"),
+            row(4).replace("ring", "\"ri\"ng"),
+            "x".repeat(100_000),
+            row(5));
+    List<Orders.Result> read = read(text);
+    assertThat(read).hasSize(8);
+    assertThat(read.stream().map(Orders.Result::ok))
+        .containsExactly(true, false, false, true, false, false, false, true);
+    assertThat(read.get(2).errors().get(0).line()).isEqualTo(4);
+    assertThat(read.get(6).errors().get(0).line()).isEqualTo(8);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "reference;hand", "reference,hnad", "hand,hand", "\"", "a[0]"})
+  void aTableWithoutKeysIsRefused(String header) throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, header.isEmpty() ? "" : header + "\n" + row(0) + "\n");
+    assertThatThrownBy(() -> OrderSource.open(file))
+        .isInstanceOf(SourceProblem.class)
+        .hasMessageContaining("orders.csv");
+  }
+
+  /** Bytes changed, cut out and put in at random: a result for every row, and no other end. */
+  @Test
+  void hostileTablesComeToAnEnd() throws IOException {
+    byte[] plain =
+        (InventedOrders.HEADER + "\n" + row(0) + "\n" + row(1) + "\n" + row(2) + "\n")
+            .getBytes(StandardCharsets.UTF_8);
+    Random random = new Random(7);
+    Path file = folder.resolve("hostile.csv");
+    int refused = 0;
+    int good = 0;
+    for (int i = 0; i < HOSTILE; i++) {
+      Files.write(file, changed(plain, random));
+      try (OrderSource source = OrderSource.open(file)) {
+        for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
+          Orders.Result result = raw.get().read().apply(List.of());
+          assertThat(result.ok()).isEqualTo(result.errors().isEmpty());
+          good += result.ok() ? 1 : 0;
+        }
+      } catch (SourceProblem e) {
+        refused++;
+      }
+    }
+    assertThat(refused).isBetween(HOSTILE / 100, HOSTILE);
+    assertThat(good).isPositive();
+  }
+
+  private static byte[] changed(byte[] plain, Random random) {
+    byte[] bytes = plain.clone();
+    String special = "\",\n\r\u0000=;'\\\t";
+    for (int n = random.nextInt(4); n >= 0; n--) {
+      int at = random.nextInt(bytes.length);
+      switch (random.nextInt(4)) {
+        case 0 -> bytes[at] = (byte) random.nextInt(256);
+        case 1 -> bytes[at] = (byte) special.charAt(random.nextInt(special.length()));
+        case 2 -> bytes = java.util.Arrays.copyOf(bytes, Math.max(1, at));
+        default -> {
+          int from = random.nextInt(bytes.length);
+          int size = Math.min(bytes.length - Math.max(at, from), random.nextInt(200));
+          System.arraycopy(bytes, from, bytes, at, size);
+        }
+      }
+    }
+    return bytes;
+  }
+
+  private static String row(int n) {
+    return InventedOrders.row("inv-" + n, n);
+  }
+
+  private List<Orders.Result> read(String text) throws Exception {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, text);
+    List<Orders.Result> read = new ArrayList<>();
+    try (OrderSource source = OrderSource.open(file)) {
+      for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
+        read.add(raw.get().read().apply(List.of()));
+      }
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    return read;
+  }
+}

@@ -1,0 +1,48 @@
+package org.midlateral.viewer.window;
+
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import org.midlateral.viewer.live.Worker;
+import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.section.Colouring;
+
+/** Colours the newest design by quantities that take their time. */
+final class Colourist implements AutoCloseable {
+  private final Worker<Asked, Answer> worker;
+
+  /**
+   * A question.
+   *
+   * @param made what to colour; it has a view
+   * @param quantity by what
+   */
+  record Asked(Made made, Quantity quantity) {}
+
+  /** What came of it. */
+  record Answer(Asked asked, Colouring colouring) {}
+
+  /**
+   * Starts.
+   *
+   * @param listener gets each answer, on the screen's thread
+   */
+  Colourist(Consumer<Answer> listener) {
+    worker =
+        new Worker<>(
+            "colourist",
+            asked ->
+                new Answer(
+                    asked, Colouring.of(asked.made().view().orElseThrow(), asked.quantity())),
+            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+  }
+
+  void ask(Made made, Quantity quantity) {
+    worker.ask(new Asked(made, quantity));
+  }
+
+  @Override
+  public void close() {
+    worker.close();
+  }
+}
