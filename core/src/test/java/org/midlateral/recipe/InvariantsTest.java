@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
+import org.midlateral.document.SolidFormat;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
@@ -177,8 +178,8 @@ class InvariantsTest {
     Path first = Files.createDirectory(folder.resolve("first"));
     Path second = Files.createDirectory(folder.resolve("second"));
     Order order = sample("covered-tip", "dorsal-shell.make=no");
-    Product.make(order, List.of()).write(first, false, true);
-    Product.make(order, List.of()).write(second, false, true);
+    Product.make(order, List.of()).write(first, List.of(SolidFormat.values()), false, true);
+    Product.make(order, List.of()).write(second, List.of(SolidFormat.values()), false, true);
 
     try (var files = Files.newDirectoryStream(first)) {
       for (Path file : files) {

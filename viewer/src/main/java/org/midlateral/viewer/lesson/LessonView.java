@@ -25,7 +25,7 @@ final class LessonView extends StageView {
   private static final double APART = 52;
   private static final double YAW = Math.toRadians(122);
   private static final double PITCH = Math.toRadians(14);
-  private static final int LINES = 5;
+  private static final int LINES = 6;
   private static final double ARROW = 11;
 
   /** Opacity of a piece where it was before the load. */
@@ -205,13 +205,23 @@ final class LessonView extends StageView {
       lines.add("by finite elements " + Scale.text(figures.finiteElements().extensionLost()) + "°");
     }
     if (step.tellsRatios(comparison)) {
-      double lost = figures.extensionLost() / half.extensionLost();
-      lines.add("EI × " + Scale.text(figures.relativeToHalf()) + ", lost × " + Scale.text(lost));
+      lines.add("EI × " + Scale.text(figures.relativeToHalf()));
+      lines.add(lostRatios(figures, half));
     }
     for (String line : lines) {
       y += font.getHeight();
       centred(g, line, x, y);
     }
+  }
+
+  /** Extension lost over the half's: as a beam, and by finite elements where both have it. */
+  private static String lostRatios(RigidityBlock.Wrap figures, RigidityBlock.Wrap half) {
+    String beam = "lost × " + Scale.text(figures.extensionLost() / half.extensionLost());
+    if (figures.finiteElements() == null || half.finiteElements() == null) {
+      return beam;
+    }
+    double found = figures.finiteElements().extensionLost() / half.finiteElements().extensionLost();
+    return beam + ", elements × " + Scale.text(found);
   }
 
   private static void centred(Graphics2D g, String text, double x, double y) {
