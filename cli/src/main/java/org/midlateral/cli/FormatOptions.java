@@ -14,8 +14,6 @@ import picocli.CommandLine.TypeConversionException;
 
 /** The formats that solids are written in. */
 final class FormatOptions {
-  private static final List<SolidFormat> USUAL = List.of(SolidFormat.STL, SolidFormat.THREE_MF);
-
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
@@ -29,7 +27,7 @@ final class FormatOptions {
 
   /** Each format once; the usual two where none was asked for. */
   Collection<SolidFormat> chosen() {
-    return formats.isEmpty() ? USUAL : new LinkedHashSet<>(formats);
+    return formats.isEmpty() ? SolidFormat.USUAL : new LinkedHashSet<>(formats);
   }
 
   /** The names of all formats. */

@@ -21,6 +21,9 @@ public enum SolidFormat {
   /** Binary glTF 2.0, one file with all parts. */
   GLB;
 
+  /** The formats that are written where none is asked for. */
+  public static final List<SolidFormat> USUAL = List.of(STL, THREE_MF);
+
   /** A file to be written: its name, and what goes into it. */
   public record Named(String name, Content content) {}
 

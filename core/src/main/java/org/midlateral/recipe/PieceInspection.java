@@ -109,7 +109,7 @@ public record PieceInspection(
       found.add(
           refusal(
               "trim",
-              name + ".wrap",
+              "print.edge-length",
               "The finished edge of the %s misses the trim line by %.3f mm, and at most %.2f mm is"
                   + " allowed; choose a smaller print.edge-length.",
               name,

@@ -114,6 +114,11 @@ public record Product(
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
   }
 
+  /** Writes all files of the order into a folder, the solids in the usual formats. */
+  public Report write(Path folder, boolean force, boolean reproducible) {
+    return write(folder, SolidFormat.USUAL, force, reproducible);
+  }
+
   /**
    * Writes all files of the order into a folder, whole or not at all.
    *
@@ -145,6 +150,11 @@ public record Product(
         });
     WholeFile.writeAll(all, force);
     return report[0];
+  }
+
+  /** Writes all files of the order, the solids in the usual formats. */
+  public Report write(Path folder, boolean force, boolean reproducible) {
+    return write(folder, SolidFormat.USUAL, force, reproducible);
   }
 
   /**

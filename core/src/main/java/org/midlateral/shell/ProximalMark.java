@@ -14,8 +14,8 @@ public final class ProximalMark {
   /** Height over the outer surface (mm). */
   public static final double HEIGHT = 0.6;
 
-  /** Width of its strokes (mm). */
-  public static final double STROKE = 1.4;
+  /** Width of its strokes (mm): their flat top, inside the slopes, is 1.2 mm wide at least. */
+  public static final double STROKE = 1.5;
 
   /** Room it takes along the finger (mm). */
   static final double LENGTH = 5;

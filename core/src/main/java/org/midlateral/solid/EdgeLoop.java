@@ -36,7 +36,7 @@ final class EdgeLoop {
   static EdgeLoop inside(
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density)
       throws DesignRefused {
-    RingSamples samples = RingSamples.of(ring, chart, piece.digit(), density);
+    RingSamples samples = RingSamples.of(ring, piece.wall() / 2, chart, piece.digit(), density);
     EdgeLoop loop = new EdgeLoop(samples.count());
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {

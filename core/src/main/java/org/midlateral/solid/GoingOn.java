@@ -6,12 +6,13 @@ import org.midlateral.trough.Piece;
 
 /**
  * What it takes to push the dorsal shell over the trough: its mouth, the narrowest inside width
- * volar of the trough's widest point, must open to the trough's widest outside width. The shell is
- * taken as a thin curved beam in the girth direction, a strip of unit length spread by two equal
- * and opposite forces at its rims; by the unit-load method the opening is F/(E I) ∫ h² dl and the
- * largest moment F h_max, h the distance of a point from the line of the forces, so that modulus
- * and force drop out of the strain (S. Timoshenko, Strength of Materials, curved bars; from
- * memory). A half ring opens by (pi/2) F R³/(E I).
+ * volar of the trough's widest point, must open to the trough's widest outside width; the round of
+ * both rims counts, half a wall about the middle of the wall at its end. The shell is taken as a
+ * thin curved beam in the girth direction, a strip of unit length spread by two equal and opposite
+ * forces at its rims; by the unit-load method the opening is F/(E I) ∫ h² dl and the largest moment
+ * F h_max, h the distance of a point from the line of the forces, so that modulus and force drop
+ * out of the strain (S. Timoshenko, Strength of Materials, curved bars; from memory). A half ring
+ * opens by (pi/2) F R³/(E I).
  *
  * @param station where it must open most (mm)
  * @param mouth narrowest inside width of the shell there (mm)
@@ -41,13 +42,18 @@ public record GoingOn(double station, double mouth, double widest, double spread
     for (int i = 0; i <= n; i++) {
       double station = from + (to - from) * i / n;
       double edge = trough.outline().wrap() / 2 * trough.digit().circumference(station);
-      Profile outside = Profile.of(trough, troughSurface, station, edge, trough.wall());
+      double wall = trough.wall();
+      double seat = seat(trough, troughSurface, station, edge);
+      Profile outside = Profile.of(trough, troughSurface, station, seat, wall);
+      Profile rim = Profile.of(trough, troughSurface, station, seat, wall / 2);
       double reach = shell.outline().wrap() / 2 * shell.digit().circumference(station) + overlap;
-      Profile inside = Profile.of(shell, shellSurface, station, reach - shell.wall() / 2, 0);
-      Profile middle =
-          Profile.of(shell, shellSurface, station, reach - shell.wall() / 2, shell.wall() / 2);
-      double widest = outside.widest();
-      double mouth = inside.narrowestBelow(outside.depthOfWidest());
+      double end = seat(shell, shellSurface, station, reach);
+      Profile inside = Profile.of(shell, shellSurface, station, end, 0);
+      Profile middle = Profile.of(shell, shellSurface, station, end, shell.wall() / 2);
+      boolean atRim = rim.ends() + wall > outside.widest();
+      double widest = atRim ? rim.ends() + wall : outside.widest();
+      double level = atRim ? rim.depthOfEnds() : outside.depthOfWidest();
+      double mouth = Math.min(inside.narrowestBelow(level), middle.ends() - shell.wall());
       double spread = Math.max(0, widest - mouth);
       strain = Math.max(strain, middle.strain(spread, shell.wall()));
       if (worst == null || spread > worst.spread || spread == 0 && mouth - widest < worst.room()) {
@@ -55,6 +61,18 @@ public record GoingOn(double station, double mouth, double widest, double spread
       }
     }
     return new GoingOn(worst.station, worst.mouth, worst.widest, worst.spread, strain);
+  }
+
+  /**
+   * Girth of the middle of a rim's round: half a wall before the outline, as lengths count in the
+   * middle of the wall.
+   */
+  private static double seat(Piece piece, OffsetSurface surface, double station, double reach) {
+    double half = piece.wall() / 2;
+    Profile outer = Profile.of(piece, surface, station, reach, half, 1);
+    Profile inner = Profile.of(piece, surface, station, reach - half, half, 1);
+    double length = Math.hypot(outer.y[0] - inner.y[0], outer.depth[0] - inner.depth[0]);
+    return reach - half * half / length;
   }
 
   private double room() {
@@ -71,24 +89,43 @@ public record GoingOn(double station, double mouth, double widest, double spread
      */
     static Profile of(
         Piece piece, OffsetSurface surface, double station, double reach, double height) {
+      return of(piece, surface, station, reach, height, POINTS);
+    }
+
+    private static Profile of(
+        Piece piece,
+        OffsetSurface surface,
+        double station,
+        double reach,
+        double height,
+        int pieces) {
       DigitSurface digit = piece.digit();
       Slice slice = digit.slice(station);
       double half = slice.circumference() / 2;
       double limit =
           piece.dorsal() ? Math.PI - slice.angle(half - reach) : slice.angle(Math.min(reach, half));
-      double[] y = new double[POINTS + 1];
-      double[] depth = new double[POINTS + 1];
+      double[] y = new double[pieces + 1];
+      double[] depth = new double[pieces + 1];
       double[] p = new double[6];
       var centre = digit.centre(station);
       var along = digit.tangent(station);
-      for (int i = 0; i <= POINTS; i++) {
-        surface.at(slice, limit * (2.0 * i / POINTS - 1), false, p, 0);
+      for (int i = 0; i <= pieces; i++) {
+        surface.at(slice, limit * (2.0 * i / pieces - 1), false, p, 0);
         y[i] = p[1] + height * p[4];
         double x = p[0] + height * p[3] - centre.getX();
         double z = p[2] + height * p[5] - centre.getZ();
         depth[i] = z * along.getX() - x * along.getZ();
       }
       return new Profile(y, depth);
+    }
+
+    /** Width between the two ends (mm): where a rim's round has its centres. */
+    double ends() {
+      return Math.abs(y[y.length - 1] - y[0]);
+    }
+
+    double depthOfEnds() {
+      return Math.min(depth[0], depth[y.length - 1]);
     }
 
     double widest() {
@@ -114,8 +151,8 @@ public record GoingOn(double station, double mouth, double widest, double spread
 
     /** Narrowest width between the two sides, among points volar of a depth and the two ends. */
     double narrowestBelow(double level) {
-      double negative = Math.min(y[0], y[POINTS]);
-      double positive = Math.max(y[0], y[POINTS]);
+      double negative = Math.min(y[0], y[y.length - 1]);
+      double positive = Math.max(y[0], y[y.length - 1]);
       for (int i = 0; i < y.length; i++) {
         if (depth[i] <= level) {
           if (y[i] > 0) {
@@ -130,7 +167,7 @@ public record GoingOn(double station, double mouth, double widest, double spread
 
     /** Largest bending strain of a strip with this middle line whose ends are spread (share). */
     double strain(double spread, double wall) {
-      double line = (depth[0] + depth[POINTS]) / 2;
+      double line = (depth[0] + depth[y.length - 1]) / 2;
       double sum = 0;
       double largest = 0;
       for (int i = 1; i < y.length; i++) {

@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** Rows of points, each offset by half a step from the last, inside loops and clear of them. */
 final class Lattice {
+  /** Points keep this share of an edge's length from its ends, so that none comes to lie on it. */
+  private static final double KEEP_OFF_EDGE = 0.6;
+
   private final double[] angle;
   private final double[] station;
 
@@ -46,16 +49,31 @@ final class Lattice {
       rows.toggle(u, v, loopStart[l], loopStart[l + 1]);
     }
     rows.fill();
+    double[] longest = longestEdges(u, v, loopStart);
     for (int i = 0; i < n; i++) {
       rows.clear(
           u[i],
           v[i],
           density.stretched(angle[i]) * chart.taper(station[i]),
-          i < loopStart[loopStart.length - 1]
-              ? keepOff * density.spacing(station[i])
+          i < longest.length
+              ? Math.max(keepOff * density.spacing(station[i]), KEEP_OFF_EDGE * longest[i])
               : Contours.KEEP_OFF);
     }
     return rows.collect(chart, density);
+  }
+
+  /** The longer of the two edges at each point of the loops. */
+  private static double[] longestEdges(double[] u, double[] v, int[] loopStart) {
+    double[] longest = new double[loopStart[loopStart.length - 1]];
+    for (int l = 0; l + 1 < loopStart.length; l++) {
+      for (int i = loopStart[l]; i < loopStart[l + 1]; i++) {
+        int j = i + 1 < loopStart[l + 1] ? i + 1 : loopStart[l];
+        double length = Math.hypot(u[j] - u[i], v[j] - v[i]);
+        longest[i] = Math.max(longest[i], length);
+        longest[j] = Math.max(longest[j], length);
+      }
+    }
+    return longest;
   }
 
   int size() {

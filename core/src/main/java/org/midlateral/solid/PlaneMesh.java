@@ -61,26 +61,31 @@ final class PlaneMesh {
       stretched[i] = density.stretched(angle[i]);
     }
     int[] hull = Delaunay.triangulate(stretched, mu);
-    int[] corners = within(hull, onLoops);
+    int[] corners = within(hull, loopStart);
     Relaxation.nearLoops(angle, station, corners, onLoops, fixed, chart);
     return new PlaneMesh(angle, station, corners, onLoops);
   }
 
   /**
    * Drops the triangles outside the domain. Every loop's edge is an edge of the triangulation, so
-   * only a triangle with all corners on loops can lie outside; it does when its corners, taken in
-   * the loops' order, turn clockwise.
+   * only a triangle with all corners on one loop can lie outside; it does when its corners, taken
+   * in the loop's order, turn clockwise.
    */
-  private static int[] within(int[] hull, int onLoops) {
+  private static int[] within(int[] hull, int[] loopStart) {
+    int[] loop = new int[loopStart[loopStart.length - 1]];
+    for (int l = 0; l + 1 < loopStart.length; l++) {
+      Arrays.fill(loop, loopStart[l], loopStart[l + 1], l);
+    }
     int[] kept = new int[hull.length];
     int n = 0;
     for (int t = 0; t < hull.length; t += 3) {
       int a = hull[t];
       int b = hull[t + 1];
       int c = hull[t + 2];
-      boolean edgeOnly = Math.max(a, Math.max(b, c)) < onLoops;
+      boolean oneLoop =
+          Math.max(a, Math.max(b, c)) < loop.length && loop[a] == loop[b] && loop[b] == loop[c];
       boolean ascending = a < b && b < c || b < c && c < a || c < a && a < b;
-      if (!edgeOnly || ascending) {
+      if (!oneLoop || ascending) {
         kept[n++] = a;
         kept[n++] = b;
         kept[n++] = c;

@@ -1,5 +1,6 @@
 package org.midlateral.solid;
 
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.midlateral.digit.DigitSurface;
@@ -39,8 +40,16 @@ final class RingSamples {
     }
   }
 
-  static RingSamples of(LineString line, Chart chart, DigitSurface digit, Density density) {
+  /**
+   * Points along a ring.
+   *
+   * @param line closed, counter-clockwise for an outer edge, clockwise round a hole
+   * @param rim how far the surface's edge stands off the ring (mm): round a hole, it is the longer
+   */
+  static RingSamples of(
+      LineString line, double rim, Chart chart, DigitSurface digit, Density density) {
     Coordinate[] ring = line.getCoordinates();
+    boolean hole = !Orientation.isCCW(ring);
     int n = ring.length - 1;
     double[][] point = new double[n][];
     for (int i = 0; i < n; i++) {
@@ -55,7 +64,8 @@ final class RingSamples {
       int j = (i + 1) % n;
       double radius = Math.min(radius(point, length, i), radius(point, length, j));
       double counted = counted(ring[i], ring[j], chart, digit, density);
-      double counts = counted / density.spacing(ring[i].y);
+      double longer = hole ? 1 + rim / radius : 1;
+      double counts = longer * counted / density.spacing(ring[i].y);
       at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);

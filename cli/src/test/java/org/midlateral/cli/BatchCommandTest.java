@@ -1,0 +1,82 @@
+package org.midlateral.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BatchCommandTest {
+  private static final String HEADER =
+      "reference,hand,digit,circumference.proximal-phalanx,circumference.pip,"
+          + "circumference.middle-phalanx,circumference.tip,length.palmar-crease-to-web,"
+          + "length.web-to-pip,length.pip-to-dip,length.dip-to-tip\n";
+  private static final String ROW = "inv-a,right,ring,56,58,50,43,21,24,23,24\n";
+  private static final String[] FAST = {
+    "--set", "dorsal-shell.make=no", "--set", "print.edge-length=1.2"
+  };
+
+  @TempDir Path folder;
+
+  @Test
+  void ordersAreMadeInTheFormatsAskedFor() throws IOException {
+    Run run = batch(HEADER + ROW, "--format", "glb", "--format", "ply");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.err()).contains("made: 1");
+    assertThat(run.out()).isEmpty();
+    assertThat(folder.resolve("out/inv-a/orthosis.glb")).exists();
+    assertThat(folder.resolve("out/inv-a/trough.ply")).exists();
+    assertThat(folder.resolve("out/inv-a/trough.stl")).doesNotExist();
+    assertThat(batch(HEADER + ROW, "--format", "glb", "--format", "ply").err())
+        .contains("unchanged: 1");
+  }
+
+  @Test
+  void aRefusedOrderGivesStatusThree() throws IOException {
+    Run run = batch(HEADER + ROW + ROW.replace("inv-a", "inv-b").replace("58", "580"));
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.err()).contains("orders.csv:3: circumference.pip").contains("made: 1, wrong: 1");
+  }
+
+  @Test
+  void anUnreadableSourceGivesStatusTwo() throws IOException {
+    assertThat(batch("reference,hnad\n").err()).contains("\"hnad\" is not a key", "hand");
+    assertThat(batch("reference,hnad\n").status()).isEqualTo(2);
+    Run missing = Run.of("batch", "none.csv", "--out", folder.toString());
+    assertThat(missing.status()).isEqualTo(2);
+    assertThat(missing.err()).contains("none.csv");
+    assertThat(batch(HEADER + ROW, "--format", "step").status()).isEqualTo(2);
+    assertThat(batch(HEADER + ROW, "--format", "step").err()).contains("stl-ascii");
+  }
+
+  @Test
+  void aFileInPlaceOfTheFolderGivesStatusFour() throws IOException {
+    Files.writeString(folder.resolve("out"), "");
+    Run run = batch(HEADER + ROW);
+    assertThat(run.status()).as(run.err()).isEqualTo(4);
+    assertThat(run.err()).contains("out");
+  }
+
+  /** The outside check: bash itself reads the completion. */
+  @Test
+  void completionNamesTheCommands() {
+    Run run = Run.of("completion");
+    assertThat(run.status()).isZero();
+    assertThat(run.out()).contains("complete ").contains("batch").contains("stl-ascii");
+  }
+
+  private Run batch(String table, String... more) throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, table);
+    String[] arguments = new String[4 + FAST.length + more.length];
+    arguments[0] = "batch";
+    arguments[1] = file.toString();
+    arguments[2] = "--out";
+    arguments[3] = folder.resolve("out").toString();
+    System.arraycopy(FAST, 0, arguments, 4, FAST.length);
+    System.arraycopy(more, 0, arguments, 4 + FAST.length, more.length);
+    return Run.of(arguments);
+  }
+}
