@@ -152,11 +152,6 @@ public record Product(
     return report[0];
   }
 
-  /** Writes all files of the order, the solids in the usual formats. */
-  public Report write(Path folder, boolean force, boolean reproducible) {
-    return write(folder, SolidFormat.USUAL, force, reproducible);
-  }
-
   /**
    * The files of the order, by name: the solids', and a report without timing.
    *

@@ -56,8 +56,7 @@ final class Names {
     int turn = nx - ny < 0 ? -1 : 1;
     List<Tie> ties = new ArrayList<>();
     for (Landmark mark : marks) {
-      boolean level =
-          mark.kind() == Landmark.Kind.LEVEL || mark.kind() == Landmark.Kind.CREASE;
+      boolean level = mark.kind() == Landmark.Kind.LEVEL || mark.kind() == Landmark.Kind.CREASE;
       // Seen from an end all levels lie on one another.
       if (!mark.name().isEmpty() && !(level && length < END_ON)) {
         ties.add(tie(mark, nx * turn, ny * turn));
