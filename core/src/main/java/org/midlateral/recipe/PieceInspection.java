@@ -59,11 +59,14 @@ public record PieceInspection(
           refusal(
               "surface",
               name + ".wall",
-              "The surface of the %s meets itself or is not closed (%.0f places): the wall is too"
-                  + " thick, or a relief too steep, for the bends of this finger.",
+              "The surface of the %1$s meets itself (%2$.0f places): its wall is too thick, or a"
+                  + " relief or the flare too steep, for the bends of this finger; make %1$s.wall"
+                  + " thinner, lower relief.height or trough.flare, or widen their footprints.",
               name,
               audit.meetings(),
               0));
+      // What else is measured on a folded surface says nothing more.
+      return found;
     }
     double leastWall = Conformance.LEAST_WALL * solid.piece().wall();
     if (conformance.minWall() < leastWall) {
@@ -127,7 +130,17 @@ public record PieceInspection(
               conformance.chordError(),
               CHORD_TOLERANCE));
     }
-    if (audit.minAngle() < LEAST_ANGLE || audit.shape().sharpShare() > SHARP_SHARE) {
+    if (audit.shape().sharpShare() > SHARP_SHARE) {
+      found.add(
+          refusal(
+              "sliver",
+              "print.edge-length",
+              "Of the mesh of the %s, %.1f %% of the triangles have an angle under 20 degrees, and"
+                  + " at most %.0f %% may; choose a smaller print.edge-length.",
+              name,
+              100 * audit.shape().sharpShare(),
+              100 * SHARP_SHARE));
+    } else if (audit.minAngle() < LEAST_ANGLE) {
       found.add(
           refusal(
               "sliver",

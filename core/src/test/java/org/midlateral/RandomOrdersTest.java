@@ -1,0 +1,158 @@
+package org.midlateral;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.atomic.AtomicInteger;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.RandomDistribution;
+import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.lifecycle.AfterContainer;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Inspection;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Product;
+import org.midlateral.solid.MeshAudit;
+import org.midlateral.solid.Solid;
+
+/**
+ * Random plausible fingers and designs: each is a sound solid or is refused with a sentence that
+ * names what to change. Every sixteenth is made and inspected as the program does it, the others are
+ * made once and audited: closed, oriented, one shell, no two triangles meeting, none degenerate.
+ */
+class RandomOrdersTest {
+  private static final int AT_ONCE = 16;
+  private static final double MOST_REFUSED = 0.25;
+
+  private static final Tally TROUGHS = new Tally();
+  private static final Tally BOTH = new Tally();
+
+  /** How many were sound and how many refused. */
+  private record Tally(AtomicInteger sound, AtomicInteger refused) {
+    Tally() {
+      this(new AtomicInteger(), new AtomicInteger());
+    }
+
+    double refusedShare() {
+      return (double) refused.get() / (sound.get() + refused.get());
+    }
+  }
+
+  @Provide
+  Arbitrary<List<double[]>> files() {
+    return Arbitraries.doubles()
+        .between(0, 1)
+        .withDistribution(RandomDistribution.uniform())
+        .array(double[].class)
+        .ofSize(RandomFile.DRAWS)
+        .list()
+        .ofSize(AT_ONCE);
+  }
+
+  @Property(tries = 125, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+  void everyTroughIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
+    assertThat(wrong(files, TROUGHS, "dorsal-shell.make=no")).isEmpty();
+  }
+
+  @Property(tries = 4, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+  void everyPairIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
+    assertThat(wrong(files, BOTH, "dorsal-shell.make=yes")).isEmpty();
+  }
+
+  @AfterContainer
+  static void refusalsDoNotDominate() {
+    System.out.printf(Locale.ROOT, "random troughs: %s%n", TROUGHS);
+    System.out.printf(Locale.ROOT, "random troughs with dorsal shell: %s%n", BOTH);
+
+    assertThat(TROUGHS.refusedShare()).isLessThan(MOST_REFUSED);
+  }
+
+  private static List<String> wrong(List<double[]> files, Tally tally, String more) {
+    List<String> wrong = Collections.synchronizedList(new ArrayList<>());
+    files.parallelStream()
+        .forEach(
+            draws -> {
+              boolean whole = draws == files.get(0);
+              List<String> entries = new ArrayList<>(RandomFile.entries(draws, whole ? 0.8 : 1.6));
+              entries.add(more);
+              String what = wrong(entries, whole, tally);
+              if (what != null) {
+                wrong.add(what + " for " + entries);
+              }
+            });
+    return wrong;
+  }
+
+  /** What is wrong with what came of a file; null where nothing is. */
+  private static String wrong(List<String> entries, boolean whole, Tally tally) {
+    Orders.Result read = Orders.parse("unit: mm", "random", entries);
+    if (!read.ok()) {
+      tally.refused().incrementAndGet();
+      return unclear(read.errors().stream().map(InputError::key).toList());
+    }
+    try {
+      List<Finding> refusals = whole ? inspected(read.order()) : audited(read.order());
+      (refusals.isEmpty() ? tally.sound() : tally.refused()).incrementAndGet();
+      return refusals.isEmpty() ? null : unclear(refusals.stream().map(Finding::key).toList());
+    } catch (RuntimeException | StackOverflowError | AssertionError e) {
+      return e + " thrown at " + e.getStackTrace()[0];
+    }
+  }
+
+  private static List<Finding> inspected(Order order) {
+    Product product = Product.make(order, List.of());
+    if (product.ok()) {
+      for (Solid solid : product.orthosis().orElseThrow().solids()) {
+        assertThat(MeshAudit.of(solid.mesh()).sound()).isTrue();
+      }
+    }
+    return refusals(product.findings());
+  }
+
+  private static List<Finding> audited(Order order) {
+    try {
+      Orthosis made = Orthosis.make(order);
+      for (Solid solid : made.solids()) {
+        if (!MeshAudit.of(solid.mesh()).sound()) {
+          List<Finding> refusals = refusals(Inspection.of(made).findings());
+          assertThat(refusals).as("what the inspection says of an unsound solid").isNotEmpty();
+          return refusals;
+        }
+      }
+      return List.of();
+    } catch (DesignRefused e) {
+      return refusals(List.of(e.finding()));
+    }
+  }
+
+  private static List<Finding> refusals(List<Finding> findings) {
+    List<Finding> refusals =
+        findings.stream().filter(f -> f.severity() == Finding.Severity.REFUSAL).toList();
+    assertThat(refusals).allMatch(f -> namesAKey(f.text()), "names a key in its text");
+    return refusals;
+  }
+
+  private static String unclear(List<String> keys) {
+    boolean known = keys.stream().allMatch(key -> KeyTable.standard().find(key).isPresent());
+    return known && !keys.isEmpty() ? null : "refused over keys that are none: " + keys;
+  }
+
+  private static boolean namesAKey(String text) {
+    return KeyTable.standard().keys().stream()
+        .filter(key -> key.path().contains("."))
+        .anyMatch(key -> text.contains(key.path()));
+  }
+}
