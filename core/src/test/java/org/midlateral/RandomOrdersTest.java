@@ -30,8 +30,9 @@ import org.midlateral.solid.Solid;
 
 /**
  * Random plausible fingers and designs: each is a sound solid or is refused with a sentence that
- * names what to change. Every sixteenth is made and inspected as the program does it, the others are
- * made once and audited: closed, oriented, one shell, no two triangles meeting, none degenerate.
+ * names what to change. Every sixteenth is made and inspected as the program does it, the others
+ * are made once and audited: closed, oriented, one shell, no two triangles meeting, none
+ * degenerate.
  */
 class RandomOrdersTest {
   private static final int AT_ONCE = 16;
