@@ -120,6 +120,11 @@ public final class OrderText {
     word("print.process", print.process());
     length("print.edge-length", print.edgeLength());
     yesNo("print.label", print.label());
+    Design.SupportDesign support = order.design().support();
+    support.moment().ifPresent(value -> number("support.moment", value));
+    number("support.force", support.force());
+    length("support.proximal-zone", support.proximalZone());
+    length("support.distal-zone", support.distalZone());
   }
 
   private void vents(String section, Vents vents) {

@@ -135,4 +135,41 @@ final class Clusters {
     double up = Math.max(0, Math.max(low - slabs[at + 4], slabs[at + 3] - high));
     return up * up + beside * beside < distance * distance;
   }
+
+  /**
+   * Whether a group, given as a node, may come nearer to a triangle than a distance (mm): not if
+   * their balls are farther apart, nor if the group stays clear of the triangle's plane, with the
+   * room beside the triangle, by that much.
+   */
+  boolean mayReach(int m, Facets facets, int t, double distance) {
+    int g = m - firstGroup;
+    double[] f = facets.at;
+    int k = Facets.SIZE * t;
+    double dx = balls[4 * g] - f[k + 4];
+    double dy = balls[4 * g + 1] - f[k + 5];
+    double dz = balls[4 * g + 2] - f[k + 6];
+    double square = dx * dx + dy * dy + dz * dz;
+    double radii = balls[4 * g + 3] + f[k + 7];
+    if (square >= (distance + radii) * (distance + radii)) {
+      return false;
+    }
+    double middle = f[k] * dx + f[k + 1] * dy + f[k + 2] * dz;
+    double across = square - middle * middle;
+    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
+    double limit = distance * distance - beside * beside;
+    if (!(limit > 0)) {
+      return false;
+    }
+    // The whole group on the side that its middle is on, and clear by the root of the limit.
+    double clear = Math.sqrt(limit);
+    double sign = middle < 0 ? -1 : 1;
+    double bound = clear + sign * f[k + 3];
+    for (int i = from[g]; i < from[g + 1]; i += 3) {
+      double h = f[k] * points[i] + f[k + 1] * points[i + 1] + f[k + 2] * points[i + 2];
+      if (sign * h < bound) {
+        return true;
+      }
+    }
+    return false;
+  }
 }

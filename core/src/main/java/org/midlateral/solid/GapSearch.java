@@ -121,12 +121,18 @@ final class GapSearch {
     int endB = b.leavesEnd(n);
     for (int j = b.leavesBegin(n); j < endB; j++) {
       int t = b.triangleAt(j);
-      int endA = a.leavesEnd(m);
-      for (int i = a.leavesBegin(m); i < endA; i++) {
-        int s = a.triangleAt(i);
-        if (facetsA.mayReach(s, facetsB, t, reach)) {
-          judge(s, t);
-        }
+      if (clustersA.mayReach(m, facetsB, t, reach)) {
+        judgeAll(m, t);
+      }
+    }
+  }
+
+  private void judgeAll(int m, int t) {
+    int endA = a.leavesEnd(m);
+    for (int i = a.leavesBegin(m); i < endA; i++) {
+      int s = a.triangleAt(i);
+      if (facetsA.mayReach(s, facetsB, t, reach)) {
+        judge(s, t);
       }
     }
   }

@@ -137,7 +137,8 @@ class TapedDigitTest {
   void derivativesAreThoseOfThePoints() {
     TapedDigit digit = TapedDigit.of(Fingers.ring(Math.toRadians(25)));
     double h = 1e-4;
-    for (double s : new double[] {-10, 3, 20, 26.5, 33, 55, 62, 68}) {
+    // None of these is a level's station: there the curvature has two values, one to each side.
+    for (double s : new double[] {-10, 3, 20, 26, 33, 55, 62, 68}) {
       for (double t : new double[] {-2.5, -1.2, 0, 0.4, 1.57, 3}) {
         double[] at = jet(digit, s, t);
         double[][] round = {jet(digit, s, t - h), jet(digit, s, t + h)};

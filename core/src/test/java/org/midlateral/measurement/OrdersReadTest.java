@@ -105,7 +105,7 @@ class OrdersReadTest {
     assertThat(design.trough().vents()).isEqualTo(new Design.Vents(0, 8));
     assertThat(design.dorsalShell().make()).isTrue();
     assertThat(design.dorsalShell().length()).isEmpty();
-    assertThat(design.closure().layers()).isEqualTo(2);
+    assertThat(design.closure().layers()).isEqualTo(1);
     assertThat(design.material().name()).isEqualTo("pa12");
     assertThat(design.print().process()).isEqualTo(Design.Process.POWDER);
     assertThat(design.print().label()).isFalse();

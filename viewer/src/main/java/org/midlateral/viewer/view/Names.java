@@ -18,6 +18,10 @@ import org.midlateral.viewer.stage.Orbit;
  */
 final class Names {
   private static final double GAP = 26;
+
+  /** Share of the finger's length that is seen, under which it counts as seen from an end. */
+  private static final double END_ON = 0.25;
+
   private static final int PADDING = 4;
 
   private final Orbit orbit;
@@ -47,12 +51,14 @@ final class Names {
     double fx = orbit.right().getX();
     double fy = -orbit.up().getX();
     double length = Math.hypot(fx, fy);
-    double nx = length < 0.2 ? 1 : -fy / length;
-    double ny = length < 0.2 ? 0 : fx / length;
+    double nx = length < END_ON ? 1 : -fy / length;
+    double ny = length < END_ON ? 0 : fx / length;
     int turn = nx - ny < 0 ? -1 : 1;
     List<Tie> ties = new ArrayList<>();
     for (Landmark mark : marks) {
-      if (!mark.name().isEmpty()) {
+      boolean level = mark.kind() == Landmark.Kind.LEVEL || mark.kind() == Landmark.Kind.CREASE;
+      // Seen from an end all levels lie on one another.
+      if (!mark.name().isEmpty() && !(level && length < END_ON)) {
         ties.add(tie(mark, nx * turn, ny * turn));
       }
     }

@@ -15,7 +15,6 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.SwingWorker;
 import org.midlateral.document.FileProblem;
-import org.midlateral.document.SolidFormat;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Product;
@@ -24,8 +23,6 @@ import org.midlateral.viewer.draft.DraftText;
 
 /** Writes all files of a design, as the command line does, with a bar and a way to call it off. */
 final class ExportJob extends SwingWorker<String, String> {
-  /** The formats that the command line writes where none is named. */
-  private static final List<SolidFormat> FORMATS = List.of(SolidFormat.STL, SolidFormat.THREE_MF);
 
   private final MainWindow window;
   private final Draft draft;
@@ -83,7 +80,7 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     publish("Writing the files");
     java.nio.file.Files.createDirectories(folder);
-    product.write(folder, FORMATS, force, false);
+    product.write(folder, force, false);
     return "";
   }
 

@@ -31,7 +31,7 @@ public final class MainWindow extends JFrame {
   private static final long serialVersionUID = 1;
   private static final int FORM_WIDTH = 382;
   private static final int SECTION_WIDTH = 322;
-  private static final int QUIET_MILLIS = 400;
+  private static final int QUIET_MILLIS = 1000;
 
   private final transient Session session = new Session(Sample.BULBOUS);
   private final transient Maker maker = new Maker(this::take);
