@@ -18,21 +18,20 @@ final class MonotoneCubic {
 
   /**
    * The curve through (x, y). It starts with slope 0, since it is held constant before the first
-   * knot, and ends with slope 0 where it is held, or with the slope of the last secant as far as
-   * monotony allows.
+   * knot, and ends with the slope of the last secant as far as monotony and a bound allow.
    *
    * @param x knots, strictly increasing, at least two
    * @param y values at the knots
-   * @param held whether it goes on level beyond the last knot
+   * @param steepest the slope at the last knot, up or down; 0 where it goes on level
    */
-  static MonotoneCubic through(double[] x, double[] y, boolean held) {
+  static MonotoneCubic through(double[] x, double[] y, double steepest) {
     int n = x.length;
     double[] secant = new double[n - 1];
     for (int k = 0; k < n - 1; k++) {
       secant[k] = (y[k + 1] - y[k]) / (x[k + 1] - x[k]);
     }
     double[] slope = new double[n];
-    slope[n - 1] = held ? 0 : secant[n - 2];
+    slope[n - 1] = Math.max(-steepest, Math.min(steepest, secant[n - 2]));
     for (int k = 1; k < n - 1; k++) {
       slope[k] = secant[k - 1] * secant[k] > 0 ? (secant[k - 1] + secant[k]) / 2 : 0;
     }

@@ -79,8 +79,10 @@ public final class TapedDigit implements DigitSurface {
         ratio[k] = ratio(measurements, level);
       }
     }
-    MonotoneCubic girthLaw = MonotoneCubic.through(station, circumference, false);
-    MonotoneCubic ratioLaw = MonotoneCubic.through(station, ratio, true);
+    // Steeper at the tip, and the sections would not close as an ellipse does over the pulp's end.
+    double steepest = circumference[n - 1] / (2 * (measurements.pulpEnd() - station[n - 1]));
+    MonotoneCubic girthLaw = MonotoneCubic.through(station, circumference, steepest);
+    MonotoneCubic ratioLaw = MonotoneCubic.through(station, ratio, 0);
     return new TapedDigit(measurements, girthLaw, ratioLaw, bent(measurements, girthLaw, ratioLaw));
   }
 

@@ -65,7 +65,7 @@ class TapedDigitTest {
     for (int i = 1; i < 6; i++) {
       x[i] = x[i - 1] + gaps[i - 1];
     }
-    MonotoneCubic law = MonotoneCubic.through(x, y, held);
+    MonotoneCubic law = MonotoneCubic.through(x, y, held ? 0 : 100);
     double[] jet = new double[3];
     for (int i = 0; i + 1 < 6; i++) {
       double last = y[i];
@@ -185,6 +185,41 @@ class TapedDigitTest {
     double before = (digit.circumference(tip) - digit.circumference(tip - 1e-5)) / 1e-5;
     double after = (digit.circumference(tip + 1e-5) - digit.circumference(tip)) / 1e-5;
     assertThat(after).isCloseTo(before, within(1e-3));
+  }
+
+  /** A pulp measured close behind a thick DIP joint, where the girth falls steeply. */
+  @Test
+  void aSteepTipStillClosesRoundly() {
+    Measurements steep =
+        new Measurements(
+            "steep",
+            RING.hand(),
+            RING.digit(),
+            RING.unit(),
+            Map.of(
+                Level.PROXIMAL_PHALANX, 48.0,
+                Level.PIP, 49.0,
+                Level.MIDDLE_PHALANX, 45.0,
+                Level.DIP, 45.0,
+                Level.TIP, 37.0),
+            Map.of(),
+            16,
+            20,
+            16,
+            18.5,
+            0,
+            0,
+            2.5,
+            7.5,
+            Map.of());
+    TapedDigit digit = TapedDigit.of(steep);
+    double last = 37;
+    for (double s = digit.tip(); s < digit.pulpEnd(); s += 0.05) {
+      double u = (s - digit.tip()) / (digit.pulpEnd() - digit.tip());
+
+      assertThat(digit.circumference(s)).isBetween(37 * (1 - u), last);
+      last = digit.circumference(s);
+    }
   }
 
   private static void close(double derivative, double[][] ends, int k, double h) {
