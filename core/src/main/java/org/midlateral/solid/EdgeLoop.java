@@ -30,13 +30,20 @@ final class EdgeLoop {
    * The edge half a wall inside a ring of the outline.
    *
    * @param ring closed, with the piece on its left
+   * @param vent whether it is a hole's: its edge lies outside the ring then
    * @param density spacing of the vertices on the mid-surface; closer where the ring bends sharply
    * @throws DesignRefused where the surface folds at the edge
    */
   static EdgeLoop inside(
-      Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density)
+      Piece piece,
+      OffsetSurface surface,
+      LineString ring,
+      boolean vent,
+      Chart chart,
+      Density density)
       throws DesignRefused {
-    RingSamples samples = RingSamples.of(ring, chart, piece.digit(), density);
+    double outward = vent ? piece.wall() / 2 : 0;
+    RingSamples samples = RingSamples.of(ring, chart, piece.digit(), density, outward);
     EdgeLoop loop = new EdgeLoop(samples.count());
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {

@@ -39,7 +39,14 @@ final class RingSamples {
     }
   }
 
-  static RingSamples of(LineString line, Chart chart, DigitSurface digit, Density density) {
+  /**
+   * Samples of a ring.
+   *
+   * @param outward how far outside the ring, as a vent's, the surfaces' edge lies (mm): its steps
+   *     are so much longer, and it is they that must not be longer than the spacing
+   */
+  static RingSamples of(
+      LineString line, Chart chart, DigitSurface digit, Density density, double outward) {
     Coordinate[] ring = line.getCoordinates();
     int n = ring.length - 1;
     double[][] point = new double[n][];
@@ -55,7 +62,7 @@ final class RingSamples {
       int j = (i + 1) % n;
       double radius = Math.min(radius(point, length, i), radius(point, length, j));
       double counted = counted(ring[i], ring[j], chart, digit, density);
-      double counts = counted / density.spacing(ring[i].y);
+      double counts = counted * (1 + outward / radius) / density.spacing(ring[i].y);
       at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);

@@ -2,6 +2,7 @@ package org.midlateral.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.Slice;
@@ -66,9 +67,10 @@ public final class SolidMesher {
     Density density = Density.of(piece, chart, edgeLength, fineness);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
-    loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
+    loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), false, chart, density));
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
+      LineString vent = polygon.getInteriorRingN(i);
+      loops.add(EdgeLoop.inside(piece, surface, vent, true, chart, density));
     }
     Contours contours = Contours.of(piece, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
