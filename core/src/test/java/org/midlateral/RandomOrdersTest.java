@@ -38,6 +38,9 @@ class RandomOrdersTest {
   private static final int AT_ONCE = 16;
   private static final double MOST_REFUSED = 0.25;
 
+  /** The same orders in every run; the long run by hand draws others. */
+  private static final String SEED = "20261125";
+
   private static final Tally TROUGHS = new Tally();
   private static final Tally BOTH = new Tally();
 
@@ -63,12 +66,12 @@ class RandomOrdersTest {
         .ofSize(AT_ONCE);
   }
 
-  @Property(tries = 125, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+  @Property(seed = SEED, tries = 125, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
   void everyTroughIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
     assertThat(wrong(files, TROUGHS, "dorsal-shell.make=no")).isEmpty();
   }
 
-  @Property(tries = 4, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+  @Property(seed = SEED, tries = 4, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
   void everyPairIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
     assertThat(wrong(files, BOTH, "dorsal-shell.make=yes")).isEmpty();
   }

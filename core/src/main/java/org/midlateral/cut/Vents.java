@@ -2,13 +2,14 @@ package org.midlateral.cut;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.midlateral.digit.DigitSurface;
 
 /** Round vents: holes of an outline, in staggered rows along the finger. */
 public final class Vents {
@@ -26,16 +27,15 @@ public final class Vents {
    * @param diameter of a vent (mm); 0 makes none
    * @param spacing between centres (mm)
    * @param wall of the piece (mm)
-   * @param offset of the mid-surface from the skin (mm): vents are round there
+   * @param middle the point of the middle of the wall at girth and station: vents are round there
    * @param closed whether a place (girth, station) must stay closed
    */
   public static Outline in(
       Outline outline,
-      DigitSurface digit,
       double diameter,
       double spacing,
       double wall,
-      double offset,
+      BiFunction<Double, Double, Vector3D> middle,
       BiPredicate<Double, Double> closed) {
     if (diameter == 0) {
       return outline;
@@ -61,7 +61,7 @@ public final class Vents {
         if (whole.contains(factory.createPoint(centre))
             && edge.distance(factory.createPoint(centre)) > clear
             && !closed.test(g, s)) {
-          holes.add(ring(factory, centre, radius, shrink(digit, s, offset)));
+          holes.add(ring(factory, centre, radius, middle));
         }
       }
     }
@@ -70,21 +70,27 @@ public final class Vents {
     return outline.withPolygon(vented);
   }
 
-  /** Girth on the skin under one millimetre of the mid-surface's girth. */
-  private static double shrink(DigitSurface digit, double station, double offset) {
-    double mean = digit.circumference(station) / (2 * Math.PI);
-    return mean / (mean + offset);
-  }
-
-  /** Clockwise: the piece is on the ring's left. */
+  /**
+   * The ring of the unrolled plane that is a circle in the middle of the wall, by the lengths that
+   * girth and station have across the vent there. Clockwise: the piece is on the ring's left.
+   */
   private static LinearRing ring(
-      GeometryFactory factory, Coordinate centre, double radius, double shrink) {
+      GeometryFactory factory,
+      Coordinate centre,
+      double radius,
+      BiFunction<Double, Double, Vector3D> middle) {
+    double g = centre.x;
+    double s = centre.y;
+    Vector3D byGirth = middle.apply(g - radius, s).vectorTo(middle.apply(g + radius, s));
+    Vector3D byStation = middle.apply(g, s - radius).vectorTo(middle.apply(g, s + radius));
+    double round = byGirth.norm() / (2 * radius);
+    double lean = byGirth.dot(byStation) / byGirth.normSq();
+    double along = byStation.subtract(byGirth.multiply(lean)).norm() / (2 * radius);
     Coordinate[] ring = new Coordinate[POINTS + 1];
     for (int i = 0; i < POINTS; i++) {
       double turn = -2 * Math.PI * i / POINTS;
-      ring[i] =
-          new Coordinate(
-              centre.x + shrink * radius * Math.cos(turn), centre.y + radius * Math.sin(turn));
+      double ds = radius * Math.sin(turn) / along;
+      ring[i] = new Coordinate(g + radius * Math.cos(turn) / round - lean * ds, s + ds);
     }
     ring[POINTS] = ring[0].copy();
     return factory.createLinearRing(ring);

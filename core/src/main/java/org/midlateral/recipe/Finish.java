@@ -1,12 +1,14 @@
 package org.midlateral.recipe;
 
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
+import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
@@ -32,6 +34,9 @@ record Finish(Order order, Relief relief) {
 
   /** Vents keep this far from where a shell begins to rise over the trough's edge (mm). */
   private static final double OFF_STEP = 6;
+
+  /** The gap rises by no more than this from one side of a vent to the other (mm). */
+  private static final double LEVEL = 0.02;
 
   private static final double LABEL_MARGIN = 3;
 
@@ -76,20 +81,16 @@ record Finish(Order order, Relief relief) {
 
   private Piece vented(Piece piece, Design.Vents vents, double offFlank) {
     double radius = vents.diameter() / 2;
-    Optional<Geometry> raised = piece.raised().map(r -> r.shape().buffer(radius + BRIDGE));
+    // A vent's round takes half a wall more than the vent itself.
+    double off = radius + piece.wall() / 2 + BRIDGE;
+    Optional<Geometry> raised = piece.raised().map(r -> r.shape().buffer(off));
     Outline outline =
         Vents.in(
             piece.outline(),
-            piece.digit(),
             vents.diameter(),
             vents.spacing(),
             piece.wall(),
-            piece
-                    .gap()
-                    .at(
-                        piece.dorsal() ? piece.digit().circumference(0) / 2 : 0,
-                        piece.digit().pipAxis())
-                + piece.wall() / 2,
+            (g, s) -> middle(piece, g, s),
             (g, s) -> closed(piece, raised, radius, offFlank, g, s));
     return piece.withOutline(outline);
   }
@@ -97,7 +98,7 @@ record Finish(Order order, Relief relief) {
   private boolean closed(
       Piece piece, Optional<Geometry> raised, double radius, double offFlank, double g, double s) {
     double circumference = piece.digit().circumference(s);
-    double skin = piece.dorsal() ? g - Math.copySign(circumference / 2, g) : g;
+    double skin = skinGirth(piece, g, s);
     boolean relieved = relief.bubbles().stream().anyMatch(b -> b.isNear(skin, s, radius + BRIDGE));
     boolean pressed = Math.abs(s - piece.digit().pipAxis()) < PRESSED + radius + BRIDGE;
     boolean flank =
@@ -105,6 +106,26 @@ record Finish(Order order, Relief relief) {
     boolean marked =
         raised.isPresent()
             && raised.get().contains(raised.get().getFactory().createPoint(new Coordinate(g, s)));
-    return relieved || pressed || flank || marked;
+    double rise =
+        piece.gap().at(skin, s + radius + BRIDGE) - piece.gap().at(skin, s - radius - BRIDGE);
+    // On a slope, as of the flare, a vent would not be round.
+    return relieved || pressed || flank || marked || Math.abs(rise) > LEVEL;
+  }
+
+  /** The point of the middle of the wall; along the skin's normal, as the gap is level there. */
+  private static Vector3D middle(Piece piece, double g, double s) {
+    Slice slice = piece.digit().slice(s);
+    double skin = skinGirth(piece, g, s);
+    double[] jet = new double[18];
+    slice.jet(slice.angle(skin), jet);
+    Vector3D normal =
+        Vector3D.of(jet[3], jet[4], jet[5]).cross(Vector3D.of(jet[6], jet[7], jet[8])).normalize();
+    double up = piece.gap().at(skin, s) + piece.wall() / 2;
+    return Vector3D.of(jet[0], jet[1], jet[2]).add(normal.multiply(up));
+  }
+
+  /** Girth from the volar midline of a place counted from the piece's own. */
+  private static double skinGirth(Piece piece, double g, double s) {
+    return piece.dorsal() ? g - Math.copySign(piece.digit().circumference(s) / 2, g) : g;
   }
 }

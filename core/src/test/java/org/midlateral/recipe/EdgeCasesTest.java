@@ -1,0 +1,128 @@
+package org.midlateral.recipe;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Orders;
+import org.midlateral.solid.MeshTree;
+
+/** Cases at the edge: each is made, sound and with its fit gap, or refused with what to change. */
+class EdgeCasesTest {
+
+  private static Product product(String sample, List<String> more) {
+    List<String> all = new ArrayList<>(more);
+    all.add("print.edge-length=1.2 mm");
+    Orders.Result read = Orders.read(Path.of("..", "samples", sample + ".yaml"), all);
+    assertThat(read.errors()).isEmpty();
+    return Product.make(read.order(), List.of());
+  }
+
+  private static void assertMade(Product product) {
+    assertThat(product.findings())
+        .filteredOn(f -> f.severity() == Finding.Severity.REFUSAL)
+        .isEmpty();
+    Orthosis made = product.orthosis().orElseThrow();
+    Inspection inspection = product.inspection().orElseThrow();
+    MeshTree trough = MeshTree.of(made.trough().mesh());
+    MeshTree shell = MeshTree.of(made.dorsalShell().orElseThrow().mesh());
+    double fitGap = product.order().design().dorsalShell().fitGap();
+    assertThat(trough.meetings(shell, 1)).isEmpty();
+    assertThat(trough.gap(shell).distance()).isGreaterThanOrEqualTo(fitGap - 0.05);
+    assertThat(inspection.pieces()).hasSize(2).allMatch(p -> p.audit().sound());
+  }
+
+  private static void assertRefused(Product product, String key) {
+    assertThat(product.ok()).isFalse();
+    for (Finding finding : product.findings()) {
+      if (finding.severity() == Finding.Severity.REFUSAL) {
+        TwoPiecePropertyTest.assertNamesAKey(finding, key);
+        assertThat(finding.text()).contains(key);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "trough.wrap=0.3",
+        "trough.wrap=0.4",
+        "trough.wrap=0.58",
+        "trough.liner=1.5",
+        "angle.pip-extension-deficit=45",
+        "trough.distal=covered",
+        "dorsal-shell.overlap=1",
+        "dorsal-shell.length=15"
+      })
+  void aSlimFingerIsMade(String key) {
+    assertMade(product("slim-little", List.of(key)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "trough.liner=3",
+        "angle.pip-extension-deficit=45",
+        "trough.wrap=0.3",
+        "trough.wrap=0.58",
+        "relief.bubbles=[{station: 26, girth: 16, height: 1, length: 7, width: 6}]",
+        "relief.bubbles=[{station: 26, girth: 19, height: 1, length: 7, width: 6}]"
+      })
+  void aBulbousFingerIsMade(String key) {
+    assertMade(product("bulbous-ring", List.of(key)));
+  }
+
+  /** So short that the web clearance leaves no room for a shell about the PIP axis. */
+  @Test
+  void aShortFingerIsToldToLeaveTheShellOut() {
+    List<String> shorter = List.of("length.web-to-pip=9 mm", "trough.web-clearance=6 mm");
+
+    assertRefused(product("slim-little", shorter), "dorsal-shell.length");
+  }
+
+  /** On a thick liner the step over the trough's rims takes all of a slim dorsum. */
+  @Test
+  void aThickLinerOnASlimFingerIsToldWhatToThin() {
+    assertRefused(product("slim-little", List.of("trough.liner=4")), "trough.liner");
+  }
+
+  @Test
+  void aShellLongerThanItsRoomIsRefused() {
+    assertRefused(product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
+  }
+
+  /** The largest overlap that is named does pass, and a little more does not. */
+  @ParameterizedTest
+  @ValueSource(strings = {"slim-little", "left-deficit"})
+  void theLargestOverlapPasses(String sample) {
+    List<String> brittle = List.of("dorsal-shell.overlap=6 mm", "material.allowable-strain=0.012");
+    Product asked = product(sample, brittle);
+    FitTogether fit = asked.inspection().orElseThrow().together().orElseThrow();
+    double largest = fit.largestOverlap().orElseThrow();
+
+    assertThat(fit.goingOn().strain()).isGreaterThan(0.012);
+    assertThat(asked.findings())
+        .filteredOn(f -> f.code().equals("going-on"))
+        .singleElement()
+        .satisfies(
+            f -> assertThat(f.text()).contains(String.format("%.1f mm would pass", largest)));
+    assertThat(strain(sample, largest)).isLessThanOrEqualTo(0.012);
+    assertThat(strain(sample, largest + 0.2)).isGreaterThan(0.012);
+  }
+
+  private static double strain(String sample, double overlap) {
+    Product product =
+        product(
+            sample,
+            List.of("dorsal-shell.overlap=" + overlap + " mm", "material.allowable-strain=0.012"));
+    FitTogether fit = product.inspection().orElseThrow().together().orElseThrow();
+    assertThat(fit.allowable()).isCloseTo(0.012, within(1e-12));
+    return fit.goingOn().strain();
+  }
+}

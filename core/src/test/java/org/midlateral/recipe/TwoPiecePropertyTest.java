@@ -1,0 +1,105 @@
+package org.midlateral.recipe;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.midlateral.TwoPieceFile;
+import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Orders;
+import org.midlateral.solid.Gap;
+import org.midlateral.solid.MeshTree;
+
+/**
+ * Random orders of both pieces. On each that can be made the two surfaces are held against each
+ * other by exact predicates, and the gap between them against the fit gap, G5; where that fails the
+ * order must be refused. What is refused names a key of the file and says what to change.
+ */
+class TwoPiecePropertyTest {
+  private static final int WANTED = 1000;
+  private static final int MOST = 1200;
+
+  /** Every so manieth order is inspected as a product is. */
+  private static final int INSPECTED = 50;
+
+  private static final double EDGE = 2;
+
+  private final Map<String, Integer> refusals = new TreeMap<>();
+  private int together;
+  private int accepted;
+
+  @Test
+  void thePiecesNeverMeetAndKeepTheirGap() {
+    int seed = 0;
+    for (; together < WANTED && seed < MOST; seed++) {
+      Orders.Result read = Orders.parse("unit: mm", "random", TwoPieceFile.entries(seed, EDGE));
+      assertThat(read.errors()).as("seed %d", seed).isEmpty();
+      try {
+        Orthosis made = Orthosis.make(read.order());
+        boolean apart = apart(made);
+        if (apart) {
+          together++;
+        }
+        if (!apart || seed % INSPECTED == 0) {
+          inspect(seed, read.order());
+        }
+      } catch (DesignRefused refused) {
+        refused(seed, refused.finding());
+      }
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "%d orders: %d go together; of those inspected %d were accepted; refused %s%n",
+        seed,
+        together,
+        accepted,
+        refusals);
+    assertThat(together).isEqualTo(WANTED);
+    assertThat(accepted).isGreaterThan(WANTED / INSPECTED / 2);
+  }
+
+  private static boolean apart(Orthosis made) {
+    MeshTree trough = MeshTree.of(made.trough().mesh());
+    MeshTree shell = MeshTree.of(made.dorsalShell().orElseThrow().mesh());
+    Gap gap = trough.gap(shell);
+    double least = made.order().design().dorsalShell().fitGap() - 0.05;
+    return trough.meetings(shell, 1).length == 0 && gap.distance() >= least;
+  }
+
+  /** An accepted product is sound and its pieces are apart, whatever its report says. */
+  private void inspect(int seed, Order order) {
+    Product product = Product.make(order, List.of());
+    if (product.ok()) {
+      accepted++;
+      assertThat(apart(product.orthosis().orElseThrow())).as("seed %d", seed).isTrue();
+      for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
+        assertThat(piece.audit().sound()).as("seed %d", seed).isTrue();
+        assertThat(piece.audit().holes())
+            .isEqualTo(piece.solid().piece().outline().polygon().getNumInteriorRing());
+      }
+    } else {
+      product.findings().stream()
+          .filter(f -> f.severity() == Finding.Severity.REFUSAL)
+          .forEach(f -> refused(seed, f));
+    }
+  }
+
+  private void refused(int seed, Finding finding) {
+    assertNamesAKey(finding, "seed " + seed);
+    refusals.merge(finding.code(), 1, Integer::sum);
+  }
+
+  /** A refusal is about a key of the table and has a sentence that says what to change. */
+  static void assertNamesAKey(Finding finding, String about) {
+    assertThat(KeyTable.standard().keys())
+        .as("%s: %s", about, finding)
+        .anyMatch(key -> key.path().equals(finding.key()));
+    assertThat(finding.text()).as(about).hasSizeGreaterThan(40);
+  }
+}
