@@ -91,8 +91,8 @@ final class Clusters {
     for (int i = from[g]; i < from[g + 1]; i += 3) {
       double h =
           slabs[at] * points[i] + slabs[at + 1] * points[i + 1] + slabs[at + 2] * points[i + 2];
-      slabs[at + 3] = Math.min(slabs[at + 3], h);
-      slabs[at + 4] = Math.max(slabs[at + 4], h);
+      slabs[at + 3] = h < slabs[at + 3] ? h : slabs[at + 3];
+      slabs[at + 4] = h > slabs[at + 4] ? h : slabs[at + 4];
     }
   }
 
@@ -108,32 +108,55 @@ final class Clusters {
     double dy = balls[i + 1] - other.balls[j + 1];
     double dz = balls[i + 2] - other.balls[j + 2];
     double square = dx * dx + dy * dy + dz * dz;
-    return square < (distance + radii) * (distance + radii)
-        && mayLeaveSlab(m - firstGroup, other, n - other.firstGroup, dx, dy, dz, distance)
-        && other.mayLeaveSlab(n - other.firstGroup, this, m - firstGroup, dx, dy, dz, distance);
+    if (square >= (distance + radii) * (distance + radii)) {
+      return false;
+    }
+    return mayLeaveSlab(m - firstGroup, other, n - other.firstGroup, square, distance)
+        && other.mayLeaveSlab(n - other.firstGroup, this, m - firstGroup, square, distance);
   }
 
   /** Whether another group comes within a distance of this one, by this one's slab. */
-  private boolean mayLeaveSlab(
-      int g, Clusters other, int h, double dx, double dy, double dz, double distance) {
+  private boolean mayLeaveSlab(int g, Clusters other, int h, double square, double distance) {
     int at = 5 * g;
     double nx = slabs[at];
     double ny = slabs[at + 1];
     double nz = slabs[at + 2];
-    double along = nx * dx + ny * dy + nz * dz;
-    double square = dx * dx + dy * dy + dz * dz;
+    double own = nx * balls[4 * g] + ny * balls[4 * g + 1] + nz * balls[4 * g + 2];
+    double far =
+        nx * other.balls[4 * h] + ny * other.balls[4 * h + 1] + nz * other.balls[4 * h + 2];
+    double up = far - own;
     double radii = balls[4 * g + 3] + other.balls[4 * h + 3];
-    double across = square - along * along;
-    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = other.from[h]; i < other.from[h + 1]; i += 3) {
-      double height = nx * other.points[i] + ny * other.points[i + 1] + nz * other.points[i + 2];
-      low = Math.min(low, height);
-      high = Math.max(high, height);
+    double clear = clear(distance, square - up * up, radii);
+    double sign = up < 0 ? -1 : 1;
+    double bound = clear + (up < 0 ? -slabs[at + 3] : slabs[at + 4]);
+    return !other.above(h, sign * nx, sign * ny, sign * nz, bound);
+  }
+
+  /**
+   * The height that two bodies must be apart to be a distance apart, where they have room beside
+   * each other as well; not positive where that room alone is enough.
+   *
+   * @param across squared distance of their middles, across the height (mm²)
+   * @param radii of the balls round them, summed (mm)
+   */
+  private static double clear(double distance, double across, double radii) {
+    if (across <= radii * radii) {
+      return distance;
     }
-    double up = Math.max(0, Math.max(low - slabs[at + 4], slabs[at + 3] - high));
-    return up * up + beside * beside < distance * distance;
+    double beside = Math.sqrt(across) - radii;
+    return beside < distance
+        ? Math.sqrt(distance * distance - beside * beside)
+        : Double.NEGATIVE_INFINITY;
+  }
+
+  /** Whether all points of a group stand at a height or higher. */
+  private boolean above(int g, double nx, double ny, double nz, double height) {
+    for (int i = from[g]; i < from[g + 1]; i += 3) {
+      if (nx * points[i] + ny * points[i + 1] + nz * points[i + 2] < height) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
@@ -154,22 +177,9 @@ final class Clusters {
       return false;
     }
     double middle = f[k] * dx + f[k + 1] * dy + f[k + 2] * dz;
-    double across = square - middle * middle;
-    double beside = across > radii * radii ? Math.sqrt(across) - radii : 0;
-    double limit = distance * distance - beside * beside;
-    if (!(limit > 0)) {
-      return false;
-    }
-    // The whole group on the side that its middle is on, and clear by the root of the limit.
-    double clear = Math.sqrt(limit);
+    double clear = clear(distance, square - middle * middle, radii);
     double sign = middle < 0 ? -1 : 1;
     double bound = clear + sign * f[k + 3];
-    for (int i = from[g]; i < from[g + 1]; i += 3) {
-      double h = f[k] * points[i] + f[k + 1] * points[i + 1] + f[k + 2] * points[i + 2];
-      if (sign * h < bound) {
-        return true;
-      }
-    }
-    return false;
+    return !above(g, sign * f[k], sign * f[k + 1], sign * f[k + 2], bound);
   }
 }

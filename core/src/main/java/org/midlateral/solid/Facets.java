@@ -88,12 +88,12 @@ final class Facets {
     height[place] = h0;
     height[place + 1] = h1;
     height[place + 2] = h2;
-    double low = Math.min(h0, Math.min(h1, h2));
-    double high = Math.max(h0, Math.max(h1, h2));
-    double up = Math.max(low, -high);
-    if (!(up > 0)) {
+    boolean over = h0 > 0 && h1 > 0 && h2 > 0;
+    if (!over && !(h0 < 0 && h1 < 0 && h2 < 0)) {
       return 0;
     }
+    double nearer = over == h0 < h1 ? h0 : h1;
+    double up = over == nearer < h2 ? nearer : h2;
     double middle = (h0 + h1 + h2) / 3;
     double across = betweenMiddles(s, other, t) - middle * middle;
     double radii = at[f + 7] + other.at[SIZE * t + 7];

@@ -74,9 +74,16 @@ final class NearestPoint {
   private double boxSquare(int node, double x, double y, double z) {
     double[] boxes = tree.boxes;
     int b = 6 * node;
-    double dx = Math.max(0, Math.max(boxes[b] - x, x - boxes[b + 3]));
-    double dy = Math.max(0, Math.max(boxes[b + 1] - y, y - boxes[b + 4]));
-    double dz = Math.max(0, Math.max(boxes[b + 2] - z, z - boxes[b + 5]));
+    double dx = outside(x, boxes[b], boxes[b + 3]);
+    double dy = outside(y, boxes[b + 1], boxes[b + 4]);
+    double dz = outside(z, boxes[b + 2], boxes[b + 5]);
     return dx * dx + dy * dy + dz * dz;
+  }
+
+  private static double outside(double at, double low, double high) {
+    if (at < low) {
+      return low - at;
+    }
+    return at > high ? at - high : 0;
   }
 }
