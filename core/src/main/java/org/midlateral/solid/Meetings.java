@@ -13,6 +13,7 @@ final class Meetings {
   private final boolean within;
   private final boolean[] stars;
   private final TrianglePair pair = new TrianglePair();
+  private final int[] reaching = new int[MeshTree.GROUP];
   private int[] waiting = new int[256];
   private int depth;
   private int[] found = new int[16];
@@ -85,14 +86,21 @@ final class Meetings {
     }
   }
 
+  /** Tries only those leaves of either group that reach into the other's box. */
   private void compare(int m, int n) {
-    int endA = a.leavesEnd(m);
+    int count = 0;
     int endB = b.leavesEnd(n);
-    for (int i = a.leavesBegin(m); i < endA; i++) {
+    for (int j = b.leavesBegin(n); j < endB; j++) {
+      if (overlap(m, j)) {
+        reaching[count++] = j;
+      }
+    }
+    int endA = a.leavesEnd(m);
+    for (int i = a.leavesBegin(m); count > 0 && i < endA; i++) {
       if (overlap(i, n)) {
-        for (int j = b.leavesBegin(n); j < endB; j++) {
-          if (overlap(i, j)) {
-            judge(a.triangleAt(i), b.triangleAt(j));
+        for (int k = 0; k < count; k++) {
+          if (overlap(i, reaching[k])) {
+            judge(a.triangleAt(i), b.triangleAt(reaching[k]));
           }
         }
       }

@@ -16,7 +16,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  */
 public final class MeshTree {
   private static final int GRID = 1024;
-  private static final int GROUP = 8;
+
+  /** Leaves of a group. */
+  static final int GROUP = 8;
 
   final double[] xyz;
   final int[] corners;
