@@ -1,10 +1,11 @@
 package org.midlateral.bench;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.midlateral.Fingers;
 import org.midlateral.cut.DesignRefused;
-import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Gap;
 import org.midlateral.solid.MeshTree;
@@ -16,6 +17,7 @@ import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
@@ -30,29 +32,31 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 4, time = 2)
-@Measurement(iterations = 5, time = 2)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 5, time = 1)
 public class TwoPieceBench {
-  private final Order both = new Order(Fingers.ring(), Fingers.design());
-  private final Order alone = new Order(Fingers.ring(), trough());
+  @Param({"middle-inches", "bulbous-ring", "slim-little", "left-deficit", "covered-tip"})
+  private String sample;
+
+  private Order both;
+  private Order alone;
   private TriangleMesh trough;
   private TriangleMesh shell;
 
-  private static Design trough() {
-    Design design = Fingers.design();
-    Design.DorsalShellDesign d = design.dorsalShell();
-    return design.withDorsalShell(
-        new Design.DorsalShellDesign(
-            false, d.length(), d.overlap(), d.fitGap(), d.clearance(), d.wall(), d.vents()));
-  }
-
   @Setup(Level.Trial)
   public void makeBoth() throws DesignRefused {
+    both = order("yes");
+    alone = order("no");
     Orthosis made = Orthosis.make(both);
     trough = made.trough().mesh();
     shell = made.dorsalShell().orElseThrow().mesh();
     System.out.printf(
         "trough %d, shell %d triangles%n", trough.triangleCount(), shell.triangleCount());
+  }
+
+  private Order order(String shell) {
+    Path file = Path.of("../samples", sample + ".yaml");
+    return Orders.read(file, List.of("dorsal-shell.make=" + shell)).order();
   }
 
   @Benchmark
