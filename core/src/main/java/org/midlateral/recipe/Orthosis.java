@@ -18,6 +18,7 @@ import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Piece;
 import org.midlateral.trough.Trough;
+import org.midlateral.trough.Waist;
 
 /**
  * One order made, with every stage on the way: measurements, digit surface, outline, trough,
@@ -72,6 +73,7 @@ public record Orthosis(
   }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
+    Waist.requireRoom(piece);
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }

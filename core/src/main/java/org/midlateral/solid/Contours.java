@@ -37,8 +37,11 @@ final class Contours {
 
   private static final double APRON_SPACING = 0.5;
 
-  /** The lattice keeps this far from all of these points (mm). */
-  static final double KEEP_OFF = 0.52;
+  /** The lattice keeps this far from all of these points, at most (mm). */
+  private static final double KEEP_OFF = 0.52;
+
+  /** The lattice keeps this share of its spacing from them, so that wide strokes are filled. */
+  private static final double CLEAR = 0.62;
 
   /** Corners sharper than this radius are rounded off (mm). */
   private static final double ROUND = 0.15;
@@ -86,7 +89,15 @@ final class Contours {
     }
   }
 
-  /** Points evenly along a ring, as lengths count where steps round the finger are narrower. */
+  /** How far the lattice keeps from a contour's point (mm). */
+  static double keepOff(Density density, double station) {
+    return Math.min(KEEP_OFF, CLEAR * density.spacing(station));
+  }
+
+  /**
+   * Points evenly along a ring, as lengths count where steps round the finger are narrower; closer
+   * where the lattice is finer.
+   */
   private void add(Piece piece, Density density, LineString ring, double spacing, double high) {
     if (ring.getLength() < LEAST_RING) {
       return;
@@ -98,10 +109,11 @@ final class Contours {
       double here = angle(piece, c[k].x, c[k].y);
       double turn = here - before;
       double stretch = turn == 0 ? 1 : (density.stretched(here) - density.stretched(before)) / turn;
-      at[k] = at[k - 1] + Math.hypot(stretch * (c[k].x - c[k - 1].x), c[k].y - c[k - 1].y);
+      double length = Math.hypot(stretch * (c[k].x - c[k - 1].x), c[k].y - c[k - 1].y);
+      at[k] = at[k - 1] + length / Math.min(spacing, density.spacing(c[k].y));
       before = here;
     }
-    int n = (int) Math.ceil(at[c.length - 1] / spacing);
+    int n = (int) Math.ceil(at[c.length - 1]);
     int k = 0;
     for (int i = 0; i < n; i++) {
       double target = at[c.length - 1] * i / n;

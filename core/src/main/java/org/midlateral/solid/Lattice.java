@@ -57,7 +57,7 @@ final class Lattice {
           density.stretched(angle[i]) * chart.taper(station[i]),
           i < longest.length
               ? Math.max(keepOff * density.spacing(station[i]), KEEP_OFF_EDGE * longest[i])
-              : Contours.KEEP_OFF);
+              : Contours.keepOff(density, station[i]));
     }
     return rows.collect(chart, density);
   }

@@ -97,6 +97,14 @@ class EdgeCasesTest {
     assertRefused(product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
   }
 
+  /** A joint that falls off by 13 mm within the 6 mm to the next tape: no wall lies over that. */
+  @Test
+  void aTightWaistIsToldWhatToMeasureAgain() {
+    List<String> bulb = List.of("circumference.middle-phalanx=53 mm", "length.pip-to-dip=17 mm");
+
+    assertRefused(product("bulbous-ring", bulb), "circumference.middle-phalanx");
+  }
+
   /** The largest overlap that is named does pass, and a little more does not. */
   @ParameterizedTest
   @ValueSource(strings = {"slim-little", "left-deficit"})
