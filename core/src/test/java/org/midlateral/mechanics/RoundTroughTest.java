@@ -4,18 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.Fingers;
+import org.midlateral.RoundFinger;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
-import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.solid.MeshShape;
 import org.midlateral.solid.Solid;
@@ -30,31 +28,9 @@ class RoundTroughTest {
   private static final double GAP = 0.3;
   private static final int STATIONS = 12;
 
+  /** As long as the ring finger of the tests. */
   private static Measurements round(double circumference) {
-    Measurements m = Fingers.ring();
-    Map<Level, Double> tape = new EnumMap<>(Level.class);
-    Map<Level, Double> width = new EnumMap<>(Level.class);
-    for (Level level :
-        List.of(Level.PROXIMAL_PHALANX, Level.PIP, Level.MIDDLE_PHALANX, Level.TIP)) {
-      tape.put(level, circumference);
-      width.put(level, circumference / Math.PI);
-    }
-    return new Measurements(
-        m.reference(),
-        m.hand(),
-        m.digit(),
-        m.unit(),
-        tape,
-        width,
-        m.palmarCreaseToWeb(),
-        m.webToPip(),
-        m.pipToDip(),
-        m.dipToTip(),
-        0,
-        0,
-        m.pipAxisDistalOfCrease(),
-        m.dipAxisDistalOfCrease(),
-        Map.of());
+    return RoundFinger.of(circumference / (2 * Math.PI), 21, 24, 23, 24);
   }
 
   /** The trough, and beside it the same piece turned to the dorsal side. */

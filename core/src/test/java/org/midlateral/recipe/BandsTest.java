@@ -3,12 +3,11 @@ package org.midlateral.recipe;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
+import org.midlateral.RoundFinger;
 import org.midlateral.digit.TapedDigit;
-import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.solid.Solid;
@@ -63,36 +62,9 @@ class BandsTest {
         .isCloseTo(0.3 - 1 / (2 * Math.PI), within(0.005));
   }
 
+  /** As long as the ring finger of the tests. */
   private static Measurements round(double girth) {
-    Measurements m = Fingers.ring();
-    Map<Level, Double> tape =
-        Map.of(
-            Level.PROXIMAL_PHALANX, girth,
-            Level.PIP, girth,
-            Level.MIDDLE_PHALANX, girth,
-            Level.TIP, girth);
-    Map<Level, Double> width =
-        Map.of(
-            Level.PROXIMAL_PHALANX, girth / Math.PI,
-            Level.PIP, girth / Math.PI,
-            Level.MIDDLE_PHALANX, girth / Math.PI,
-            Level.TIP, girth / Math.PI);
-    return new Measurements(
-        m.reference(),
-        m.hand(),
-        m.digit(),
-        m.unit(),
-        tape,
-        width,
-        m.palmarCreaseToWeb(),
-        m.webToPip(),
-        m.pipToDip(),
-        m.dipToTip(),
-        0,
-        0,
-        m.pipAxisDistalOfCrease(),
-        m.dipAxisDistalOfCrease(),
-        Map.of());
+    return RoundFinger.of(girth / (2 * Math.PI), 21, 24, 23, 24);
   }
 
   @Test

@@ -3,20 +3,14 @@ package org.midlateral.solid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.midlateral.RoundFinger;
 import org.midlateral.cut.Outline;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
-import org.midlateral.measurement.Digit;
-import org.midlateral.measurement.Hand;
-import org.midlateral.measurement.LengthUnit;
-import org.midlateral.measurement.Level;
-import org.midlateral.measurement.Measurements;
 import org.midlateral.trough.GapField;
 import org.midlateral.trough.Piece;
 
@@ -94,45 +88,11 @@ class StraightTroughTest {
     return SolidMesher.mesh(
         new Piece(
             "trough",
-            round(),
+            TapedDigit.of(RoundFinger.of(RADIUS)),
             new Outline(turned, 0.5, 5, 8, 2 + length, 5 + length),
             false,
             GapField.uniform(CLEARANCE),
             WALL),
         edge);
-  }
-
-  /** A round finger: each width is the circumference over pi. */
-  private static DigitSurface round() {
-    double tape = 2 * Math.PI * RADIUS;
-    Map<Level, Double> tapes =
-        Map.of(
-            Level.PROXIMAL_PHALANX, tape,
-            Level.PIP, tape,
-            Level.MIDDLE_PHALANX, tape,
-            Level.TIP, tape);
-    Map<Level, Double> widths =
-        Map.of(
-            Level.PROXIMAL_PHALANX, 2 * RADIUS,
-            Level.PIP, 2 * RADIUS,
-            Level.MIDDLE_PHALANX, 2 * RADIUS,
-            Level.TIP, 2 * RADIUS);
-    return TapedDigit.of(
-        new Measurements(
-            "round",
-            Hand.RIGHT,
-            Digit.MIDDLE,
-            LengthUnit.MM,
-            tapes,
-            widths,
-            20,
-            30,
-            30,
-            30,
-            0,
-            0,
-            2.5,
-            7.5,
-            Map.of()));
   }
 }

@@ -1,4 +1,4 @@
-package org.midlateral.solid;
+package org.midlateral;
 
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,7 +9,7 @@ import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 
 /** A straight finger that is round and equally thick all along: closed forms hold on it. */
-final class RoundFinger {
+public final class RoundFinger {
   private RoundFinger() {}
 
   /**
@@ -17,7 +17,18 @@ final class RoundFinger {
    *
    * @param radius of the skin (mm)
    */
-  static Measurements of(double radius) {
+  public static Measurements of(double radius) {
+    return of(radius, 20, 30, 30, 30);
+  }
+
+  /**
+   * Its measurements.
+   *
+   * @param radius of the skin (mm)
+   * @param palmarCreaseToWeb and the further lengths (mm)
+   */
+  public static Measurements of(
+      double radius, double palmarCreaseToWeb, double webToPip, double pipToDip, double dipToTip) {
     Map<Level, Double> tapes = new TreeMap<>();
     Map<Level, Double> widths = new TreeMap<>();
     for (Level level :
@@ -32,10 +43,10 @@ final class RoundFinger {
         LengthUnit.MM,
         tapes,
         widths,
-        20,
-        30,
-        30,
-        30,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
         0,
         0,
         2.5,
