@@ -90,8 +90,10 @@ public final class FingerView extends StageView {
 
   /** Marks the station of the section. */
   public void setStation(double millimetres) {
-    station = millimetres;
-    refresh();
+    if (station != millimetres) {
+      station = millimetres;
+      refresh();
+    }
   }
 
   /** Looks from one of the six sides, with all in view. */

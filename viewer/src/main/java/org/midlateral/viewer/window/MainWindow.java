@@ -139,10 +139,10 @@ public final class MainWindow extends JFrame {
   }
 
   private void changed() {
+    maker.ask(session.draft(), quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
-    maker.ask(session.draft(), quantity);
   }
 
   /** Another finger: seen whole, and cut at its PIP axis. */
@@ -179,18 +179,20 @@ public final class MainWindow extends JFrame {
     }
     boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
     coloured = slow ? null : answer.asked().quantity();
-    tell();
     if (made.view().isEmpty()) {
       view.setStale(true);
+      tell();
       return;
     }
+    // The picture first: what follows is done while it is drawn.
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
     view.show(made.view().get(), answer.colouring());
+    tell();
+    section.show(made.view().get());
     if (slow) {
       colourist.ask(made, answer.asked().quantity());
     }
-    section.show(made.view().get());
   }
 
   private void inspect() {
