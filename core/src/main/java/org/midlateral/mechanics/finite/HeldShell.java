@@ -60,6 +60,25 @@ public final class HeldShell {
         result.halfWork() / result.strainEnergy() - 1);
   }
 
+  /** The pieces on the coarse meshes that were computed: the trough, and what closes it. */
+  public List<Solid> pieces() {
+    return shell.closed()
+        ? List.of(shell.layer(0).solid, shell.layer(1).solid)
+        : List.of(shell.layer(0).solid);
+  }
+
+  /**
+   * How far a vertex of one of the {@link #pieces} moves with the wall (mm), relative to where the
+   * model is held.
+   */
+  public Vector3D displacement(int piece, int vertex) {
+    Layer layer = shell.layer(piece);
+    Vector3D place = layer.solid.mesh().vertex(vertex);
+    int own = vertex < 2 * layer.inner ? vertex % layer.inner : layer.nearestOnCrest(place);
+    int node = shell.firstNode(piece) + own;
+    return result.displacement(node, shell.model().node(node).vectorTo(place));
+  }
+
   /**
    * The principal strain furthest from zero, with its sign, at a node of the coarse mesh {@link
    * FingerShell#model} on one face of the wall: front is outside.

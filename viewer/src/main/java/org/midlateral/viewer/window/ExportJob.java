@@ -30,6 +30,12 @@ final class ExportJob extends SwingWorker<String, String> {
   private final boolean force;
   private final JDialog dialog;
   private final JLabel step = new JLabel("Beginning");
+  private final JButton cancel = new JButton("Cancel");
+
+  /** The thread that works, while calling it off still keeps all files unwritten. */
+  private Thread working;
+
+  private boolean calledOff;
 
   ExportJob(MainWindow window, Draft draft, Path folder) {
     this(window, draft, folder, false);
@@ -44,9 +50,8 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.setName("export");
     JProgressBar bar = new JProgressBar();
     bar.setIndeterminate(true);
-    JButton cancel = new JButton("Cancel");
     cancel.setName("export.cancel");
-    cancel.addActionListener(e -> cancel(false));
+    cancel.addActionListener(e -> callOff());
     JPanel panel = new JPanel(new BorderLayout(12, 12));
     panel.setBorder(BorderFactory.createEmptyBorder(16, 20, 16, 20));
     panel.add(step, BorderLayout.NORTH);
@@ -62,21 +67,43 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.setVisible(true);
   }
 
+  /** Stops the computing; once files are being written they are written to the end. */
+  private synchronized void callOff() {
+    calledOff = true;
+    cancel.setEnabled(false);
+    step.setText("Stopping");
+    if (working != null) {
+      working.interrupt();
+    }
+  }
+
+  /** Enters or leaves the part that can be called off. */
+  private synchronized void mayBeCalledOff(boolean may) {
+    working = may ? Thread.currentThread() : null;
+    // Threads are used again, by others.
+    boolean interrupted = Thread.interrupted();
+    if (interrupted || calledOff) {
+      throw new CancellationException("the export was called off");
+    }
+  }
+
   @Override
   protected String doInBackground() throws IOException {
-    publish("Making and inspecting the pieces");
-    Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
-    Product product = Product.make(read.order(), read.cautions());
+    mayBeCalledOff(true);
+    Product product;
+    try {
+      publish("Making and inspecting the pieces");
+      Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
+      product = Product.make(read.order(), read.cautions());
+      if (product.ok()) {
+        publish("Computing the mechanics and drawing the documents");
+        product = product.withDocuments();
+      }
+    } finally {
+      mayBeCalledOff(false);
+    }
     if (!product.ok()) {
       return refusals(product.findings());
-    }
-    if (isCancelled()) {
-      return "";
-    }
-    publish("Computing the mechanics and drawing the documents");
-    product = product.withDocuments();
-    if (isCancelled()) {
-      return "";
     }
     publish("Writing the files");
     java.nio.file.Files.createDirectories(folder);
@@ -96,7 +123,9 @@ final class ExportJob extends SwingWorker<String, String> {
 
   @Override
   protected void process(List<String> steps) {
-    step.setText(steps.get(steps.size() - 1));
+    if (cancel.isEnabled()) {
+      step.setText(steps.get(steps.size() - 1));
+    }
   }
 
   @Override
@@ -109,8 +138,6 @@ final class ExportJob extends SwingWorker<String, String> {
       } else {
         Notices.trouble(window, refused);
       }
-    } catch (CancellationException e) {
-      Notices.say(window, "Called off", "Nothing was written.");
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {
@@ -119,7 +146,9 @@ final class ExportJob extends SwingWorker<String, String> {
   }
 
   private void failed(Throwable cause) {
-    if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
+    if (cause instanceof CancellationException) {
+      Notices.say(window, "Called off", "Nothing was written.");
+    } else if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
       if (Files.replace(window, "Files of an earlier export are there. Replace them?")) {
         new ExportJob(window, draft, folder, true).start();
       }

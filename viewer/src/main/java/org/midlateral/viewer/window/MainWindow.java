@@ -55,6 +55,10 @@ public final class MainWindow extends JFrame {
 
   private transient Made made;
   private transient List<Finding> inspected;
+
+  /** Whether inspecting is to begin anew. */
+  private boolean dropped;
+
   private Quantity coloured;
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
@@ -139,6 +143,11 @@ public final class MainWindow extends JFrame {
   }
 
   private void changed() {
+    if (inspected == null) {
+      // It would only stand in the way of what is made now.
+      inspector.drop();
+      dropped = true;
+    }
     maker.ask(session.draft(), quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
@@ -175,6 +184,10 @@ public final class MainWindow extends JFrame {
     if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
+      dropped = true;
+    }
+    if (dropped) {
+      dropped = false;
       quiet.restart();
     }
     boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
