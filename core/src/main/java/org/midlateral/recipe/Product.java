@@ -69,6 +69,7 @@ public record Product(
         Halt.ifInterrupted();
         orthosis = Orthosis.make(order, FINENESS[i]);
         watch.geometryEnds();
+        Halt.ifInterrupted();
         inspection = Inspection.of(orthosis);
         watch.checksEnd();
       }

@@ -55,7 +55,9 @@ final class RigidityRecipe {
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
     Response response = Response.of(support, trough);
+    Halt.ifInterrupted();
     HeldPieces held = HeldPieces.of(orthosis, support);
+    Halt.ifInterrupted();
     findings.addAll(held.findings());
     findings.addAll(
         Concerns.of(

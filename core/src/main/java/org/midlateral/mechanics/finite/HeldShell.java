@@ -80,6 +80,22 @@ public final class HeldShell {
   }
 
   /**
+   * A point of the trough.
+   *
+   * @param place where it is (mm)
+   * @param moved how far it moves, relative to where the model is held (mm)
+   */
+  public record Moved(Vector3D place, Vector3D moved) {}
+
+  /** The middle of the trough's wall on the volar midline at a station (mm). */
+  public Moved floor(double station) {
+    Spot spot = shell.onTrough(station, 0);
+    return new Moved(
+        shell.model().at(spot.triangle(), spot.weights()),
+        spot.displacement(shell.model(), result::displacement));
+  }
+
+  /**
    * The principal strain furthest from zero, with its sign, at a node of the coarse mesh {@link
    * FingerShell#model} on one face of the wall: front is outside.
    */

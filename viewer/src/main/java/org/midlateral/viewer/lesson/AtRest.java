@@ -1,10 +1,8 @@
 package org.midlateral.viewer.lesson;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.finite.HeldShell;
-import org.midlateral.solid.Solid;
 
 /**
  * The motion of a computed wrap as seen from its two ends: what the whole piece does as a rigid
@@ -24,38 +22,25 @@ final class AtRest {
     this.turn = turn;
   }
 
-  static AtRest of(HeldShell held, ThreePoint support, DigitSurface digit) {
-    Solid trough = held.pieces().get(0);
-    int p = floor(trough, digit, support.proximal().middle());
-    int d = floor(trough, digit, support.distal().middle());
-    Vector3D from = trough.mesh().vertex(p);
-    Vector3D chord = from.vectorTo(trough.mesh().vertex(d));
-    Vector3D shift = held.displacement(0, p);
+  static AtRest of(HeldShell held, ThreePoint support) {
+    HeldShell.Moved proximal = held.floor(support.proximal().middle());
+    HeldShell.Moved distal = held.floor(support.distal().middle());
+    Vector3D chord = proximal.place().vectorTo(distal.place());
     Vector3D dorsal = chord.cross(Vector3D.Unit.PLUS_Y).normalize();
-    double rise = held.displacement(0, d).subtract(shift).dot(dorsal);
-    return new AtRest(held, from, shift, rise / chord.norm());
-  }
-
-  /** The inner vertex nearest to the volar midline at a station. */
-  private static int floor(Solid trough, DigitSurface digit, double station) {
-    int best = 0;
-    double least = Double.POSITIVE_INFINITY;
-    double depth = digit.slice(station).halfDepth();
-    for (int i = 0; i < trough.innerVertices(); i++) {
-      double off = Math.hypot(trough.station(i) - station, depth * trough.angle(i));
-      if (off < least) {
-        least = off;
-        best = i;
-      }
-    }
-    return best;
+    double rise = distal.moved().subtract(proximal.moved()).dot(dorsal);
+    return new AtRest(held, proximal.place(), proximal.moved(), rise / chord.norm());
   }
 
   /** How far a vertex of a piece moves (mm). */
   Vector3D displacement(int piece, int vertex) {
-    Vector3D arm = proximal.vectorTo(held.pieces().get(piece).mesh().vertex(vertex));
+    return rested(held.pieces().get(piece).mesh().vertex(vertex), held.displacement(piece, vertex));
+  }
+
+  /** What is left of a displacement at a place (mm). */
+  Vector3D rested(Vector3D place, Vector3D moved) {
+    Vector3D arm = proximal.vectorTo(place);
     // A turn that lifts what is distal, about the axis -y.
     Vector3D turned = Vector3D.of(-turn * arm.getZ(), 0, turn * arm.getX());
-    return held.displacement(piece, vertex).subtract(shift).subtract(turned);
+    return moved.subtract(shift).subtract(turned);
   }
 }

@@ -48,9 +48,8 @@ record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts, do
    * @param curve with its finite elements
    * @param left whether the hand is a left one, whose pieces are mirror images
    */
-  static Bent byElements(
-      Rigidity.Curve curve, RigidityBlock.Wrap figures, DigitSurface digit, boolean left) {
-    AtRest motion = AtRest.of(curve.held().orElseThrow(), curve.support(), digit);
+  static Bent byElements(Rigidity.Curve curve, RigidityBlock.Wrap figures, boolean left) {
+    AtRest motion = AtRest.of(curve.held().orElseThrow(), curve.support());
     List<Solid> pieces = curve.held().orElseThrow().pieces();
     double side = left ? -1 : 1;
     Gathered all = new Gathered();

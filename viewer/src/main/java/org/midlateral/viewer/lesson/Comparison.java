@@ -45,7 +45,7 @@ record Comparison(
       Rigidity.Curve curve = rigidity.curves().get(i);
       cases.add(
           byElements
-              ? Bent.byElements(curve, figures, orthosis.digit(), left)
+              ? Bent.byElements(curve, figures, left)
               : Bent.asBeam(curve, figures, orthosis.digit()));
     }
     return new Comparison(

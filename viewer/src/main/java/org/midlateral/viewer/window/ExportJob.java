@@ -23,6 +23,7 @@ import org.midlateral.viewer.draft.DraftText;
 
 /** Writes all files of a design, as the command line does, with a bar and a way to call it off. */
 final class ExportJob extends SwingWorker<String, String> {
+  private static final String WRITING = "Writing the files";
 
   private final MainWindow window;
   private final Draft draft;
@@ -32,10 +33,11 @@ final class ExportJob extends SwingWorker<String, String> {
   private final JLabel step = new JLabel("Beginning");
   private final JButton cancel = new JButton("Cancel");
 
-  /** The thread that works, while calling it off still keeps all files unwritten. */
+  /** The thread that computes. */
   private Thread working;
 
   private boolean calledOff;
+  private boolean writing;
 
   ExportJob(MainWindow window, Draft draft, Path folder) {
     this(window, draft, folder, false);
@@ -67,29 +69,42 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.setVisible(true);
   }
 
-  /** Stops the computing; once files are being written they are written to the end. */
-  private synchronized void callOff() {
-    calledOff = true;
-    cancel.setEnabled(false);
-    step.setText("Stopping");
-    if (working != null) {
-      working.interrupt();
+  /**
+   * Nothing has been written yet, and now nothing will be: what is still computed ends by itself at
+   * its next step. Once files are being written they are written to the end, which is soon.
+   */
+  private void callOff() {
+    synchronized (this) {
+      if (writing) {
+        return;
+      }
+      calledOff = true;
+      if (working != null) {
+        working.interrupt();
+      }
     }
+    dialog.dispose();
+    Notices.say(window, "Called off", "Nothing was written.");
   }
 
-  /** Enters or leaves the part that can be called off. */
-  private synchronized void mayBeCalledOff(boolean may) {
-    working = may ? Thread.currentThread() : null;
+  private synchronized void begin() {
+    working = Thread.currentThread();
+  }
+
+  /** From here on it cannot be called off. */
+  private synchronized void write() {
+    working = null;
     // Threads are used again, by others.
-    boolean interrupted = Thread.interrupted();
-    if (interrupted || calledOff) {
+    Thread.interrupted();
+    if (calledOff) {
       throw new CancellationException("the export was called off");
     }
+    writing = true;
   }
 
   @Override
   protected String doInBackground() throws IOException {
-    mayBeCalledOff(true);
+    begin();
     Product product;
     try {
       publish("Making and inspecting the pieces");
@@ -100,12 +115,12 @@ final class ExportJob extends SwingWorker<String, String> {
         product = product.withDocuments();
       }
     } finally {
-      mayBeCalledOff(false);
+      write();
     }
     if (!product.ok()) {
       return refusals(product.findings());
     }
-    publish("Writing the files");
+    publish(WRITING);
     java.nio.file.Files.createDirectories(folder);
     product.write(folder, force, false);
     return "";
@@ -123,9 +138,8 @@ final class ExportJob extends SwingWorker<String, String> {
 
   @Override
   protected void process(List<String> steps) {
-    if (cancel.isEnabled()) {
-      step.setText(steps.get(steps.size() - 1));
-    }
+    step.setText(steps.get(steps.size() - 1));
+    cancel.setEnabled(!steps.contains(WRITING));
   }
 
   @Override
@@ -147,8 +161,10 @@ final class ExportJob extends SwingWorker<String, String> {
 
   private void failed(Throwable cause) {
     if (cause instanceof CancellationException) {
-      Notices.say(window, "Called off", "Nothing was written.");
-    } else if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
+      // It was said when it was called off.
+      return;
+    }
+    if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
       if (Files.replace(window, "Files of an earlier export are there. Replace them?")) {
         new ExportJob(window, draft, folder, true).start();
       }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
+import org.midlateral.mechanics.finite.HeldShell;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.Rigidity;
 import org.midlateral.solid.Solid;
@@ -27,20 +28,35 @@ class ComparisonTest {
     DigitSurface digit = made.digit();
     for (int i = 0; i < 2; i++) {
       Rigidity.Curve curve = rigidity.curves().get(i);
-      Solid trough = curve.held().orElseThrow().pieces().get(0);
-      AtRest rest = AtRest.of(curve.held().orElseThrow(), curve.support(), digit);
+      HeldShell held = curve.held().orElseThrow();
+      AtRest rest = AtRest.of(held, curve.support());
       double expected = rigidity.rigidity().wraps().get(i).finiteElements().deflectionAtPip();
-      double proximal = rise(rest, trough, digit, curve.support().proximal().middle());
-      double axis = rise(rest, trough, digit, digit.pipAxis());
-      double distal = rise(rest, trough, digit, curve.support().distal().middle());
-      assertThat(proximal).isCloseTo(0, within(0.03 * expected));
-      assertThat(distal).isCloseTo(0, within(0.03 * expected));
-      assertThat(axis).isCloseTo(expected, Percentage.withPercentage(4));
+      double proximal = rise(rest, held, digit, curve.support().proximal().middle());
+      double axis = rise(rest, held, digit, digit.pipAxis());
+      double distal = rise(rest, held, digit, curve.support().distal().middle());
+      assertThat(proximal).isCloseTo(0, within(0.02 * expected));
+      assertThat(distal).isCloseTo(0, within(0.02 * expected));
+      assertThat(axis).isCloseTo(expected, Percentage.withPercentage(3));
+      assertThat(nearest(rest, held, digit.pipAxis()).dot(dorsal(digit)))
+          .isCloseTo(expected, Percentage.withPercentage(5));
     }
   }
 
   /** Dorsal displacement of the floor at a station (mm). */
-  private static double rise(AtRest rest, Solid trough, DigitSurface digit, double station) {
+  private static double rise(AtRest rest, HeldShell held, DigitSurface digit, double station) {
+    HeldShell.Moved floor = held.floor(station);
+    return rest.rested(floor.place(), floor.moved()).dot(dorsal(digit));
+  }
+
+  /** At the PIP axis. */
+  private static Vector3D dorsal(DigitSurface digit) {
+    Vector3D along = digit.tangent(digit.pipAxis());
+    return Vector3D.of(-along.getZ(), 0, along.getX());
+  }
+
+  /** Displacement of the vertex nearest to the floor at a station; it may be 0.8 mm off (mm). */
+  private static Vector3D nearest(AtRest rest, HeldShell held, double station) {
+    Solid trough = held.pieces().get(0);
     int best = -1;
     double least = Double.POSITIVE_INFINITY;
     for (int v = 0; v < trough.innerVertices(); v++) {
@@ -50,8 +66,7 @@ class ComparisonTest {
         best = v;
       }
     }
-    Vector3D along = digit.tangent(digit.pipAxis());
-    return rest.displacement(0, best).dot(Vector3D.of(-along.getZ(), 0, along.getX()));
+    return rest.displacement(0, best);
   }
 
   @ParameterizedTest
