@@ -36,7 +36,11 @@ public final class Sections {
    * corners, have nothing to be bonded by and count as slipping.
    */
   public Section at(double station, Joining joining) {
-    List<List<Loop>> pieces = loops(station);
+    return joined(loops(station), joining);
+  }
+
+  /** The section of the loops of each solid, cut before. */
+  public static Section joined(List<List<Loop>> pieces, Joining joining) {
     if (joining == Joining.BONDED) {
       List<Loop> all = new ArrayList<>();
       pieces.forEach(all::addAll);

@@ -67,10 +67,15 @@ public record Bands(
         Supports.worn(order.design().support(), nominal.digit(), nominal.trough().piece().outline())
             .moment();
     Order loaded = Variant.moment(order, moment);
+    Thread asker = Thread.currentThread();
     List<Sample> made =
         LongStream.range(0, samples)
             .parallel()
-            .mapToObj(i -> one(nominal, loaded, drawn(order.measurements(), i, seed, tapeError)))
+            .mapToObj(
+                i -> {
+                  Halt.ifInterrupted(asker);
+                  return one(nominal, loaded, drawn(order.measurements(), i, seed, tapeError));
+                })
             .toList()
             .stream()
             .filter(Objects::nonNull)

@@ -17,6 +17,7 @@ import org.midlateral.document.drawing.Paper;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.mechanics.closure.Closure;
 
 /**
  * The mechanics of one orthosis and the documents for the bench.
@@ -48,15 +49,8 @@ public record Documents(
   /** Computes the mechanics and draws all documents. */
   public static Documents of(Orthosis made) {
     List<Finding> findings = new ArrayList<>();
-    Optional<Rigidity> rigidity = Optional.empty();
-    try {
-      rigidity = Optional.of(Rigidity.of(made, Rigidity.USUAL_WRAPS));
-      findings.addAll(rigidity.get().findings());
-    } catch (DesignRefused refused) {
-      // The pieces can be made all the same: only the forces on them cannot be told.
-      Finding f = refused.finding();
-      findings.add(Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit()));
-    }
+    Optional<Rigidity> rigidity = rigidity(made, findings);
+    Halt.ifInterrupted();
     BenchDocuments bench =
         BenchDocuments.of(
             made.order(),
@@ -69,6 +63,29 @@ public record Documents(
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
+  }
+
+  /** The findings alone, which take a third of the time. */
+  public static List<Finding> findings(Orthosis made) {
+    List<Finding> findings = new ArrayList<>();
+    rigidity(made, findings);
+    findings.addAll(
+        Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
+    return findings;
+  }
+
+  /** The mechanics, whose findings are added to others. */
+  private static Optional<Rigidity> rigidity(Orthosis made, List<Finding> findings) {
+    try {
+      Rigidity rigidity = Rigidity.of(made, Rigidity.USUAL_WRAPS);
+      findings.addAll(rigidity.findings());
+      return Optional.of(rigidity);
+    } catch (DesignRefused refused) {
+      // The pieces can be made all the same: only the forces on them cannot be told.
+      Finding f = refused.finding();
+      findings.add(Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit()));
+      return Optional.empty();
+    }
   }
 
   private static Content plot(Rigidity rigidity) {

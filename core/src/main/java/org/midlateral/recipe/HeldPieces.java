@@ -77,20 +77,23 @@ record HeldPieces(
         Double.NaN);
   }
 
-  /** A line of the comparison with what the finite elements find for its wrap. */
-  RigidityBlock.Wrap beside(RigidityBlock.Wrap line) {
+  /** Another wrap under the same moment; empty where it cannot be computed. */
+  Optional<HeldShell> wrapped(double wrap) {
+    Halt.ifInterrupted();
     try {
-      HeldAnswer answer =
-          WrapAnswer.compare(
-                  order.measurements(), order.design(), isotropic(order), moment, line.wrap())
-              .get(0)
-              .answer();
-      return line.with(
-          new RigidityBlock.FiniteElements(
-              answer.deflectionAtPip(), answer.extensionLost(), answer.opening().pip()));
+      return Optional.of(
+          WrapAnswer.held(order.measurements(), order.design(), isotropic(order), moment, wrap));
     } catch (DesignRefused | IllegalArgumentException e) {
-      return line;
+      return Optional.empty();
     }
+  }
+
+  /** A line of the comparison with what the finite elements find for its wrap. */
+  static RigidityBlock.Wrap beside(RigidityBlock.Wrap line, HeldShell held) {
+    HeldAnswer answer = held.answer();
+    return line.with(
+        new RigidityBlock.FiniteElements(
+            answer.deflectionAtPip(), answer.extensionLost(), answer.opening().pip()));
   }
 
   /** The report's block. */

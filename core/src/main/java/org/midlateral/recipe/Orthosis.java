@@ -63,13 +63,20 @@ public record Orthosis(
     Relief relief = Relief.of(measured, design.relief(), digit);
     Piece bare = Trough.of(design.trough(), digit, outline);
     Finish finish = new Finish(order, relief);
-    Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
-    Optional<Solid> dorsalShell = Optional.empty();
-    if (design.dorsalShell().make()) {
-      Piece shell = DorsalShell.of(design, digit, bare, relief);
-      dorsalShell = Optional.of(solid(finish.dorsalShell(shell), order, fineness));
+    if (!design.dorsalShell().make()) {
+      Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
+      return new Orthosis(order, digit, relief, bare, trough, Optional.empty());
     }
-    return new Orthosis(order, digit, relief, bare, trough, dorsalShell);
+    // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
+    Beside<Solid> shell =
+        Beside.begin(
+            () ->
+                solid(
+                    finish.dorsalShell(DorsalShell.of(design, digit, bare, relief)),
+                    order,
+                    fineness));
+    Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
+    return new Orthosis(order, digit, relief, bare, trough, Optional.of(shell.end()));
   }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {

@@ -57,6 +57,7 @@ public record Product(
    * Makes and inspects an order.
    *
    * @param cautions found on reading it
+   * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Product make(Order order, List<Finding> cautions) {
     List<Finding> findings = new ArrayList<>(cautions);
@@ -65,8 +66,10 @@ public record Product(
       Orthosis orthosis = null;
       Inspection inspection = null;
       for (int i = 0; i < FINENESS.length && (i == 0 || inspection.mendable()); i++) {
+        Halt.ifInterrupted();
         orthosis = Orthosis.make(order, FINENESS[i]);
         watch.geometryEnds();
+        Halt.ifInterrupted();
         inspection = Inspection.of(orthosis);
         watch.checksEnd();
       }
@@ -98,6 +101,8 @@ public record Product(
 
   /**
    * The same with the mechanics computed and the documents drawn; as it is where it was refused.
+   *
+   * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public Product withDocuments() {
     if (!ok()) {

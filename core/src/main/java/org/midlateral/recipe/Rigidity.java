@@ -13,6 +13,7 @@ import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.finite.HeldShell;
 import org.midlateral.solid.Solid;
 
 /**
@@ -50,8 +51,15 @@ public record Rigidity(
    * @param solids what was compared: the trough, and what closes it
    * @param support the three forces on it
    * @param profile its sections
+   * @param held the same wrap under the load by finite elements, as drawn for a right hand; empty
+   *     where that could not be computed
    */
-  public record Curve(double wrap, List<Solid> solids, ThreePoint support, Profile profile) {
+  public record Curve(
+      double wrap,
+      List<Solid> solids,
+      ThreePoint support,
+      Profile profile,
+      Optional<HeldShell> held) {
     public Curve {
       solids = List.copyOf(solids);
     }

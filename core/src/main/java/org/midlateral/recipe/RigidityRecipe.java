@@ -23,6 +23,7 @@ import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.finite.HeldAnswer;
+import org.midlateral.mechanics.finite.HeldShell;
 import org.midlateral.recipe.Rigidity.Curve;
 import org.midlateral.solid.Solid;
 
@@ -54,7 +55,9 @@ final class RigidityRecipe {
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
     Response response = Response.of(support, trough);
+    Halt.ifInterrupted();
     HeldPieces held = HeldPieces.of(orthosis, support);
+    Halt.ifInterrupted();
     findings.addAll(held.findings());
     findings.addAll(
         Concerns.of(
@@ -65,6 +68,7 @@ final class RigidityRecipe {
     Compared own = Compared.trough(loaded);
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<Compared> compared = compare(wraps, half);
+    List<Optional<HeldShell>> shells = compared.stream().map(c -> held.wrapped(c.wrap())).toList();
     String note = note();
     return new Rigidity(
         orthosis,
@@ -79,7 +83,7 @@ final class RigidityRecipe {
             material.sources().get("modulus"),
             materialCautions(),
             stations(trough, bonded, slipping),
-            compared.stream().map(one -> held.beside(one.line(half))).toList()),
+            lines(compared, half, shells)),
         SupportBlock.of(
             note,
             support,
@@ -89,10 +93,27 @@ final class RigidityRecipe {
             held.block().orElse(null),
             cast(),
             sensitivity()),
-        compared.stream()
-            .map(one -> new Curve(one.wrap(), one.solids(), one.support(), one.profile()))
-            .toList(),
+        curves(compared, shells),
         findings);
+  }
+
+  private static List<RigidityBlock.Wrap> lines(
+      List<Compared> compared, Compared half, List<Optional<HeldShell>> shells) {
+    List<RigidityBlock.Wrap> lines = new ArrayList<>();
+    for (int i = 0; i < compared.size(); i++) {
+      RigidityBlock.Wrap line = compared.get(i).line(half);
+      lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
+    }
+    return lines;
+  }
+
+  private static List<Curve> curves(List<Compared> compared, List<Optional<HeldShell>> shells) {
+    List<Curve> curves = new ArrayList<>();
+    for (int i = 0; i < compared.size(); i++) {
+      Compared one = compared.get(i);
+      curves.add(new Curve(one.wrap(), one.solids(), one.support(), one.profile(), shells.get(i)));
+    }
+    return curves;
   }
 
   private static String note() {
@@ -137,6 +158,7 @@ final class RigidityRecipe {
   private List<Compared> compare(List<Double> wraps, Compared half) {
     List<Compared> compared = new ArrayList<>();
     for (double wrap : wraps) {
+      Halt.ifInterrupted();
       try {
         compared.add(
             wrap == 0.5
@@ -191,6 +213,7 @@ final class RigidityRecipe {
 
   /** A change that cannot be made is left out. */
   private void change(String words, Order order, List<Change> changes) {
+    Halt.ifInterrupted();
     try {
       Compared made = Compared.trough(order);
       changes.add(

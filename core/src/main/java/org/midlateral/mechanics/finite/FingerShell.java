@@ -149,7 +149,8 @@ public final class FingerShell {
     return node < layers.get(0).nodeCount() ? 0 : 1;
   }
 
-  private int firstNode(int layer) {
+  /** Number of the first node of a layer. */
+  int firstNode(int layer) {
     return layer == 0 ? 0 : layers.get(0).nodeCount();
   }
 

@@ -60,6 +60,41 @@ public final class HeldShell {
         result.halfWork() / result.strainEnergy() - 1);
   }
 
+  /** The pieces on the coarse meshes that were computed: the trough, and what closes it. */
+  public List<Solid> pieces() {
+    return shell.closed()
+        ? List.of(shell.layer(0).solid, shell.layer(1).solid)
+        : List.of(shell.layer(0).solid);
+  }
+
+  /**
+   * How far a vertex of one of the {@link #pieces} moves with the wall (mm), relative to where the
+   * model is held.
+   */
+  public Vector3D displacement(int piece, int vertex) {
+    Layer layer = shell.layer(piece);
+    Vector3D place = layer.solid.mesh().vertex(vertex);
+    int own = vertex < 2 * layer.inner ? vertex % layer.inner : layer.nearestOnCrest(place);
+    int node = shell.firstNode(piece) + own;
+    return result.displacement(node, shell.model().node(node).vectorTo(place));
+  }
+
+  /**
+   * A point of the trough.
+   *
+   * @param place where it is (mm)
+   * @param moved how far it moves, relative to where the model is held (mm)
+   */
+  public record Moved(Vector3D place, Vector3D moved) {}
+
+  /** The middle of the trough's wall on the volar midline at a station (mm). */
+  public Moved floor(double station) {
+    Spot spot = shell.onTrough(station, 0);
+    return new Moved(
+        shell.model().at(spot.triangle(), spot.weights()),
+        spot.displacement(shell.model(), result::displacement));
+  }
+
   /**
    * The principal strain furthest from zero, with its sign, at a node of the coarse mesh {@link
    * FingerShell#model} on one face of the wall: front is outside.

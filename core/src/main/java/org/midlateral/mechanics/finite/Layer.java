@@ -162,4 +162,21 @@ final class Layer {
     int k = i < inner ? i : i - inner;
     return solid.mesh().vertex(k).vectorTo(solid.mesh().vertex(inner + k)).normalize();
   }
+
+  /** The node on the crest that is nearest to a point, counted in this layer. */
+  int nearestOnCrest(Vector3D point) {
+    int best = inner;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = inner; i < nodeCount(); i++) {
+      double dx = xyz[3 * i] - point.getX();
+      double dy = xyz[3 * i + 1] - point.getY();
+      double dz = xyz[3 * i + 2] - point.getZ();
+      double distance = dx * dx + dy * dy + dz * dz;
+      if (distance < least) {
+        least = distance;
+        best = i;
+      }
+    }
+    return best;
+  }
 }

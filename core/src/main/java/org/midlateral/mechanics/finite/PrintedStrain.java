@@ -21,6 +21,7 @@ final class PrintedStrain {
       throw new IllegalArgumentException("the dorsal shell was not part of the computation");
     }
     int layer = dorsal ? 1 : 0;
+    int first = shell.firstNode(layer);
     TriangleMesh mesh = printed.mesh();
     int n = printed.innerVertices();
     double[] out = new double[mesh.vertexCount()];
@@ -35,7 +36,7 @@ final class PrintedStrain {
       out[n + i] = at(spot, Side.FRONT);
     }
     for (int i = 2 * n; i < out.length; i++) {
-      int node = nearestOnCrest(layer, mesh.vertex(i));
+      int node = first + shell.layer(layer).nearestOnCrest(mesh.vertex(i));
       double front = strains.at(node, Side.FRONT);
       double back = strains.at(node, Side.BACK);
       out[i] = Math.abs(front) > Math.abs(back) ? front : back;
@@ -59,20 +60,5 @@ final class PrintedStrain {
       most += weight;
     }
     return Math.copySign(sum / most, largest);
-  }
-
-  private int nearestOnCrest(int layer, Vector3D point) {
-    Layer l = shell.layer(layer);
-    int first = layer == 0 ? 0 : shell.layer(0).nodeCount();
-    int best = -1;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = l.inner; i < l.nodeCount(); i++) {
-      double distance = shell.model().node(first + i).distanceSq(point);
-      if (distance < least) {
-        least = distance;
-        best = first + i;
-      }
-    }
-    return best;
   }
 }

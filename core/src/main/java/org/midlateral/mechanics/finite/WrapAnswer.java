@@ -43,20 +43,32 @@ public record WrapAnswer(double wrap, HeldAnswer answer) {
       throws DesignRefused {
     List<WrapAnswer> answers = new ArrayList<>();
     for (double wrap : wraps) {
-      boolean closed = wrap == CLOSED;
-      Design own = withWrap(design, closed ? MIDLATERAL : wrap);
-      DigitSurface digit = TapedDigit.of(measured);
-      Relief relief = Relief.of(measured, own.relief(), digit);
-      Piece bare = Trough.of(own.trough(), digit, MidlateralCut.of(measured, own.trough(), digit));
-      Piece trough = relief.over(bare);
-      FingerShell shell =
-          closed
-              ? FingerShell.bonded(trough, DorsalShell.of(own, digit, bare, relief), material)
-              : FingerShell.trough(trough, material);
-      HeldJoint joint = HeldJoint.on(digit, trough.outline(), moment);
-      answers.add(new WrapAnswer(wrap, HeldShell.solve(shell, joint).answer()));
+      answers.add(new WrapAnswer(wrap, held(measured, design, material, moment, wrap).answer()));
     }
     return List.copyOf(answers);
+  }
+
+  /**
+   * One wrap, as drawn for a right hand.
+   *
+   * @param wrap share of the circumference, or {@link #CLOSED}
+   * @throws DesignRefused where it has no room on the finger
+   * @see #compare
+   */
+  public static HeldShell held(
+      Measurements measured, Design design, Isotropic material, double moment, double wrap)
+      throws DesignRefused {
+    boolean closed = wrap == CLOSED;
+    Design own = withWrap(design, closed ? MIDLATERAL : wrap);
+    DigitSurface digit = TapedDigit.of(measured);
+    Relief relief = Relief.of(measured, own.relief(), digit);
+    Piece bare = Trough.of(own.trough(), digit, MidlateralCut.of(measured, own.trough(), digit));
+    Piece trough = relief.over(bare);
+    FingerShell shell =
+        closed
+            ? FingerShell.bonded(trough, DorsalShell.of(own, digit, bare, relief), material)
+            : FingerShell.trough(trough, material);
+    return HeldShell.solve(shell, HeldJoint.on(digit, trough.outline(), moment));
   }
 
   private static Design withWrap(Design design, double wrap) {

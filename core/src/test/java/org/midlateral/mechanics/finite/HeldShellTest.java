@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
@@ -166,6 +167,25 @@ class HeldShellTest {
     assertThat(lost[1]).isBetween(3 * lost[2], lost[0] / 3);
     // The shell closes half of the length only.
     assertThat(lost[2] / lost[3]).isBetween(1.5, 4.0);
+  }
+
+  /** A wall that bends keeps its thickness, to first order. */
+  @Test
+  void verticesMoveWithTheWall() throws DesignRefused {
+    HeldShell held = solve(RealPieces.trough(Fingers.ring(), 0.5), 1);
+    Solid trough = held.pieces().get(0);
+    int n = trough.innerVertices();
+    double most = 0;
+    for (int i = 0; i < n; i++) {
+      Vector3D across = trough.mesh().vertex(i).vectorTo(trough.mesh().vertex(n + i));
+      Vector3D apart = held.displacement(0, n + i).subtract(held.displacement(0, i));
+      assertThat(apart.dot(across.normalize())).isCloseTo(0, within(1e-12));
+      most = Math.max(most, held.displacement(0, i).norm());
+    }
+    assertThat(most).isGreaterThan(held.answer().deflectionAtPip() / 2);
+    // The rim's crest does not part from the edge beside it.
+    Vector3D crest = held.displacement(0, trough.crest());
+    assertThat(crest.distance(held.displacement(0, 0))).isLessThan(most);
   }
 
   @Test

@@ -8,11 +8,12 @@ import java.util.List;
 /**
  * The span of a legend, with round ends and steps.
  *
- * @param low value of the darkest colour
- * @param high value of the lightest colour
+ * @param low value of the map's first colour
+ * @param high value of its last colour
  * @param step between two marks
+ * @param map from low to high
  */
-public record Scale(double low, double high, double step) {
+public record Scale(double low, double high, double step, ColourMap map) {
   private static final double STEPS = 5;
 
   /** A scale that covers some values; not numbers are passed over. */
@@ -25,7 +26,7 @@ public record Scale(double low, double high, double step) {
         high = Math.max(high, value);
       }
     }
-    return low <= high ? between(low, high) : new Scale(0, 1, 0.5);
+    return low <= high ? between(low, high) : new Scale(0, 1, 0.5, ColourMap.VIRIDIS);
   }
 
   /** A scale with round ends about two values. */
@@ -37,7 +38,26 @@ public record Scale(double low, double high, double step) {
     double to = flat ? high + margin : high;
     double step = roundStep((to - from) / STEPS);
     return new Scale(
-        Math.floor(from / step + 1e-9) * step, Math.ceil(to / step - 1e-9) * step, step);
+        Math.floor(from / step + 1e-9) * step,
+        Math.ceil(to / step - 1e-9) * step,
+        step,
+        ColourMap.VIRIDIS);
+  }
+
+  /** A scale for values with a sign, which reaches as far below zero as above. */
+  public static Scale aboutZero(double[] values) {
+    double most = 0;
+    for (double value : values) {
+      if (Double.isFinite(value)) {
+        most = Math.max(most, Math.abs(value));
+      }
+    }
+    if (most == 0) {
+      return new Scale(-1, 1, 1, ColourMap.COOL_WARM);
+    }
+    double step = roundStep(2 * most / STEPS);
+    double end = Math.ceil(most / step - 1e-9) * step;
+    return new Scale(-end, end, step, ColourMap.COOL_WARM);
   }
 
   private static double roundStep(double rough) {
@@ -52,7 +72,7 @@ public record Scale(double low, double high, double step) {
 
   /** The colour of a value: 0xRRGGBB. */
   public int colour(double value) {
-    return ColourMap.colour((value - low) / (high - low));
+    return map.colour((value - low) / (high - low));
   }
 
   /** The marked values, from low to high. */
@@ -63,6 +83,13 @@ public record Scale(double low, double high, double step) {
       marks.add(low + i * step);
     }
     return marks;
+  }
+
+  /** A value with its sign: {@code +0.12}, {@code −0.12}. */
+  public static String signed(double value) {
+    String size = text(Math.abs(value));
+    // U+2212, the minus sign.
+    return size.equals("0") ? size : (value < 0 ? "\u2212" : "+") + size;
   }
 
   /** A value in three digits that count, thousands set apart: {@code 1 520 000}. */

@@ -25,9 +25,10 @@ import org.midlateral.measurement.LengthUnit;
 /** One key: its name, field, unit and usual range, and below them what is to be said about it. */
 final class Row extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final int NAME_WIDTH = 138;
+  private static final int NAME_WIDTH = 136;
   private static final int FIELD_WIDTH = 78;
-  private static final int UNIT_WIDTH = 38;
+  private static final int UNIT_WIDTH = 36;
+  private static final int USUAL_WIDTH = 78;
 
   /**
    * Something to be said at a field.
@@ -106,6 +107,7 @@ final class Row extends JPanel {
       fix(unitLabel, UNIT_WIDTH);
       add(unitLabel, at);
       at.weightx = 1;
+      fix(usual, USUAL_WIDTH);
       usual.putClientProperty(FlatClientProperties.STYLE, "foreground: $Label.disabledForeground");
       add(usual, at);
     }
@@ -144,7 +146,7 @@ final class Row extends JPanel {
   void show(String text, LengthUnit unit) {
     editor.show(text, unit);
     unitLabel.setText(Wording.unit(key, unit));
-    usual.setText(key.usual().map(range -> Wording.range(range, key, unit)).orElse(""));
+    usual.setText(key.usual().map(range -> Wording.usual(range, key, unit)).orElse(""));
     usual.setToolTipText(usual.getText().isEmpty() ? null : "usual range");
   }
 

@@ -50,12 +50,25 @@ final class Wording {
 
   /** A range of a key in the unit of its field, as {@code 44–75}. */
   static String range(Range range, Key key, LengthUnit unit) {
+    return range(range, key, unit, 3);
+  }
+
+  /** The usual range as it stands beside a field: shorter in inches, where it would not fit. */
+  static String usual(Range range, Key key, LengthUnit unit) {
+    return range(range, key, unit, key.kind() == Kind.LENGTH && unit == LengthUnit.IN ? 2 : 3);
+  }
+
+  private static String range(Range range, Key key, LengthUnit unit, int digits) {
     double scale = key.kind() == Kind.LENGTH ? unit.millimetres() : 1;
-    return number(range.low() / scale) + "–" + number(range.high() / scale);
+    return number(range.low() / scale, digits) + "–" + number(range.high() / scale, digits);
   }
 
   static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(3));
+    return number(value, 3);
+  }
+
+  private static String number(double value, int digits) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 

@@ -20,8 +20,9 @@ import org.midlateral.viewer.stage.Shape;
  * @param figures as reported
  * @param support the three forces
  * @param parts its shapes, each with the way it gives under the load
+ * @param farthest largest displacement of a point (mm)
  */
-record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts) {
+record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts, double farthest) {
 
   /**
    * A shape and its deflection.
@@ -32,48 +33,58 @@ record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts) {
    */
   record Part(Shape shape, Motion motion, boolean dorsal) {}
 
+  /** How far a vertex of a mesh moves (mm). */
+  private interface Displacement {
+    Vector3D of(int vertex);
+  }
+
   Bent {
     parts = List.copyOf(parts);
   }
 
-  static Bent of(Rigidity.Curve curve, RigidityBlock.Wrap figures, DigitSurface digit) {
+  /**
+   * As the finite elements found, on the meshes that they were computed on.
+   *
+   * @param curve with its finite elements
+   * @param left whether the hand is a left one, whose pieces are mirror images
+   */
+  static Bent byElements(Rigidity.Curve curve, RigidityBlock.Wrap figures, boolean left) {
+    AtRest motion = AtRest.of(curve.held().orElseThrow(), curve.support());
+    List<Solid> pieces = curve.held().orElseThrow().pieces();
+    double side = left ? -1 : 1;
+    Gathered all = new Gathered();
+    for (int k = 0; k < pieces.size(); k++) {
+      int piece = k;
+      TriangleMesh mesh = pieces.get(k).mesh();
+      all.add(
+          left ? mesh.mirrored() : mesh,
+          pieces.get(k).piece().dorsal(),
+          v -> {
+            Vector3D moved = motion.displacement(piece, v);
+            return Vector3D.of(moved.getX(), side * moved.getY(), moved.getZ());
+          });
+    }
+    return new Bent(figures, curve.support(), all.parts, all.farthest);
+  }
+
+  /** As a beam: plane sections stay plane. */
+  static Bent asBeam(Rigidity.Curve curve, RigidityBlock.Wrap figures, DigitSurface digit) {
     BeamLine line = BeamLine.of(curve.support(), curve.profile());
-    List<Part> parts = new ArrayList<>();
+    Gathered all = new Gathered();
     for (Solid solid : curve.solids()) {
-      parts.add(part(solid, digit, line));
+      double[] inner = new double[solid.innerVertices()];
+      for (int i = 0; i < inner.length; i++) {
+        inner[i] = solid.station(i);
+      }
+      double[] station = PieceShape.of(solid).spread(inner);
+      TriangleMesh mesh = solid.mesh();
+      all.add(mesh, solid.piece().dorsal(), v -> leaning(mesh.vertex(v), station[v], digit, line));
     }
-    return new Bent(figures, curve.support(), parts);
+    return new Bent(figures, curve.support(), all.parts, all.farthest);
   }
 
-  private static Part part(Solid solid, DigitSurface digit, BeamLine line) {
-    TriangleMesh mesh = solid.mesh();
-    double[] inner = new double[solid.innerVertices()];
-    for (int i = 0; i < inner.length; i++) {
-      inner[i] = solid.station(i);
-    }
-    double[] station = PieceShape.of(solid).spread(inner);
-    double[] upright = new double[3 * mesh.vertexCount()];
-    float[] motion = new float[upright.length];
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      put(upright, v, mesh.vertex(v));
-      Vector3D moved = displacement(mesh.vertex(v), station[v], digit, line);
-      motion[3 * v] = (float) -moved.getZ();
-      motion[3 * v + 1] = (float) moved.getY();
-      motion[3 * v + 2] = (float) moved.getX();
-    }
-    Shape shape = Shape.of(new TriangleMesh(upright, mesh.triangles()));
-    return new Part(shape, new Motion(motion), solid.piece().dorsal());
-  }
-
-  /** A quarter turn about y: distal becomes up. */
-  private static void put(double[] upright, int v, Vector3D p) {
-    upright[3 * v] = -p.getZ();
-    upright[3 * v + 1] = p.getY();
-    upright[3 * v + 2] = p.getX();
-  }
-
-  /** Plane sections stay plane: each moves dorsally and leans with the beam's slope. */
-  private static Vector3D displacement(
+  /** Each section moves dorsally and leans with the beam's slope. */
+  private static Vector3D leaning(
       Vector3D point, double station, DigitSurface digit, BeamLine line) {
     double s = Math.min(station, digit.pulpEnd() - 0.05);
     Vector3D along = digit.tangent(s);
@@ -82,10 +93,37 @@ record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts) {
     return dorsal.multiply(line.rise(s)).add(-line.slope(s) * height, along);
   }
 
+  /** The parts as they are stood up one by one. */
+  private static final class Gathered {
+    private final List<Part> parts = new ArrayList<>();
+    private double farthest;
+
+    void add(TriangleMesh mesh, boolean dorsal, Displacement displacement) {
+      double[] upright = new double[3 * mesh.vertexCount()];
+      float[] motion = new float[upright.length];
+      for (int v = 0; v < mesh.vertexCount(); v++) {
+        Vector3D place = stood(mesh.vertex(v));
+        Vector3D moved = displacement.of(v);
+        farthest = Math.max(farthest, moved.norm());
+        Vector3D along = stood(moved);
+        for (int k = 0; k < 3; k++) {
+          upright[3 * v + k] = place.toArray()[k];
+          motion[3 * v + k] = (float) along.toArray()[k];
+        }
+      }
+      Shape shape = Shape.of(new TriangleMesh(upright, mesh.triangles()));
+      parts.add(new Part(shape, new Motion(motion), dorsal));
+    }
+  }
+
+  /** A quarter turn about y: distal becomes up. */
+  private static Vector3D stood(Vector3D v) {
+    return Vector3D.of(-v.getZ(), v.getY(), v.getX());
+  }
+
   /** Where a force acts, upright, at a height over the centreline toward the back (mm). */
   static Vector3D upright(DigitSurface digit, double station, double dorsally) {
     Vector3D along = digit.tangent(station);
-    Vector3D p = digit.centre(station).add(dorsally, Vector3D.of(-along.getZ(), 0, along.getX()));
-    return Vector3D.of(-p.getZ(), p.getY(), p.getX());
+    return stood(digit.centre(station).add(dorsally, Vector3D.of(-along.getZ(), 0, along.getX())));
   }
 }

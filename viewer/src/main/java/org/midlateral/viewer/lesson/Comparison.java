@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.recipe.Orthosis;
@@ -15,11 +16,14 @@ import org.midlateral.recipe.Rigidity;
  * @param digit the finger
  * @param moment under which all of them stand (N·mm)
  * @param material its name
+ * @param byElements whether deflections are the finite elements'; else the beam's, because they
+ *     could not be computed for every wrap
  * @param cases from shallow to closed
  */
-record Comparison(DigitSurface digit, double moment, String material, List<Bent> cases) {
-  /** The largest deflection is drawn this long (mm). */
-  private static final double LONGEST = 12;
+record Comparison(
+    DigitSurface digit, double moment, String material, boolean byElements, List<Bent> cases) {
+  /** The largest displacement is drawn this long (mm). */
+  private static final double LONGEST = 13;
 
   Comparison {
     cases = List.copyOf(cases);
@@ -33,13 +37,23 @@ record Comparison(DigitSurface digit, double moment, String material, List<Bent>
   static Comparison of(Order order) throws DesignRefused {
     Orthosis orthosis = Orthosis.make(order);
     Rigidity rigidity = Rigidity.of(orthosis, Rigidity.USUAL_WRAPS);
+    boolean byElements = rigidity.curves().stream().allMatch(curve -> curve.held().isPresent());
+    boolean left = order.measurements().hand() == Hand.LEFT;
     List<Bent> cases = new ArrayList<>();
     for (int i = 0; i < rigidity.curves().size(); i++) {
       RigidityBlock.Wrap figures = rigidity.rigidity().wraps().get(i);
-      cases.add(Bent.of(rigidity.curves().get(i), figures, orthosis.digit()));
+      Rigidity.Curve curve = rigidity.curves().get(i);
+      cases.add(
+          byElements
+              ? Bent.byElements(curve, figures, left)
+              : Bent.asBeam(curve, figures, orthosis.digit()));
     }
     return new Comparison(
-        orthosis.digit(), rigidity.support().moment(), rigidity.rigidity().material(), cases);
+        orthosis.digit(),
+        rigidity.support().moment(),
+        rigidity.rigidity().material(),
+        byElements,
+        cases);
   }
 
   /** The wrap of a half, that the others are held against. */
@@ -52,8 +66,7 @@ record Comparison(DigitSurface digit, double moment, String material, List<Bent>
 
   /** What all deflections are multiplied by: a round number. */
   double exaggeration() {
-    double most =
-        cases.stream().mapToDouble(one -> one.figures().deflectionAtPip()).max().orElse(1);
+    double most = cases.stream().mapToDouble(Bent::farthest).max().orElse(1);
     double times = LONGEST / most;
     double ten = Math.pow(10, Math.floor(Math.log10(times)));
     double lead = Math.floor(times / ten);

@@ -2,14 +2,12 @@ package org.midlateral.viewer.lesson;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.stage.Actor;
@@ -25,7 +23,6 @@ final class LessonView extends StageView {
   private static final double APART = 52;
   private static final double YAW = Math.toRadians(122);
   private static final double PITCH = Math.toRadians(14);
-  private static final int LINES = 6;
   private static final double ARROW = 11;
 
   /** Opacity of a piece where it was before the load. */
@@ -109,7 +106,12 @@ final class LessonView extends StageView {
 
   @Override
   protected int footer() {
-    return getFontMetrics(getFont()).getHeight() * LINES + 16;
+    return Figures.height(getFontMetrics(getFont()));
+  }
+
+  @Override
+  protected int margin() {
+    return Figures.LABELS - 60;
   }
 
   @Override
@@ -124,11 +126,22 @@ final class LessonView extends StageView {
       }
     }
     g.setColor(palette.quiet());
-    String times =
-        "deflections drawn × "
-            + Scale.text(comparison.exaggeration())
-            + ", as a beam; pale: before the load";
-    g.drawString(times, 14, height - 12);
+    int line = g.getFontMetrics().getHeight();
+    List<String> notes = notes();
+    for (int i = 0; i < notes.size(); i++) {
+      g.drawString(notes.get(i), 14, height - 12 - line * (notes.size() - 1 - i));
+    }
+  }
+
+  /** What is drawn, and how large. */
+  private List<String> notes() {
+    String times = "Deflections drawn × " + Scale.text(comparison.exaggeration());
+    return comparison.byElements()
+        ? List.of(times + ", as the finite elements find them.", "Pale: before the load.")
+        : List.of(
+            times + ", as a beam's:",
+            "finite elements cannot be had for every wrap here.",
+            "Pale: before the load.");
   }
 
   /** The three forces: the ends press volarly, the closure pulls dorsally. */
@@ -179,52 +192,10 @@ final class LessonView extends StageView {
     if (comparison == null) {
       return;
     }
-    Orbit orbit = orbit();
-    for (int i = 0; i < comparison.cases().size(); i++) {
-      double x = orbit.project(place(i), width, pictureHeight()).getX();
-      column(g, i, x);
+    double[] middles = new double[comparison.cases().size()];
+    for (int i = 0; i < middles.length; i++) {
+      middles[i] = orbit().project(place(i), width, pictureHeight()).getX();
     }
-  }
-
-  private void column(Graphics2D g, int wrap, double x) {
-    RigidityBlock.Wrap figures = comparison.cases().get(wrap).figures();
-    FontMetrics font = g.getFontMetrics();
-    double y = 6 + font.getAscent();
-    g.setColor(palette.ink());
-    g.setFont(g.getFont().deriveFont(java.awt.Font.BOLD));
-    centred(g, Step.title(figures), x, y);
-    g.setFont(getFont());
-    if (!step.isLoaded(wrap)) {
-      return;
-    }
-    RigidityBlock.Wrap half = comparison.half().figures();
-    List<String> lines = new ArrayList<>();
-    lines.add("EI " + Scale.text(figures.bendingAtPip()) + " N·mm²");
-    lines.add("extension lost " + Scale.text(figures.extensionLost()) + "°");
-    if (figures.finiteElements() != null) {
-      lines.add("by finite elements " + Scale.text(figures.finiteElements().extensionLost()) + "°");
-    }
-    if (step.tellsRatios(comparison)) {
-      lines.add("EI × " + Scale.text(figures.relativeToHalf()));
-      lines.add(lostRatios(figures, half));
-    }
-    for (String line : lines) {
-      y += font.getHeight();
-      centred(g, line, x, y);
-    }
-  }
-
-  /** Extension lost over the half's: as a beam, and by finite elements where both have it. */
-  private static String lostRatios(RigidityBlock.Wrap figures, RigidityBlock.Wrap half) {
-    String beam = "lost × " + Scale.text(figures.extensionLost() / half.extensionLost());
-    if (figures.finiteElements() == null || half.finiteElements() == null) {
-      return beam;
-    }
-    double found = figures.finiteElements().extensionLost() / half.finiteElements().extensionLost();
-    return beam + ", elements × " + Scale.text(found);
-  }
-
-  private static void centred(Graphics2D g, String text, double x, double y) {
-    g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text) / 2.0), (float) y);
+    new Figures(comparison, step, palette).draw(g, middles);
   }
 }

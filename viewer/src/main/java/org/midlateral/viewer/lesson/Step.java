@@ -32,17 +32,19 @@ record Step(int number) {
       return "One finger, one wall, one material; only the wrap differs. Nothing presses yet.";
     }
     if (tellsRatios(comparison)) {
-      return "Held against the half: the section's EI, and the extension that is lost. The two do"
-          + " not tell the same story.";
+      return "Held against the half: EI tells how stiff one section is, extension lost how the whole"
+          + " piece gives way, its rims and its walls too.";
     }
     RigidityBlock.Wrap wrap = comparison.cases().get(number - 1).figures();
+    boolean elements = wrap.finiteElements() != null;
     return String.format(
         Locale.ROOT,
-        "%s: a moment of %s N·mm about the PIP joint moves it %s mm and costs %s° of extension.",
+        "%s: a moment of %s N·mm about the PIP joint moves it %s mm and costs %s° of extension, %s.",
         title(wrap),
         Scale.text(comparison.moment()),
-        Scale.text(wrap.deflectionAtPip()),
-        Scale.text(wrap.extensionLost()));
+        Scale.text(elements ? wrap.finiteElements().deflectionAtPip() : wrap.deflectionAtPip()),
+        Scale.text(elements ? wrap.finiteElements().extensionLost() : wrap.extensionLost()),
+        elements ? "by finite elements" : "as a beam");
   }
 
   /** What a wrap is called. */

@@ -10,6 +10,11 @@ public final class Newest<T> {
     notifyAll();
   }
 
+  /** Takes out what waits. */
+  public synchronized void clear() {
+    value = null;
+  }
+
   /** The newest value, taken out; null where none came in time. */
   public synchronized T take(long millis) throws InterruptedException {
     long end = System.nanoTime() + millis * 1_000_000;

@@ -1,5 +1,6 @@
 package org.midlateral.viewer.live;
 
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -16,12 +17,15 @@ public final class Worker<Q, A> implements AutoCloseable {
   private final Function<Q, A> work;
   private final Consumer<A> deliver;
   private final Thread thread;
+  private boolean busy;
+  private volatile boolean closed;
 
   /**
    * Starts the thread.
    *
    * @param name of the thread
-   * @param work answers a question
+   * @param work answers a question; where it is interrupted it may end with a {@link
+   *     CancellationException}
    * @param deliver gets each answer, on the worker's thread
    */
   public Worker(String name, Function<Q, A> work, Consumer<A> deliver) {
@@ -37,30 +41,55 @@ public final class Worker<Q, A> implements AutoCloseable {
     waiting.put(question);
   }
 
+  /** Drops the question that waits, and interrupts the work on the one that does not. */
+  public synchronized void drop() {
+    waiting.clear();
+    if (busy) {
+      thread.interrupt();
+    }
+  }
+
   private void run() {
     try {
-      while (!Thread.currentThread().isInterrupted()) {
+      while (!closed) {
         Q question = waiting.take(IDLE_MILLIS);
         if (question != null) {
+          begin();
           answer(question);
+          end();
         }
       }
     } catch (InterruptedException e) {
+      // Only closing interrupts a thread that waits: this is its end.
       Thread.currentThread().interrupt();
     }
+  }
+
+  private synchronized void begin() {
+    busy = true;
+  }
+
+  /** What interrupted the work does not end the thread. */
+  private synchronized void end() {
+    busy = false;
+    Thread.interrupted();
   }
 
   /** A question that fails is reported as the thread's own end would be; the next is answered. */
   private void answer(Q question) {
     try {
       deliver.accept(work.apply(question));
+    } catch (CancellationException e) {
+      // It was dropped: there is nobody to tell.
+      return;
     } catch (RuntimeException e) {
       thread.getUncaughtExceptionHandler().uncaughtException(thread, e);
     }
   }
 
   @Override
-  public void close() {
+  public synchronized void close() {
+    closed = true;
     thread.interrupt();
   }
 }

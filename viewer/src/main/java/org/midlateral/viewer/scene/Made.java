@@ -3,6 +3,7 @@ package org.midlateral.viewer.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
@@ -46,12 +47,14 @@ public record Made(
 
     static View of(Orthosis orthosis) {
       var measured = orthosis.order().measurements();
+      CompletableFuture<Sections> sections =
+          CompletableFuture.supplyAsync(() -> Sections.of(orthosis.digit(), orthosis.solids()));
       return new View(
           orthosis,
           Shape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
           Landmark.of(measured, orthosis.digit()),
           orthosis.solids().stream().map(PieceShape::of).toList(),
-          Sections.of(orthosis.digit(), orthosis.solids()));
+          sections.join());
     }
   }
 

@@ -2,23 +2,30 @@ package org.midlateral.viewer.scene;
 
 /** What the pieces can be coloured by. */
 public enum Quantity {
-  NONE("Plain", "", "", false),
-  CLEARANCE("Clearance to the skin", "mm", "clearance", false),
-  WALL("Wall thickness", "mm", "wall", true),
-  RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI", false),
-  STRAIN_TROUGH("Strain, trough alone", "%", "strain", true),
-  STRAIN_PAIR("Strain, both bonded", "%", "strain", true);
+  NONE("Plain", "", "", false, false),
+  CLEARANCE("Clearance to the skin", "mm", "clearance", false, false),
+  WALL("Wall thickness", "mm", "wall", true, false),
+  RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI", false, false),
+  STRAIN_TROUGH("Principal strain, trough alone", "%", "strain", true, true),
+  STRAIN_PAIR("Principal strain, both bonded", "%", "strain", true, true);
 
   private final String title;
   private final String unit;
   private final String word;
   private final boolean slow;
+  private final boolean signed;
 
-  Quantity(String title, String unit, String word, boolean slow) {
+  Quantity(String title, String unit, String word, boolean slow, boolean signed) {
     this.title = title;
     this.unit = unit;
     this.word = word;
     this.slow = slow;
+    this.signed = signed;
+  }
+
+  /** Whether it is the more the further it is from zero, to either side. */
+  public boolean isSigned() {
+    return signed;
   }
 
   /** Whether it takes longer than a frame. */

@@ -48,7 +48,8 @@ public record Colouring(
     if (values.isEmpty()) {
       return PLAIN;
     }
-    Scale scale = Scale.over(values.stream().flatMapToDouble(DoubleStream::of).toArray());
+    double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
+    Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
     List<Optional<Paint>> paints = new ArrayList<>();
     for (double[] piece : values) {
       int[] colours = new int[piece.length];

@@ -7,27 +7,36 @@ import org.midlateral.mechanics.Loop;
 final class Outlines {
   private Outlines() {}
 
-  /** Distance of a point from a line (mm). */
-  static double distance(Loop loop, double y, double n) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < loop.size(); i++) {
-      double ey = loop.y(i + 1) - loop.y(i);
-      double en = loop.n(i + 1) - loop.n(i);
-      double square = ey * ey + en * en;
-      double along = square > 0 ? ((y - loop.y(i)) * ey + (n - loop.n(i)) * en) / square : 0;
-      double share = Math.max(0, Math.min(1, along));
-      least = Math.min(least, Math.hypot(y - loop.y(i) - share * ey, n - loop.n(i) - share * en));
-    }
-    return least;
-  }
-
   /** Least distance of the points of some lines from another line (mm). */
   static double distance(List<Loop> loops, Loop other) {
+    double[] line = new double[2 * other.size() + 2];
+    for (int i = 0; i <= other.size(); i++) {
+      line[2 * i] = other.y(i);
+      line[2 * i + 1] = other.n(i);
+    }
     double least = Double.POSITIVE_INFINITY;
     for (Loop loop : loops) {
       for (int i = 0; i < loop.size(); i++) {
-        least = Math.min(least, distance(other, loop.y(i), loop.n(i)));
+        least = Math.min(least, squared(line, loop.y(i), loop.n(i)));
       }
+    }
+    return Math.sqrt(least);
+  }
+
+  /** Square of the distance of a point from a line, given by its points one after another (mm²). */
+  private static double squared(double[] line, double y, double n) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i + 3 < line.length; i += 2) {
+      double ey = line[i + 2] - line[i];
+      double en = line[i + 3] - line[i + 1];
+      double ry = y - line[i];
+      double rn = n - line[i + 1];
+      double square = ey * ey + en * en;
+      double along = square > 0 ? (ry * ey + rn * en) / square : 0;
+      double share = Math.max(0, Math.min(1, along));
+      double dy = ry - share * ey;
+      double dn = rn - share * en;
+      least = Math.min(least, dy * dy + dn * dn);
     }
     return least;
   }

@@ -11,6 +11,7 @@ import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.Section;
 import org.midlateral.mechanics.SectionPlane;
+import org.midlateral.mechanics.Sections;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.PieceShape;
 
@@ -105,15 +106,15 @@ public record SectionView(
         liner(view, line, at),
         cuts,
         gaps(cuts, line),
-        pair(view, at, cuts, Joining.BONDED, modulus),
-        pair(view, at, cuts, Joining.SLIPPING, modulus));
+        pair(loops, cuts, Joining.BONDED, modulus),
+        pair(loops, cuts, Joining.SLIPPING, modulus));
   }
 
   private static Optional<Figures> pair(
-      Made.View view, double at, List<Cut> cuts, Joining joining, double modulus) {
+      List<List<Loop>> loops, List<Cut> cuts, Joining joining, double modulus) {
     return cuts.size() < 2
         ? Optional.empty()
-        : Optional.of(Figures.of(view.sections().at(at, joining), modulus));
+        : Optional.of(Figures.of(Sections.joined(loops, joining), modulus));
   }
 
   /** The liner as it lies on the skin under the trough. */

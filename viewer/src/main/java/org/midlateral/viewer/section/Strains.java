@@ -14,7 +14,6 @@ import org.midlateral.mechanics.finite.Isotropic;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
-import org.midlateral.solid.Solid;
 import org.midlateral.trough.Piece;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.PieceShape;
@@ -26,7 +25,8 @@ final class Strains {
   private Strains() {}
 
   /**
-   * Size of the principal strain furthest from zero at each vertex of each piece (%).
+   * The principal strain furthest from zero at each vertex of each piece (%): stretched above zero,
+   * squeezed below.
    *
    * @param pair whether both pieces are bonded; else the trough bears alone, and the shell has
    *     values that are no numbers
@@ -47,17 +47,16 @@ final class Strains {
   }
 
   private static double[] on(PieceShape piece, HeldShell held, boolean closed) {
-    double[] sizes = new double[piece.shape().vertexCount()];
     if (piece.isDorsal() && !closed) {
-      Arrays.fill(sizes, Double.NaN);
-      return sizes;
+      double[] none = new double[piece.shape().vertexCount()];
+      Arrays.fill(none, Double.NaN);
+      return none;
     }
-    Solid solid = piece.solid();
-    double[] strains = held.strainsOn(solid);
-    for (int v = 0; v < sizes.length; v++) {
-      sizes[v] = PERCENT * Math.abs(strains[v]);
+    double[] strains = held.strainsOn(piece.solid());
+    for (int v = 0; v < strains.length; v++) {
+      strains[v] *= PERCENT;
     }
-    return sizes;
+    return strains;
   }
 
   private static FingerShell shell(Orthosis made, boolean closed) throws DesignRefused {

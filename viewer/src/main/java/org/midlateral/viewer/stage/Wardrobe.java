@@ -77,6 +77,7 @@ final class Wardrobe {
   private Material depthOnly(Actor actor) {
     Material material = material(actor);
     material.getAdditionalRenderState().setColorWrite(false);
+    behind(material.getAdditionalRenderState());
     return material;
   }
 
@@ -87,7 +88,13 @@ final class Wardrobe {
     state.setFaceCullMode(FaceCullMode.Back);
     state.setDepthWrite(false);
     state.setDepthFunc(RenderState.TestFunction.LessOrEqual);
+    behind(state);
     return material;
+  }
+
+  /** Where a see-through surface lies in an opaque one, the opaque one is seen. */
+  private static void behind(RenderState state) {
+    state.setPolyOffset(1, 4);
   }
 
   private static Mesh mesh(Costume costume) {

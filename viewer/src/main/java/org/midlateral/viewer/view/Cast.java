@@ -38,9 +38,15 @@ final class Cast {
       }
       Actor actor =
           Actor.of(part.toString(), piece.shape(), look).at(pulled(view, piece, choice.pull()));
-      add(actors, choice.of(part), GLASS_PIECE, actor);
+      boolean bare = !colouring.paints().isEmpty() && colouring.paints().get(i).isEmpty();
+      add(actors, bare ? atMostGlass(choice.of(part)) : choice.of(part), GLASS_PIECE, actor);
     }
     return actors;
+  }
+
+  /** A piece without values must not hide those of another. */
+  private static Visibility atMostGlass(Visibility chosen) {
+    return chosen == Visibility.SHOWN ? Visibility.SEE_THROUGH : chosen;
   }
 
   private static Actor skin(Made.View view, Choice choice) {

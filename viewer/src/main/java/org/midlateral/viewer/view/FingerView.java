@@ -90,8 +90,10 @@ public final class FingerView extends StageView {
 
   /** Marks the station of the section. */
   public void setStation(double millimetres) {
-    station = millimetres;
-    refresh();
+    if (station != millimetres) {
+      station = millimetres;
+      refresh();
+    }
   }
 
   /** Looks from one of the six sides, with all in view. */
@@ -152,7 +154,7 @@ public final class FingerView extends StageView {
     taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
 
     if (stale) {
-      taken.add(Notes.draw(g, "Shown as it was before the values marked in red", 12, 12, palette));
+      taken.add(Notes.draw(g, "Shown as it was before the refused values", 12, 12, palette));
     }
     if (choice.of(Part.MARKS) != Visibility.HIDDEN) {
       new Names(orbit, width, height, palette, taken).draw(g, view.landmarks());
@@ -198,11 +200,12 @@ public final class FingerView extends StageView {
       return hit.actor().name() + ", " + where;
     }
     Quantity quantity = colouring.quantity();
+    double value = hit.value(colouring.values().get(piece));
     return hit.actor().name()
         + ": "
         + quantity.word()
         + " "
-        + Scale.text(hit.value(colouring.values().get(piece)))
+        + (quantity.isSigned() ? Scale.signed(value) : Scale.text(value))
         + " "
         + quantity.unit()
         + ", "

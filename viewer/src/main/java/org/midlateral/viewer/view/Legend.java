@@ -15,7 +15,10 @@ final class Legend {
   private static final int BAR_HEIGHT = 14;
   private static final int BAR_TOP = 12;
   private static final int MARGIN = 14;
-  private static final int END = 44;
+  private static final int END = 34;
+
+  /** A principal strain is the stretch in its direction; below zero it is squeezed. */
+  private static final String SIGNS = "; + stretched, \u2212 squeezed";
 
   private final Colouring colouring;
   private final Palette palette;
@@ -34,8 +37,10 @@ final class Legend {
     float base = BAR_TOP + font.getAscent();
     g.drawString(quantity.title(), MARGIN, base);
     g.setColor(palette.quiet());
-    g.drawString("in " + quantity.unit(), MARGIN, base + font.getHeight());
-    double left = MARGIN + font.stringWidth(quantity.title()) + END;
+    String unit = "in " + quantity.unit() + (quantity.isSigned() ? SIGNS : "");
+    g.drawString(unit, MARGIN, base + font.getHeight());
+    double words = Math.max(font.stringWidth(quantity.title()), font.stringWidth(unit));
+    double left = MARGIN + words + END;
     Rectangle2D bar =
         new Rectangle2D.Double(left, BAR_TOP, Math.max(60, width - left - END), BAR_HEIGHT);
     strip(g, bar);
@@ -59,7 +64,8 @@ final class Legend {
     for (double mark : scale.marks()) {
       double share = (mark - scale.low()) / (scale.high() - scale.low());
       double x = bar.getX() + share * bar.getWidth();
-      String text = Scale.text(mark);
+      boolean signed = colouring.quantity().isSigned();
+      String text = signed ? Scale.signed(mark) : Scale.text(mark);
       g.setColor(palette.quiet());
       g.draw(new Line2D.Double(x, bar.getMaxY(), x, bar.getMaxY() + 4));
       g.setColor(palette.ink());

@@ -93,7 +93,7 @@ final class Names {
       Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
       if (isFree(box)) {
         draw(g, tie, box, nx, ny);
-        taken.add(box);
+        taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
         return;
       }
     }

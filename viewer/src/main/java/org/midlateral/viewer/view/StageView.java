@@ -84,6 +84,11 @@ public abstract class StageView extends JPanel {
   /** Draws below the picture, from y = 0 down. */
   protected void drawFooter(Graphics2D g, int width) {}
 
+  /** Width at the left that is kept free when all is brought into view (px). */
+  protected int margin() {
+    return 0;
+  }
+
   /** Height of the picture itself (px). */
   protected final int pictureHeight() {
     return Math.max(1, getHeight() - footer());
@@ -107,7 +112,13 @@ public abstract class StageView extends JPanel {
   /** Looks from the same side so that all is in view. */
   public final void fit() {
     if (getWidth() > 0 && getHeight() > 0) {
-      look(Fit.of(actors(), orbit, getWidth(), pictureHeight()));
+      int height = pictureHeight();
+      Orbit fitted = Fit.of(actors(), orbit, getWidth() - margin(), height);
+      double pixel = fitted.pixel(getWidth() - margin(), height);
+      // The span is counted over the shorter side, which may be another with the margin.
+      double span = pixel * Math.min(getWidth(), height) / 2;
+      Orbit same = new Orbit(fitted.target(), fitted.yaw(), fitted.pitch(), span);
+      look(same.panned(-pixel * margin() / 2, 0));
     }
   }
 

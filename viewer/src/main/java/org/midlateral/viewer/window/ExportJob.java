@@ -23,6 +23,7 @@ import org.midlateral.viewer.draft.DraftText;
 
 /** Writes all files of a design, as the command line does, with a bar and a way to call it off. */
 final class ExportJob extends SwingWorker<String, String> {
+  private static final String WRITING = "Writing the files";
 
   private final MainWindow window;
   private final Draft draft;
@@ -30,6 +31,13 @@ final class ExportJob extends SwingWorker<String, String> {
   private final boolean force;
   private final JDialog dialog;
   private final JLabel step = new JLabel("Beginning");
+  private final JButton cancel = new JButton("Cancel");
+
+  /** The thread that computes. */
+  private Thread working;
+
+  private boolean calledOff;
+  private boolean writing;
 
   ExportJob(MainWindow window, Draft draft, Path folder) {
     this(window, draft, folder, false);
@@ -44,9 +52,8 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.setName("export");
     JProgressBar bar = new JProgressBar();
     bar.setIndeterminate(true);
-    JButton cancel = new JButton("Cancel");
     cancel.setName("export.cancel");
-    cancel.addActionListener(e -> cancel(false));
+    cancel.addActionListener(e -> callOff());
     JPanel panel = new JPanel(new BorderLayout(12, 12));
     panel.setBorder(BorderFactory.createEmptyBorder(16, 20, 16, 20));
     panel.add(step, BorderLayout.NORTH);
@@ -62,23 +69,58 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.setVisible(true);
   }
 
+  /**
+   * Nothing has been written yet, and now nothing will be: what is still computed ends by itself at
+   * its next step. Once files are being written they are written to the end, which is soon.
+   */
+  private void callOff() {
+    synchronized (this) {
+      if (writing) {
+        return;
+      }
+      calledOff = true;
+      if (working != null) {
+        working.interrupt();
+      }
+    }
+    dialog.dispose();
+    Notices.say(window, "Called off", "Nothing was written.");
+  }
+
+  private synchronized void begin() {
+    working = Thread.currentThread();
+  }
+
+  /** From here on it cannot be called off. */
+  private synchronized void write() {
+    working = null;
+    // Threads are used again, by others.
+    Thread.interrupted();
+    if (calledOff) {
+      throw new CancellationException("the export was called off");
+    }
+    writing = true;
+  }
+
   @Override
   protected String doInBackground() throws IOException {
-    publish("Making and inspecting the pieces");
-    Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
-    Product product = Product.make(read.order(), read.cautions());
+    begin();
+    Product product;
+    try {
+      publish("Making and inspecting the pieces");
+      Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
+      product = Product.make(read.order(), read.cautions());
+      if (product.ok()) {
+        publish("Computing the mechanics and drawing the documents");
+        product = product.withDocuments();
+      }
+    } finally {
+      write();
+    }
     if (!product.ok()) {
       return refusals(product.findings());
     }
-    if (isCancelled()) {
-      return "";
-    }
-    publish("Computing the mechanics and drawing the documents");
-    product = product.withDocuments();
-    if (isCancelled()) {
-      return "";
-    }
-    publish("Writing the files");
+    publish(WRITING);
     java.nio.file.Files.createDirectories(folder);
     product.write(folder, force, false);
     return "";
@@ -97,6 +139,7 @@ final class ExportJob extends SwingWorker<String, String> {
   @Override
   protected void process(List<String> steps) {
     step.setText(steps.get(steps.size() - 1));
+    cancel.setEnabled(!steps.contains(WRITING));
   }
 
   @Override
@@ -109,8 +152,6 @@ final class ExportJob extends SwingWorker<String, String> {
       } else {
         Notices.trouble(window, refused);
       }
-    } catch (CancellationException e) {
-      Notices.say(window, "Called off", "Nothing was written.");
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {
@@ -119,6 +160,10 @@ final class ExportJob extends SwingWorker<String, String> {
   }
 
   private void failed(Throwable cause) {
+    if (cause instanceof CancellationException) {
+      // It was said when it was called off.
+      return;
+    }
     if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
       if (Files.replace(window, "Files of an earlier export are there. Replace them?")) {
         new ExportJob(window, draft, folder, true).start();

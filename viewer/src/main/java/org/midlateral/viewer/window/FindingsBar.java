@@ -6,6 +6,8 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -13,14 +15,15 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.ListCellRenderer;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
@@ -33,7 +36,15 @@ final class FindingsBar extends JPanel {
       "Estimate, for comparison; does not clear a piece for use. Follow local rules.";
 
   private final DefaultListModel<Line> lines = new DefaultListModel<>();
-  private final JList<Line> list = new JList<>(lines);
+  private final JList<Line> list =
+      new JList<>(lines) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+          return true;
+        }
+      };
   private final JLabel head = new JLabel("Findings");
   private transient Palette palette = Palette.LIGHT;
 
@@ -86,6 +97,20 @@ final class FindingsBar extends JPanel {
     list.setName("findings");
     list.setCellRenderer(new Renderer());
     list.getAccessibleContext().setAccessibleName("Findings");
+    // A list keeps its lines' heights: it has to ask again when it has got another width.
+    list.addComponentListener(
+        new ComponentAdapter() {
+          private int width;
+
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (list.getWidth() != width) {
+              width = list.getWidth();
+              list.setFixedCellHeight(1);
+              list.setFixedCellHeight(-1);
+            }
+          }
+        });
     list.setToolTipText("Enter, or a click, goes to the field a finding is about");
     open(goTo);
     JScrollPane scroll = new JScrollPane(list);
@@ -169,21 +194,31 @@ final class FindingsBar extends JPanel {
     repaint();
   }
 
-  private final class Renderer extends DefaultListCellRenderer {
-    private static final long serialVersionUID = 1;
+  /** A line is broken where the list ends. */
+  private final class Renderer implements ListCellRenderer<Line> {
+    private final JTextArea area = new JTextArea();
+
+    Renderer() {
+      area.setLineWrap(true);
+      area.setWrapStyleWord(true);
+      area.setBorder(BorderFactory.createEmptyBorder(1, 6, 1, 6));
+    }
 
     @Override
     public Component getListCellRendererComponent(
-        JList<?> of, Object value, int index, boolean selected, boolean focused) {
-      Component label = super.getListCellRendererComponent(of, value, index, selected, focused);
-      Line line = (Line) value;
-      if (!selected && line.severity() != null) {
-        label.setForeground(colour(line.severity()));
-      }
-      return label;
+        JList<? extends Line> of, Line line, int index, boolean selected, boolean focused) {
+      area.setText(line.toString());
+      area.setFont(of.getFont());
+      area.setBackground(selected ? of.getSelectionBackground() : of.getBackground());
+      area.setForeground(selected ? of.getSelectionForeground() : colour(line.severity()));
+      area.setSize(Math.max(1, of.getWidth()), Short.MAX_VALUE);
+      return area;
     }
 
     private Color colour(Severity severity) {
+      if (severity == null) {
+        return palette.ink();
+      }
       return switch (severity) {
         case REFUSAL -> palette.refusal();
         case CAUTION -> palette.caution();

@@ -1,9 +1,11 @@
 package org.midlateral.viewer.window;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
+import org.midlateral.recipe.Documents;
 import org.midlateral.recipe.Product;
 import org.midlateral.viewer.live.Worker;
 import org.midlateral.viewer.scene.Made;
@@ -35,12 +37,21 @@ final class Inspector implements AutoCloseable {
 
   private static Inspected inspect(Made made) {
     Product product = Product.make(made.view().orElseThrow().orthosis().order(), made.findings());
-    return new Inspected(made, product.withDocuments().findings());
+    List<Finding> findings = new ArrayList<>(product.findings());
+    if (product.ok()) {
+      product.orthosis().map(Documents::findings).ifPresent(findings::addAll);
+    }
+    return new Inspected(made, findings);
   }
 
   /** Asks for a design that was made. */
   void ask(Made made) {
     worker.ask(made);
+  }
+
+  /** What is inspected now is of no use any more. */
+  void drop() {
+    worker.drop();
   }
 
   @Override

@@ -55,6 +55,10 @@ public final class MainWindow extends JFrame {
 
   private transient Made made;
   private transient List<Finding> inspected;
+
+  /** Whether inspecting is to begin anew. */
+  private boolean dropped;
+
   private Quantity coloured;
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
@@ -139,10 +143,15 @@ public final class MainWindow extends JFrame {
   }
 
   private void changed() {
+    if (inspected == null) {
+      // It would only stand in the way of what is made now.
+      inspector.drop();
+      dropped = true;
+    }
+    maker.ask(session.draft(), quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
-    maker.ask(session.draft(), quantity);
   }
 
   /** Another finger: seen whole, and cut at its PIP axis. */
@@ -175,22 +184,28 @@ public final class MainWindow extends JFrame {
     if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
+      dropped = true;
+    }
+    if (dropped) {
+      dropped = false;
       quiet.restart();
     }
     boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
     coloured = slow ? null : answer.asked().quantity();
-    tell();
     if (made.view().isEmpty()) {
       view.setStale(true);
+      tell();
       return;
     }
+    // The picture first: what follows is done while it is drawn.
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
     view.show(made.view().get(), answer.colouring());
+    tell();
+    section.show(made.view().get());
     if (slow) {
       colourist.ask(made, answer.asked().quantity());
     }
-    section.show(made.view().get());
   }
 
   private void inspect() {

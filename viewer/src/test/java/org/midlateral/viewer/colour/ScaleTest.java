@@ -24,10 +24,10 @@ class ScaleTest {
   /** Ends and middle of the published map: matplotlib, cm.viridis (CC0). */
   @Test
   void theMapHasThePublishedColours() {
-    assertThat(ColourMap.colour(0)).isEqualTo(0x440154);
-    assertThat(ColourMap.colour(1)).isEqualTo(0xfde725);
+    assertThat(ColourMap.VIRIDIS.colour(0)).isEqualTo(0x440154);
+    assertThat(ColourMap.VIRIDIS.colour(1)).isEqualTo(0xfde725);
     // cm.viridis(0.5) is #21918c.
-    int middle = ColourMap.colour(0.5);
+    int middle = ColourMap.VIRIDIS.colour(0.5);
     assertThat(middle >> 16 & 255).isCloseTo(0x21, within(4));
     assertThat(middle >> 8 & 255).isCloseTo(0x91, within(4));
     assertThat(middle & 255).isCloseTo(0x8c, within(4));
@@ -38,12 +38,35 @@ class ScaleTest {
   void theMapGrowsLighterAllTheWay() {
     double before = -1;
     for (int i = 0; i <= 100; i++) {
-      int c = ColourMap.colour(i / 100.0);
+      int c = ColourMap.VIRIDIS.colour(i / 100.0);
       double light =
           0.2126 * lin(c >> 16 & 255) + 0.7152 * lin(c >> 8 & 255) + 0.0722 * lin(c & 255);
       assertThat(light).isGreaterThan(before);
       before = light;
     }
+  }
+
+  /**
+   * Published colours: the ends and the middle that Moreland 2009 gives for cool to warm, and what
+   * matplotlib, cm.coolwarm, has at a quarter and at three quarters.
+   */
+  @Test
+  void theMapWithASignHasThePublishedColours() {
+    int[] published = {0x3b4cc0, 0x8db0fe, 0xdddddd, 0xf49a7b, 0xb40426};
+    for (int i = 0; i < published.length; i++) {
+      assertThat(ColourMap.COOL_WARM.colour(i / 4.0)).isEqualTo(published[i]);
+    }
+  }
+
+  @Test
+  void aScaleWithASignHasZeroInItsMiddle() {
+    Scale scale = Scale.aboutZero(new double[] {-0.03, 0.18, Double.NaN});
+    assertThat(scale.low()).isEqualTo(-scale.high());
+    assertThat(scale.high()).isBetween(0.18, 0.3);
+    assertThat(scale.colour(0)).isEqualTo(0xdddddd);
+    assertThat(scale.marks()).anyMatch(mark -> Math.abs(mark) < 1e-12);
+    assertThat(Scale.signed(0.18)).isEqualTo("+0.18");
+    assertThat(Scale.signed(-0.03)).isEqualTo("\u22120.03");
   }
 
   private static double lin(int byteValue) {

@@ -18,6 +18,7 @@ import java.util.function.Predicate;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.stage.Stage;
@@ -140,6 +141,18 @@ final class Desk {
       }
     }
     return null;
+  }
+
+  /** Whether a text stands in some area on the screen. */
+  boolean hasText(String text) {
+    for (Window each : Window.getWindows()) {
+      Predicate<Component> wanted =
+          c -> c instanceof JTextArea area && area.isShowing() && text.equals(area.getText());
+      if (each.isShowing() && search(each, wanted) != null) {
+        return true;
+      }
+    }
+    return false;
   }
 
   void press(String buttonText) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.util.function.IntPredicate;
@@ -11,6 +12,7 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JSlider;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -167,6 +169,45 @@ class PictureTest {
     BufferedImage pieces = image.getSubimage(0, 0, image.getWidth(), y - 20);
     assertThat(Pixels.count(pieces, SHELL)).isLessThan(500);
     assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x482878)))).isGreaterThan(2000);
+  }
+
+  /** Ends and middle of the published map cool to warm: #3b4cc0, #dddddd, #b40426. */
+  @Test
+  void strainHasASignAndItsLegendZeroInTheMiddle() {
+    marks(false);
+    colour(Quantity.STRAIN_TROUGH);
+    BufferedImage image = picture();
+    int y = image.getHeight() - 56 + 12 + 7;
+    BufferedImage row = image.getSubimage(0, y, image.getWidth(), 1);
+    int squeezed = Pixels.bounds(row, rgb -> Pixels.apart(rgb, 0x3b4cc0) < 8).x;
+    int stretched = (int) Pixels.bounds(row, rgb -> Pixels.apart(rgb, 0xb40426) < 8).getMaxX();
+    assertThat(stretched - squeezed).isGreaterThan(200);
+    int middle = row.getRGB((squeezed + stretched) / 2, 0) & 0xFFFFFF;
+    assertThat(Pixels.apart(middle, 0xdddddd)).isLessThan(8);
+    // The rims are stretched beside the joint, as the load case has it; the relief beside them
+    // is squeezed on its outside.
+    BufferedImage pieces = image.getSubimage(0, 0, image.getWidth(), y - 20);
+    assertThat(Pixels.count(pieces, TROUGH)).isLessThan(500);
+    assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x8db0fe)))).isGreaterThan(150);
+    Rectangle view = desk.place(desk.view());
+    Point axis = onScreen(view, desk.window.shown().orElseThrow().orthosis().digit().pipAxis());
+    show("shell", Visibility.HIDDEN);
+    desk.moveTo(axis.x, axis.y + 1);
+    desk.until("a reading", () -> desk.view().reading().isPresent());
+    assertThat(desk.view().reading().orElseThrow())
+        .startsWith("Trough: strain +0.1")
+        .contains(" %, station");
+  }
+
+  private Point onScreen(Rectangle view, double station) {
+    Vector3D place =
+        desk.view()
+            .orbit()
+            .project(
+                desk.window.shown().orElseThrow().orthosis().digit().centre(station),
+                view.width,
+                view.height - 56);
+    return new Point(view.x + (int) place.getX(), view.y + (int) place.getY());
   }
 
   @Test

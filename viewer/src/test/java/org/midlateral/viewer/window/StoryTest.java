@@ -132,6 +132,28 @@ class StoryTest {
   }
 
   @Test
+  void anExportCalledOffStopsAtOnceAndWritesNothing(@TempDir Path folder) throws Exception {
+    Path into = folder.resolve("none");
+    desk.press("Export all files");
+    desk.until("the dialog", () -> desk.hasButton("Export here"));
+    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    desk.type(into.toString());
+    desk.press("Export here");
+    desk.press("Cancel");
+    long start = System.nanoTime();
+    desk.until("the end", () -> desk.hasButton("OK"));
+    double seconds = (System.nanoTime() - start) / 1e9;
+    assertThat(desk.hasText("Nothing was written.")).isTrue();
+    desk.press("OK");
+    assertThat(into).doesNotExist();
+    assertThat(seconds).isLessThan(1);
+    // What was still computed has ended by now or ends by itself, and writes nothing either.
+    desk.settle();
+    Thread.sleep(1500);
+    assertThat(into).doesNotExist();
+  }
+
+  @Test
   void whatIsSavedOpensAgain(@TempDir Path folder) throws Exception {
     Path file = folder.resolve("again.yaml");
     desk.fill("trough.wall", "2.0");

@@ -1,0 +1,144 @@
+package org.midlateral.viewer.window;
+
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import javax.swing.JComboBox;
+import javax.swing.JSlider;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.view.Side;
+import org.midlateral.viewer.view.Visibility;
+
+/** Pictures of the window in every mode, light and dark, for people to judge; a program. */
+final class Album {
+  private final Desk desk;
+  private final Path folder;
+  private final String name;
+
+  private Album(Desk desk, Path folder, String name) {
+    this.desk = desk;
+    this.folder = folder;
+    this.name = name;
+  }
+
+  /**
+   * Draws them all.
+   *
+   * @param args the folder for them
+   */
+  public static void main(String[] args) throws Exception {
+    for (boolean dark : new boolean[] {false, true}) {
+      Desk desk = Desk.withSample(Sample.BULBOUS);
+      desk.inSwing(
+          () -> {
+            desk.window.wear(dark);
+            return null;
+          });
+      new Album(desk, Path.of(args[0]), dark ? "dark" : "light").all();
+    }
+    Runtime.getRuntime().exit(0);
+  }
+
+  private void all() throws Exception {
+    Thread.sleep(6000);
+    take("1-start");
+    look(Side.VOLAR);
+    take("2-volar");
+    look(Side.RADIAL);
+    pull(14);
+    show("finger", Visibility.SEE_THROUGH);
+    take("3-apart");
+    pull(0);
+    show("finger", Visibility.SHOWN);
+    for (Quantity quantity : Quantity.values()) {
+      colour(quantity);
+      look(quantity == Quantity.WALL ? Side.VOLAR : Side.ULNAR);
+      Rectangle view = desk.place(desk.view());
+      desk.moveTo((int) view.getCenterX(), (int) view.getCenterY() + 20);
+      desk.settle();
+      take("4-" + Desk.lower(quantity));
+    }
+    colour(Quantity.NONE);
+    desk.fill("trough.wall", "9");
+    desk.fill("circumference.tip", "70");
+    Thread.sleep(500);
+    take("5-refused");
+    Desk.withSample(Sample.INCHES);
+    desk.fill("relief.height", "1/16");
+    Thread.sleep(500);
+    take("6-inches");
+    Desk.withSample(Sample.DEFICIT);
+    look(Side.ULNAR);
+    take("7-deficit");
+    lesson();
+  }
+
+  private void lesson() throws Exception {
+    Desk.withSample(Sample.SLIM);
+    desk.inSwing(
+        () -> {
+          desk.window.teach(true);
+          desk.window.lesson().hold(true);
+          return null;
+        });
+    for (int step = 0; step < 6; step++) {
+      desk.until("the lesson's picture", () -> desk.window.lesson().isSettled());
+      take("8-lesson-" + step);
+      desk.keys(KeyEvent.VK_RIGHT);
+    }
+    desk.inSwing(
+        () -> {
+          desk.window.teach(false);
+          return null;
+        });
+    desk.keys(KeyEvent.VK_F1);
+    Thread.sleep(500);
+    take("9-keys");
+    desk.press("OK");
+  }
+
+  private void look(Side side) {
+    desk.inSwing(
+        () -> {
+          desk.view().lookFrom(side);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void pull(int millimetres) {
+    desk.inSwing(
+        () -> {
+          desk.find(JSlider.class, "pull").setValue(millimetres);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void show(String part, Visibility visibility) {
+    desk.inSwing(
+        () -> {
+          desk.find(JComboBox.class, "show." + part).setSelectedItem(visibility);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void colour(Quantity quantity) {
+    desk.inSwing(
+        () -> {
+          desk.find(JComboBox.class, "quantity").setSelectedItem(quantity);
+          return null;
+        });
+    desk.settle();
+  }
+
+  private void take(String mode) throws IOException {
+    BufferedImage image = desk.grab(desk.window.getBounds());
+    ImageIO.write(image, "png", folder.resolve(name + "-" + mode + ".png").toFile());
+  }
+}

@@ -1,0 +1,120 @@
+package org.midlateral.viewer.window;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.stage.Frame;
+
+/**
+ * How fast the window follows its user: clock times, and the processor time of the whole process,
+ * which counts all threads, the software renderer's too. Started by itself it prints both for every
+ * sample.
+ */
+final class Pace {
+  private static final int LEAST = 8;
+  private static final OperatingSystemMXBean MACHINE =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
+  private final Desk desk;
+
+  /**
+   * What was measured.
+   *
+   * @param clock median (ms)
+   * @param processor mean (ms)
+   */
+  record Times(double clock, double processor) {
+    @Override
+    public String toString() {
+      return String.format(
+          Locale.ROOT, "%.0f ms by the clock, %.0f of processor", clock, processor);
+    }
+  }
+
+  Pace(Desk desk) {
+    this.desk = desk;
+  }
+
+  /** From a changed number to its picture on the screen. */
+  Times change(int times) throws InterruptedException {
+    List<Double> clock = new ArrayList<>();
+    double processor = 0;
+    for (int i = 0; i < LEAST + times; i++) {
+      String wall = "1." + (4 + i % 4) + " mm";
+      double before = desk.window.changeToShownMillis();
+      long spent = MACHINE.getProcessCpuTime();
+      desk.inSwing(
+          () -> {
+            desk.window.session().edit("trough.wall", wall);
+            return null;
+          });
+      while (desk.window.changeToShownMillis() == before) {
+        Thread.sleep(1);
+      }
+      if (i >= LEAST) {
+        processor += (MACHINE.getProcessCpuTime() - spent) / 1e6;
+        clock.add(desk.window.changeToShownMillis());
+      }
+      desk.settle();
+    }
+    return new Times(median(clock), processor / times);
+  }
+
+  /** From a turn of the view to its picture on the screen, turned again at once. */
+  Times turn(int times) throws InterruptedException {
+    List<Double> clock = new ArrayList<>();
+    long spent = 0;
+    for (int i = 0; i < LEAST + times; i++) {
+      if (i == LEAST) {
+        spent = MACHINE.getProcessCpuTime();
+      }
+      Frame before = desk.view().frame();
+      long start = System.nanoTime();
+      desk.inSwing(
+          () -> {
+            desk.view().look(desk.view().orbit().turned(0.03, 0));
+            return null;
+          });
+      while (desk.view().frame().equals(before)) {
+        Thread.sleep(1);
+      }
+      if (i >= LEAST) {
+        clock.add((System.nanoTime() - start) / 1e6);
+      }
+    }
+    double processor = (MACHINE.getProcessCpuTime() - spent) / 1e6 / times;
+    return new Times(median(clock), processor);
+  }
+
+  private static double median(List<Double> values) {
+    return values.stream().sorted().skip(values.size() / 2).findFirst().orElseThrow();
+  }
+
+  /** Prints both for every sample. */
+  public static void main(String[] args) throws Exception {
+    for (int round = 0; round < 2; round++) {
+      for (Sample sample : Sample.values()) {
+        Desk desk = Desk.withSample(sample);
+        Pace pace = new Pace(desk);
+        Times change = pace.change(24);
+        Times turn = pace.turn(60);
+        System.out.printf(
+            Locale.ROOT,
+            "%s: %d triangles, picture %d x %d; change to shown %s; frame %s; load %.1f%n",
+            sample,
+            desk.window.shown().orElseThrow().pieces().stream()
+                .mapToInt(piece -> piece.shape().triangleCount())
+                .sum(),
+            desk.view().frame().image().getWidth(),
+            desk.view().frame().image().getHeight(),
+            change,
+            turn,
+            MACHINE.getSystemLoadAverage());
+      }
+    }
+    Runtime.getRuntime().exit(0);
+  }
+}
