@@ -1,6 +1,5 @@
 package org.midlateral.recipe;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
@@ -16,12 +15,14 @@ import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.solid.Solid;
+import org.midlateral.trough.Piece;
 
 /**
  * One trough of a comparison, made and loaded.
  *
  * @param wrap share of the circumference; 1 for the closed tube
- * @param solids the trough, and what closes it
+ * @param pieces the trough, and what closes it, bare and as drawn for a right hand
+ * @param solids the same as they are made
  * @param support the three forces on it
  * @param profile its sections along the finger
  * @param atPip its section at the PIP axis
@@ -29,6 +30,7 @@ import org.midlateral.solid.Solid;
  */
 record Compared(
     double wrap,
+    List<Piece> pieces,
     List<Solid> solids,
     ThreePoint support,
     Profile profile,
@@ -36,22 +38,32 @@ record Compared(
     Response response) {
 
   Compared {
+    pieces = List.copyOf(pieces);
     solids = List.copyOf(solids);
   }
 
   /** Makes the trough of an order, alone, and loads it. */
   static Compared trough(Order order) throws DesignRefused {
     Orthosis made = Orthosis.make(Variant.withoutShell(order));
-    return of(made, order.design().trough().wrap(), List.of(made.trough()));
+    return of(made, order.design().trough().wrap(), List.of(bare(made)), List.of(made.trough()));
   }
 
   /** Makes the trough of an order up to the mid-lateral lines, closes it dorsally and loads it. */
   static Compared closed(Order order) throws DesignRefused {
     Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(order, 0.5)));
-    return of(made, 1, List.of(made.trough(), DorsalHalf.of(made, 0.5)));
+    return of(
+        made,
+        1,
+        List.of(bare(made), DorsalHalf.piece(made, 0.5)),
+        List.of(made.trough(), DorsalHalf.of(made, 0.5)));
   }
 
-  private static Compared of(Orthosis made, double wrap, List<Solid> solids) throws DesignRefused {
+  private static Piece bare(Orthosis made) {
+    return made.relief().over(made.bare());
+  }
+
+  private static Compared of(Orthosis made, double wrap, List<Piece> pieces, List<Solid> solids)
+      throws DesignRefused {
     DigitSurface digit = made.digit();
     Outline outline = made.trough().piece().outline();
     Material material = Material.of(made.order().design().material());
@@ -61,7 +73,8 @@ record Compared(
         Profile.of(sections, Joining.BONDED, outline.proximal(), outline.distal(), material);
     return new Compared(
         wrap,
-        new ArrayList<>(solids),
+        pieces,
+        solids,
         support,
         profile,
         sections.at(digit.pipAxis(), Joining.BONDED),

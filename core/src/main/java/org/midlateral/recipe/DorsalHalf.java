@@ -25,12 +25,22 @@ final class DorsalHalf {
   private DorsalHalf() {}
 
   /**
-   * The rest of an orthosis's trough, edge to edge with it.
+   * The rest of an orthosis's trough as a solid, edge to edge with it.
    *
    * @param wrap the trough's share of the circumference
    * @throws DesignRefused where it cannot be meshed
    */
   static Solid of(Orthosis made, double wrap) throws DesignRefused {
+    Solid solid = SolidMesher.mesh(piece(made, wrap), made.trough().edgeLength());
+    return made.order().measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
+  }
+
+  /**
+   * The rest of an orthosis's trough, as drawn for a right hand.
+   *
+   * @param wrap the trough's share of the circumference
+   */
+  static Piece piece(Orthosis made, double wrap) {
     Piece piece = made.trough().piece();
     DigitSurface digit = piece.digit();
     double from = piece.outline().flankStart();
@@ -53,7 +63,6 @@ final class DorsalHalf {
     TroughDesign design = made.order().design().trough();
     GapField plain = GapField.uniform(design.clearance() + design.liner());
     Piece rest = new Piece("dorsal-half", digit, outline, true, plain, piece.wall());
-    Solid solid = SolidMesher.mesh(made.relief().over(rest), made.trough().edgeLength());
-    return made.order().measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
+    return made.relief().over(rest);
   }
 }

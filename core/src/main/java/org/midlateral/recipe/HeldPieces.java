@@ -15,27 +15,19 @@ import org.midlateral.mechanics.finite.HeldAnswer;
 import org.midlateral.mechanics.finite.HeldJoint;
 import org.midlateral.mechanics.finite.HeldShell;
 import org.midlateral.mechanics.finite.Isotropic;
-import org.midlateral.mechanics.finite.WrapAnswer;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
 import org.midlateral.trough.Piece;
 
 /**
- * The finite elements' answers for one orthosis: its trough alone, the bonded pair, and other
- * wraps.
+ * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
  *
- * @param order with the moment that all of them bear
- * @param moment of the finger about the PIP axis (N·mm)
  * @param trough the trough alone; empty where it could not be meshed
  * @param bonded with the dorsal shell bonded on; empty where there is none
  * @param findings notes about what could not be computed
  */
 record HeldPieces(
-    Order order,
-    double moment,
-    Optional<HeldAnswer> trough,
-    Optional<HeldAnswer> bonded,
-    List<Finding> findings) {
+    Optional<HeldAnswer> trough, Optional<HeldAnswer> bonded, List<Finding> findings) {
 
   HeldPieces {
     findings = List.copyOf(findings);
@@ -60,10 +52,10 @@ record HeldPieces(
     } catch (DesignRefused | IllegalArgumentException e) {
       findings.add(notComputed(e.getMessage()));
     }
-    return new HeldPieces(made.order(), support.moment(), trough, bonded, findings);
+    return new HeldPieces(trough, bonded, findings);
   }
 
-  private static Isotropic isotropic(Order order) {
+  static Isotropic isotropic(Order order) {
     Material material = Material.of(order.design().material());
     return new Isotropic(material.modulus(), material.poisson());
   }
@@ -77,12 +69,16 @@ record HeldPieces(
         Double.NaN);
   }
 
-  /** Another wrap under the same moment; empty where it cannot be computed. */
-  Optional<HeldShell> wrapped(double wrap) {
+  /** A wrap of the comparison under its own forces; empty where it cannot be computed. */
+  static Optional<HeldShell> compared(Compared one, Isotropic material) {
     Halt.ifInterrupted();
     try {
-      return Optional.of(
-          WrapAnswer.held(order.measurements(), order.design(), isotropic(order), moment, wrap));
+      Piece trough = one.pieces().get(0);
+      FingerShell shell =
+          one.pieces().size() == 1
+              ? FingerShell.trough(trough, material)
+              : FingerShell.closed(trough, one.pieces().get(1), material);
+      return Optional.of(HeldShell.solve(shell, HeldJoint.of(one.support())));
     } catch (DesignRefused | IllegalArgumentException e) {
       return Optional.empty();
     }

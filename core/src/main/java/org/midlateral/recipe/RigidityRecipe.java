@@ -24,6 +24,7 @@ import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.finite.HeldAnswer;
 import org.midlateral.mechanics.finite.HeldShell;
+import org.midlateral.mechanics.finite.Isotropic;
 import org.midlateral.recipe.Rigidity.Curve;
 import org.midlateral.solid.Solid;
 
@@ -68,7 +69,9 @@ final class RigidityRecipe {
     Compared own = Compared.trough(loaded);
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<Compared> compared = compare(wraps, half);
-    List<Optional<HeldShell>> shells = compared.stream().map(c -> held.wrapped(c.wrap())).toList();
+    Isotropic isotropic = HeldPieces.isotropic(loaded);
+    List<Optional<HeldShell>> shells =
+        compared.stream().map(one -> HeldPieces.compared(one, isotropic)).toList();
     String note = note();
     return new Rigidity(
         orthosis,

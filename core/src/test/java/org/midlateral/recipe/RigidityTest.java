@@ -223,6 +223,29 @@ class RigidityTest {
         .isGreaterThan(usual.forces().finiteElements().bonded().extensionLost());
   }
 
+  /** Each wrap's finite elements bear what its beam bears, on the same pieces. */
+  @Test
+  void finiteElementsOfTheWrapsAreThoseOfThePiecesCompared() {
+    List<RigidityBlock.Wrap> wraps = usual.rigidity().wraps();
+    double[] lost = wraps.stream().mapToDouble(w -> w.finiteElements().extensionLost()).toArray();
+
+    assertThat(lost[2]).isEqualTo(usual.forces().finiteElements().trough().extensionLost());
+    assertThat(lost[0] / lost[2]).isBetween(15.0, 24.0);
+    assertThat(lost[1]).isBetween(3 * lost[2], lost[0] / 3);
+    // The whole tube does not close up; it is stiffer than the trough with half as long a shell.
+    assertThat(lost[3]).isLessThan(usual.forces().finiteElements().bonded().extensionLost());
+  }
+
+  @Test
+  void theWrapsAreHeldAtTheZonesAskedFor() throws Exception {
+    Rigidity wide =
+        rigidity(List.of(0.5), "support.proximal-zone=14 mm", "support.distal-zone=12 mm");
+
+    double lost = wide.rigidity().wraps().get(0).finiteElements().extensionLost();
+    assertThat(lost).isEqualTo(wide.forces().finiteElements().trough().extensionLost());
+    assertThat(lost).isNotEqualTo(usual.forces().finiteElements().trough().extensionLost());
+  }
+
   @Test
   void thePlotIsSvgAndTheSameEachTime() throws Exception {
     String plot = usual.plot();

@@ -3,6 +3,7 @@ package org.midlateral.mechanics.finite;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
@@ -19,6 +20,9 @@ import org.midlateral.trough.Piece;
  * every node of the dorsal layer is tied to the trough's: it moves as a point fixed to the trough's
  * wall would, so that the two bend as one section there. It is what glue without give would do, and
  * so the stiffer of the two bounds; a taped pair lies between it and the trough alone.
+ *
+ * <p><b>Closed.</b> Where the dorsal piece ends edge to edge with the trough, as in the whole tube
+ * that wraps are compared with, the nodes on its finished edge are tied to the trough's.
  */
 public final class FingerShell {
   /** The triangles' edge is one wall, within these bounds (mm). */
@@ -33,7 +37,10 @@ public final class FingerShell {
   private final List<LayerMap> maps;
   private final ShellModel model;
 
-  private FingerShell(List<Layer> layers, Isotropic material) {
+  /** A node on the common edge lies no farther outside than this share of a triangle's height. */
+  private static final double ON_EDGE = 0.2;
+
+  private FingerShell(List<Layer> layers, boolean edgeToEdge, Isotropic material) {
     this.layers = List.copyOf(layers);
     maps = layers.stream().map(LayerMap::new).toList();
     double[] xyz = {};
@@ -50,7 +57,10 @@ public final class FingerShell {
       corners = all;
     }
     ShellModel loose = new ShellModel(xyz, corners, wall, material);
-    model = layers.size() == 1 ? loose : loose.tied(ties(loose));
+    model =
+        layers.size() == 1
+            ? loose
+            : loose.tied(edgeToEdge ? tiesOnEdge(loose) : tiesInOverlap(loose));
   }
 
   /**
@@ -72,14 +82,25 @@ public final class FingerShell {
     return bonded(coarse(trough), coarse(dorsal), material);
   }
 
+  /**
+   * The trough and the dorsal piece that closes it edge to edge, on meshes of about one wall.
+   *
+   * @throws DesignRefused where a surface folds at an edge
+   */
+  public static FingerShell closed(Piece trough, Piece rest, Isotropic material)
+      throws DesignRefused {
+    return new FingerShell(
+        List.of(new Layer(coarse(trough)), new Layer(coarse(rest))), true, material);
+  }
+
   /** The trough alone, on the mesh it has. */
   public static FingerShell of(Solid trough, Isotropic material) {
-    return new FingerShell(List.of(new Layer(trough)), material);
+    return new FingerShell(List.of(new Layer(trough)), false, material);
   }
 
   /** The trough and its dorsal shell, bonded, on the meshes they have. */
   public static FingerShell bonded(Solid trough, Solid dorsal, Isotropic material) {
-    return new FingerShell(List.of(new Layer(trough), new Layer(dorsal)), material);
+    return new FingerShell(List.of(new Layer(trough), new Layer(dorsal)), false, material);
   }
 
   private static Solid coarse(Piece piece) throws DesignRefused {
@@ -98,15 +119,24 @@ public final class FingerShell {
     return both;
   }
 
-  private List<Tie> ties(ShellModel loose) {
+  private List<Tie> tiesInOverlap(ShellModel loose) {
+    int faces = trough().innerTriangles();
+    return ties(loose, 0, layers.get(1).inner, s -> s.depth() >= 0 && s.triangle() < faces);
+  }
+
+  private List<Tie> tiesOnEdge(ShellModel loose) {
+    Layer dorsal = layers.get(1);
+    return ties(loose, dorsal.inner, dorsal.nodeCount(), s -> s.depth() >= -ON_EDGE);
+  }
+
+  private List<Tie> ties(ShellModel loose, int from, int to, Predicate<Spot> meets) {
     Layer dorsal = layers.get(1);
     int first = layers.get(0).nodeCount();
     List<Tie> ties = new ArrayList<>();
-    int faces = trough().innerTriangles();
-    for (int i = 0; i < dorsal.inner; i++) {
+    for (int i = from; i < to; i++) {
       double own = dorsal.turn[i];
       Spot spot = maps.get(0).find(dorsal.station[i], own - Math.copySign(Math.PI, own));
-      if (spot.depth() >= 0 && spot.triangle() < faces) {
+      if (meets.test(spot)) {
         ties.add(Tie.to(loose, spot.triangle(), spot.weights(), first + i));
       }
     }

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
@@ -23,6 +22,12 @@ class HeldShellTest {
 
   static HeldJoint joint(Piece trough) {
     return HeldJoint.on(trough.digit(), trough.outline(), MOMENT);
+  }
+
+  /** 5 N of closure about a joint at 37 mm of 75. */
+  private static HeldJoint pulled() {
+    return new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), 1)
+        .withClosureForce(5);
   }
 
   private static HeldShell solve(Piece trough, double factor) throws DesignRefused {
@@ -49,11 +54,8 @@ class HeldShellTest {
   @Test
   void halfTubeAgreesWithSolids() throws DesignRefused {
     Piece tube = RealPieces.halfTube();
-    HeldJoint joint =
-        new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), 1)
-            .withClosureForce(5);
     HeldAnswer answer =
-        HeldShell.solve(FingerShell.trough(tube, new Isotropic(400, 0.4)), joint).answer();
+        HeldShell.solve(FingerShell.trough(tube, new Isotropic(400, 0.4)), pulled()).answer();
     Percentage three = Percentage.withPercentage(3);
     assertThat(answer.deflectionAtPip()).isCloseTo(0.2313, three);
     assertThat(answer.extensionLost()).isCloseTo(1.330, three);
@@ -148,44 +150,22 @@ class HeldShellTest {
     }
   }
 
+  /**
+   * Two halves tied along their edges give way little more than the tube in one piece, which agrees
+   * with solids: their round rims leave a groove along each seam, and their corners are cut. The
+   * trough alone loses four times as much.
+   */
   @Test
-  void deeperIsStifferAndClosedStiffest() throws DesignRefused {
-    List<WrapAnswer> wraps =
-        WrapAnswer.compare(
-            RealPieces.slim(),
-            Fingers.design(),
-            RealPieces.MATERIAL,
-            MOMENT,
-            0.25,
-            0.35,
-            0.5,
-            WrapAnswer.CLOSED);
-    double[] lost = wraps.stream().mapToDouble(w -> w.answer().extensionLost()).toArray();
-    assertThat(lost).hasSize(4);
-    // In EI a half tube has 24 times the rigidity of a quarter's.
-    assertThat(lost[0] / lost[2]).isBetween(15.0, 24.0);
-    assertThat(lost[1]).isBetween(3 * lost[2], lost[0] / 3);
-    // The shell closes half of the length only.
-    assertThat(lost[2] / lost[3]).isBetween(1.5, 4.0);
-  }
+  void aTubeClosedEdgeToEdgeIsTheTube() throws DesignRefused {
+    Tube tube = new Tube(x -> 9, 1.6, 75, 37, 180, 1);
+    Tube.Measures whole = tube.measures(tube.solve()::displacement);
+    FingerShell halves =
+        FingerShell.closed(
+            RealPieces.tubeHalf("trough"), RealPieces.tubeHalf("dorsal"), new Isotropic(400, 0.4));
+    HeldAnswer answer = HeldShell.solve(halves, pulled()).answer();
 
-  /** A wall that bends keeps its thickness, to first order. */
-  @Test
-  void verticesMoveWithTheWall() throws DesignRefused {
-    HeldShell held = solve(RealPieces.trough(Fingers.ring(), 0.5), 1);
-    Solid trough = held.pieces().get(0);
-    int n = trough.innerVertices();
-    double most = 0;
-    for (int i = 0; i < n; i++) {
-      Vector3D across = trough.mesh().vertex(i).vectorTo(trough.mesh().vertex(n + i));
-      Vector3D apart = held.displacement(0, n + i).subtract(held.displacement(0, i));
-      assertThat(apart.dot(across.normalize())).isCloseTo(0, within(1e-12));
-      most = Math.max(most, held.displacement(0, i).norm());
-    }
-    assertThat(most).isGreaterThan(held.answer().deflectionAtPip() / 2);
-    // The rim's crest does not part from the edge beside it.
-    Vector3D crest = held.displacement(0, trough.crest());
-    assertThat(crest.distance(held.displacement(0, 0))).isLessThan(most);
+    assertThat(answer.extensionLost() / whole.lost()).isBetween(1.0, 1.12);
+    assertThat(answer.deflectionAtPip() / whole.rise()).isBetween(1.0, 1.12);
   }
 
   @Test

@@ -96,6 +96,15 @@ final class RealPieces {
    * half tube.
    */
   static Piece halfTube() {
+    return halfTube("trough", 1.6 * (0.5 - Math.PI / 8));
+  }
+
+  /** Half of the same tube that meets its other half edge to edge: volar or dorsal. */
+  static Piece tubeHalf(String name) {
+    return halfTube(name, 0);
+  }
+
+  private static Piece halfTube(String name, double beyond) {
     double wall = 1.6;
     double skin = 9 - wall / 2;
     double round = 2 * Math.PI * skin;
@@ -128,11 +137,11 @@ final class RealPieces {
             2.5,
             7.5,
             Map.of());
-    double beyond = wall * (0.5 - Math.PI / 8);
     double half = round / 4 + beyond * skin / 9;
     Polygon rectangle = rounded(half, -beyond, 75 + beyond, 1.5);
     Outline outline = new Outline(rectangle, 0.5, -beyond, 1.5, 73.5, 75 + beyond);
-    return new Piece("trough", TapedDigit.of(measured), outline, false, GapField.uniform(0), wall);
+    boolean dorsal = name.equals("dorsal");
+    return new Piece(name, TapedDigit.of(measured), outline, dorsal, GapField.uniform(0), wall);
   }
 
   private static Polygon rounded(double half, double from, double to, double radius) {
