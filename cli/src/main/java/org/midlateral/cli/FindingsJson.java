@@ -20,7 +20,8 @@ final class FindingsJson {
     return text(result.ok(), result.errors(), result.cautions());
   }
 
-  private static String text(boolean ok, List<InputError> errors, List<Finding> findings)
+  /** Errors and findings together. */
+  static String text(boolean ok, List<InputError> errors, List<Finding> findings)
       throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.Refit;
@@ -47,10 +48,8 @@ final class RefitCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Orders.Result made = input.read();
     Orders.Result later = Orders.read(against, List.of());
-    for (Orders.Result read : List.of(made, later)) {
-      if (!read.ok()) {
-        return wrong(read);
-      }
+    if (!made.ok() || !later.ok()) {
+      return wrong(made, later);
     }
     List<Finding> findings = new ArrayList<>(made.cautions());
     findings.addAll(later.cautions());
@@ -74,22 +73,38 @@ final class RefitCommand implements Callable<Integer> {
       }
       return ExitStatus.DONE.code();
     } catch (DesignRefused refused) {
+      findings.add(refused.finding());
       if (talk.json()) {
-        streams.out().print(FindingsJson.text(false, List.of(refused.finding())));
+        streams.out().print(FindingsJson.text(false, findings));
       } else {
-        talk.tell(List.of(refused.finding()), streams);
+        talk.tell(findings, streams);
       }
       return ExitStatus.DESIGN_REFUSED.code();
     }
   }
 
-  private int wrong(Orders.Result read) throws IOException {
+  /** Tells the errors of both files at once. */
+  private int wrong(Orders.Result made, Orders.Result later) throws IOException {
     if (talk.json()) {
-      streams.out().print(FindingsJson.text(read));
+      List<InputError> errors = new ArrayList<>(made.errors());
+      errors.addAll(later.errors());
+      List<Finding> cautions = new ArrayList<>(made.cautions());
+      cautions.addAll(later.cautions());
+      streams.out().print(FindingsJson.text(false, errors, cautions));
     } else {
-      talk.tell(read, streams);
+      talk.tell(made, streams);
+      talk.tell(later, streams);
     }
     return ExitStatus.WRONG_INPUT.code();
+  }
+
+  /** Where a girth lies, in words. */
+  private static String side(double girth) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f mm %s of the volar midline",
+        Math.abs(girth),
+        girth >= 0 ? "radial" : "ulnar");
   }
 
   private static String table(List<Refit> refits) {
@@ -103,11 +118,11 @@ final class RefitCommand implements Callable<Integer> {
           refit.why());
       line(
           text,
-          "  gap to the skin: least %.2f mm (station %.0f mm, girth %+.0f mm), mean %.2f mm, as"
+          "  gap to the skin: least %.2f mm (station %.0f mm, %s), mean %.2f mm, as"
               + " made %.2f mm; pressed in over %.1f %%%n",
           refit.min(),
           refit.minStation(),
-          refit.minGirth(),
+          side(refit.minGirth()),
           refit.mean(),
           refit.asMade(),
           100 * refit.pressedShare());
@@ -122,12 +137,14 @@ final class RefitCommand implements Callable<Integer> {
       for (Refit.AtLevel level : refit.levels()) {
         line(
             text,
-            "  %-18s %10.2f %10.2f %10.2f %+16.1f%n",
+            "  %-18s %10.2f %10.2f %10.2f %16s%n",
             level.level(),
             level.min(),
             level.mean(),
             level.asMade(),
-            level.circumferenceChange());
+            Double.isNaN(level.circumferenceChange())
+                ? "\u2013"
+                : String.format(Locale.ROOT, "%+.1f", level.circumferenceChange()));
       }
     }
     line(

@@ -22,8 +22,8 @@ import org.midlateral.mechanics.Supports;
  * @param seed they were drawn from; the same seed gives the same bands on any number of cores
  * @param tapeError standard deviation of each reading (mm)
  * @param refused samples that could not be made, left out of the bands
- * @param clearance least gap between the piece made as measured and the finger as drawn, PIP axis
- *     over PIP axis (mm); negative where it presses in
+ * @param clearance least gap between the piece made as measured, its liner in, and the finger as
+ *     drawn, PIP axis over PIP axis (mm); negative where it presses in
  * @param bendingAtPip EI at the PIP axis of the trough made from the drawn readings (N·mm²)
  * @param proximalForce under the nominal moment (N)
  * @param distalForce under the nominal moment (N)
@@ -102,7 +102,8 @@ public record Bands(
     try {
       Compared made = Compared.trough(Variant.measured(loaded, drawn));
       double clearance =
-          FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit());
+          FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit())
+              - nominal.order().design().trough().liner();
       return new Sample(clearance, made);
     } catch (DesignRefused | IllegalArgumentException e) {
       return null;

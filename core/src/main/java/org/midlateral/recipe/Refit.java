@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.solid.Solid;
@@ -16,12 +17,13 @@ import org.midlateral.solid.TriangleMesh;
 /**
  * How a piece made from one set of measurements sits on a finger measured later. The piece is
  * rigid; it is laid on with the PIP axes over each other and the finger's directions there alike.
+ * Gaps are those left to the skin by the trough with its liner in.
  *
  * @param piece its name
  * @param asMade mean gap of its inner surface on the finger it was made for (mm)
  * @param min least signed gap of its inner surface to the later skin (mm); negative is pressed in
  * @param minStation where that is, on the later finger (mm)
- * @param minGirth where that is, from the volar midline (mm)
+ * @param minGirth where that is, from the volar midline (mm), positive to the radial side
  * @param mean gap over its inner surface (mm)
  * @param pressedShare share of its inner surface that is pressed into the skin
  * @param levels gap about each level
@@ -69,7 +71,8 @@ public record Refit(
    * @param min least gap (mm)
    * @param mean gap (mm)
    * @param asMade mean gap on the finger it was made for (mm)
-   * @param circumferenceChange later less earlier tape reading (mm)
+   * @param circumferenceChange later less earlier tape reading (mm); NaN where the level was not
+   *     taped earlier
    */
   public record AtLevel(
       String level, double min, double mean, double asMade, double circumferenceChange) {}
@@ -111,22 +114,24 @@ public record Refit(
       double cos = along.dot(wornAlong);
       double sin = along.cross(wornAlong).getY();
       double turn = solid.piece().dorsal() ? Math.PI : 0;
+      double liner = solid.piece().dorsal() ? 0 : made.order().design().trough().liner();
+      boolean left = made.order().measurements().hand() == Hand.LEFT;
       double shift = worn.pipAxis() - old.pipAxis();
       SkinFoot foot = new SkinFoot(worn);
       SkinFoot own = new SkinFoot(old);
       for (int i = 0; i < gap.length; i++) {
         Vector3D at = solid.mesh().vertex(i);
         own.find(at.getX(), at.getY(), at.getZ(), solid.angle(i) + turn, solid.station(i));
-        before[i] = own.distance();
+        before[i] = own.distance() - liner;
         Vector3D off = from.vectorTo(at);
         double x = cos * off.getX() + sin * off.getZ() + to.getX();
         double z = cos * off.getZ() - sin * off.getX() + to.getZ();
         foot.find(x, off.getY(), z, solid.angle(i) + turn, solid.station(i) + shift);
-        gap[i] = foot.distance();
+        gap[i] = foot.distance() - liner;
         if (gap[i] < gap[least] || i == 0) {
           least = i;
           leastStation = foot.station();
-          leastGirth = foot.girth();
+          leastGirth = left ? -foot.girth() : foot.girth();
         }
       }
     }

@@ -103,4 +103,39 @@ class RefitTest {
         .singleElement()
         .satisfies(l -> assertThat(l.circumferenceChange()).isCloseTo(5, within(1e-9)));
   }
+
+  /** What a liner takes is not there to swell into. */
+  @Test
+  void aLinerTakesItsThickness() throws Exception {
+    Orthosis lined = Orthosis.make(sample(List.of("trough.liner=1")));
+
+    Refit same = Refit.of(lined, lined.order().measurements()).get(0);
+    assertThat(same.min()).isCloseTo(0.3, within(0.02));
+    assertThat(Refit.of(lined, changed(4)).get(0).verdict()).isEqualTo(Refit.Verdict.TIGHT);
+  }
+
+  /** Relieved on the radial side, the same finger of either hand is pressed on its ulnar side. */
+  @Test
+  void girthIsRadialOnBothHands() throws Exception {
+    String bubble = "relief.bubbles=[{station: 20, girth: 7, height: 1, length: 14, width: 7}]";
+    List<Double> girths = new ArrayList<>();
+    for (String hand : List.of("right", "left")) {
+      Orthosis relieved = Orthosis.make(sample(List.of(bubble, "hand=" + hand)));
+      girths.add(Refit.of(relieved, changed(3)).get(0).minGirth());
+    }
+    assertThat(girths.get(0)).isLessThan(-1);
+    assertThat(girths.get(1)).isCloseTo(girths.get(0), within(1e-6));
+  }
+
+  @Test
+  void aLevelTapedOnlyLaterHasNoChange() throws Exception {
+    Measurements later = sample(List.of("circumference.dip=40")).measurements();
+    List<Refit> refits = Refit.of(made, later);
+
+    assertThat(refits.get(0).levels())
+        .filteredOn(l -> l.level().equals("dip"))
+        .singleElement()
+        .satisfies(l -> assertThat(l.circumferenceChange()).isNaN());
+    assertThat(Report.text(refits)).contains("\"circumferenceChange\" : null");
+  }
 }
