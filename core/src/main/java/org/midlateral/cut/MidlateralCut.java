@@ -1,5 +1,6 @@
 package org.midlateral.cut;
 
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
@@ -70,10 +71,13 @@ public final class MidlateralCut {
               "tongue-short",
               "trough.proximal-margin",
               String.format(
+                  Locale.ROOT,
                   "The tongue is %.1f mm long and %.1f mm wide: its edge would turn within %.1f mm"
                       + " beside the web, and at least 1.5 mm is blunt; make"
                       + " trough.proximal-margin smaller or check length.palmar-crease-to-web.",
-                  length, 2 * half, blunt),
+                  length,
+                  2 * half,
+                  blunt),
               blunt,
               Corner.LEAST_RADIUS));
     }
@@ -134,6 +138,7 @@ public final class MidlateralCut {
                 "distal-end-narrow",
                 "trough.distal-margin",
                 String.format(
+                    Locale.ROOT,
                     "At %.1f mm before the end of the pulp the trough is too narrow for corners"
                         + " of 1.5 mm radius; make trough.distal-margin larger or cover the tip"
                         + " with trough.distal: covered.",

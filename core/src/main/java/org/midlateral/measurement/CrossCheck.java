@@ -3,6 +3,7 @@ package org.midlateral.measurement;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -163,12 +164,20 @@ final class CrossCheck {
             setting -> {
               String allowed =
                   String.format(
+                      Locale.ROOT,
                       "more than %s (%s mm) and less than %s (%s mm), by 1 mm at least",
-                      from, Shown.number(low), to, Shown.number(high));
+                      from,
+                      Shown.number(low),
+                      to,
+                      Shown.number(high));
               String text =
                   String.format(
+                      Locale.ROOT,
                       "%s puts the %s level at station %s mm; allowed: %s",
-                      setting.written(), level.key(), Shown.number(station), allowed);
+                      setting.written(),
+                      level.key(),
+                      Shown.number(station),
+                      allowed);
               errors.add(setting.place().error(blamed, setting.written(), allowed, text));
             });
   }

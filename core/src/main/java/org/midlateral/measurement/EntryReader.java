@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.midlateral.measurement.Entry.Place;
 import org.midlateral.measurement.Entry.Shape;
@@ -89,7 +90,7 @@ final class EntryReader {
       String problem = e.getProblem() == null ? "it cannot be read" : Shown.shown(e.getProblem());
       add(line, "", "", "YAML or JSON", "is not YAML from here on: " + problem);
     } catch (ReaderException e) {
-      String point = String.format("U+%04X", e.getCodePoint());
+      String point = String.format(Locale.ROOT, "U+%04X", e.getCodePoint());
       add(
           lineOf(e.getCodePoint()),
           "",

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.midlateral.measurement.Entry.Place;
 
 /** Reads a measurement file's bytes into text: at most 1 MiB, UTF-8. */
@@ -80,6 +81,7 @@ final class FileText {
       int line = 1 + (int) out.chars().filter(c -> c == '\n').count();
       String text =
           String.format(
+              Locale.ROOT,
               "the byte 0x%02X is not UTF-8; allowed: a text saved as UTF-8",
               bytes[in.position()] & 0xFF);
       throw new Unreadable(name, line, "UTF-8", text);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.midlateral.measurement.Entry.Place;
@@ -123,8 +124,11 @@ public final class Orders {
     Range usual = key.usual().orElseThrow();
     String text =
         String.format(
+            Locale.ROOT,
             "%s: %s is unusual; %s is usual.",
-            path, setting.written(), Shown.range(usual, key, unit));
+            path,
+            setting.written(),
+            Shown.range(usual, key, unit));
     return Optional.of(
         Finding.caution("unusual-value", path, text, value, usual.nearestEnd(value)));
   }

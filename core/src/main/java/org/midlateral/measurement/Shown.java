@@ -3,6 +3,7 @@ package org.midlateral.measurement;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Locale;
 
 /** Values as messages and files show them. */
 final class Shown {
@@ -21,7 +22,7 @@ final class Shown {
       if (isPrintable(point)) {
         shown.appendCodePoint(point);
       } else {
-        shown.append(String.format("\\u%04x", point));
+        shown.append(String.format(Locale.ROOT, "\\u%04x", point));
       }
     }
     return at < text.length() ? shown + "..." : shown.toString();

@@ -2,6 +2,7 @@ package org.midlateral.mechanics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.midlateral.measurement.Finding;
 
 /** What the mechanics of a design give reason to look at. None of them makes it safe or unsafe. */
@@ -44,6 +45,7 @@ public final class Concerns {
               "force-high",
               "support.force",
               String.format(
+                  Locale.ROOT,
                   "The distal end presses with %.2f N; over 1.96 N (200 gf) a published study saw"
                       + " skin more likely to be hurt. Less moment, or a longer distal lever arm.",
                   support.distalForce()),
@@ -57,9 +59,12 @@ public final class Concerns {
               "extension-lost",
               "trough.wall",
               String.format(
+                  Locale.ROOT,
                   "Under %.0f N·mm the trough alone gives way by %.1f degrees of extension, more than"
                       + " %.0f. A thicker trough.wall, a wrap nearer to 0.5, or the dorsal shell.",
-                  support.moment(), extensionLost, EXTENSION_LOST),
+                  support.moment(),
+                  extensionLost,
+                  EXTENSION_LOST),
               extensionLost,
               EXTENSION_LOST));
     }
@@ -81,10 +86,12 @@ public final class Concerns {
               "pressure-high",
               "support.force",
               String.format(
+                  Locale.ROOT,
                   "Mean pressure %s is %.1f kPa, against 4.3 kPa (32 mmHg, a comparison value and no"
                       + " threshold of safety) and 4.9 kPa (50 g/cm², from memory). Less moment,"
                       + " longer lever arms, or a wider contact.",
-                  places[worst], 1000 * pressures[worst]),
+                  places[worst],
+                  1000 * pressures[worst]),
               pressures[worst],
               PRESSURE));
     }
@@ -107,9 +114,13 @@ public final class Concerns {
             "too-shallow",
             "trough.wrap",
             String.format(
+                Locale.ROOT,
                 "At a wrap of %.2f the trough's EI at the PIP axis is %.0f N·mm², %.0f %% of the"
                     + " %.0f N·mm² it has up to the mid-lateral lines (wrap 0.5).",
-                wrap, bending, 100 * share, half),
+                wrap,
+                bending,
+                100 * share,
+                half),
             share,
             SHALLOW));
   }

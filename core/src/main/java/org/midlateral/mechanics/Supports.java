@@ -1,5 +1,6 @@
 package org.midlateral.mechanics;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
@@ -46,9 +47,13 @@ public final class Supports {
               "lever-arm-short",
               "trough." + end + "-margin",
               String.format(
+                  Locale.ROOT,
                   "Past the closure over the PIP joint only %.1f mm of the trough's %s end are left"
                       + " to press on, and at least %.0f mm are needed: a smaller trough.%s-margin.",
-                  Math.max(0, length), end, LEAST_ZONE, end),
+                  Math.max(0, length),
+                  end,
+                  LEAST_ZONE,
+                  end),
               length,
               LEAST_ZONE));
     }

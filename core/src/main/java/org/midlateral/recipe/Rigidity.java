@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.document.RigidityPlot;
@@ -94,7 +95,8 @@ public record Rigidity(
     List<RigidityPlot.Line> lines = new ArrayList<>();
     for (Curve curve : curves) {
       List<Profile.Panel> panels = curve.profile().panels();
-      String label = curve.wrap() == 1 ? "closed" : String.format("wrap %.2f", curve.wrap());
+      String label =
+          curve.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "wrap %.2f", curve.wrap());
       lines.add(
           new RigidityPlot.Line(
               label,

@@ -2,6 +2,7 @@ package org.midlateral.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
@@ -174,7 +175,8 @@ final class RigidityRecipe {
             Finding.note(
                 "wrap-not-compared",
                 "trough.wrap",
-                String.format("A wrap of %.2f cannot be compared: %s", wrap, e.getMessage()),
+                String.format(
+                    Locale.ROOT, "A wrap of %.2f cannot be compared: %s", wrap, e.getMessage()),
                 wrap,
                 Double.NaN));
       }
@@ -199,15 +201,15 @@ final class RigidityRecipe {
     double modulus = material.modulus();
     List<Change> changes = new ArrayList<>();
     change(
-        String.format("wall %.1f mm instead of %.1f", wall + 0.4, wall),
+        String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
         Variant.wall(loaded, wall + 0.4),
         changes);
     change(
-        String.format("wrap %.2f instead of %.2f", wrap - 0.05, wrap),
+        String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
         Variant.wrap(loaded, wrap - 0.05),
         changes);
     change(
-        String.format("material of %.0f MPa instead of %.0f", 0.8 * modulus, modulus),
+        String.format(Locale.ROOT, "material of %.0f MPa instead of %.0f", 0.8 * modulus, modulus),
         Variant.modulus(loaded, 0.8 * modulus),
         changes);
     change("each end 5 mm shorter", Variant.shorter(loaded, 5), changes);

@@ -1,5 +1,6 @@
 package org.midlateral.trough;
 
+import java.util.Locale;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
@@ -45,10 +46,12 @@ public final class Trough {
                 "bend-folds",
                 "angle.pip-extension-deficit",
                 String.format(
+                    Locale.ROOT,
                     "Bent this far, the outside of the trough keeps %.0f %% of its length at"
                         + " station %.0f mm and would fold; at least 25 %% is needed: a smaller"
                         + " angle.pip-extension-deficit, or a thinner trough.wall or trough.liner.",
-                    100 * left, s),
+                    100 * left,
+                    s),
                 left,
                 LEAST_LENGTH));
       }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -119,7 +120,9 @@ class EdgeCasesTest {
         .filteredOn(f -> f.code().equals("going-on"))
         .singleElement()
         .satisfies(
-            f -> assertThat(f.text()).contains(String.format("%.1f mm would pass", largest)));
+            f ->
+                assertThat(f.text())
+                    .contains(String.format(Locale.ROOT, "%.1f mm would pass", largest)));
     assertThat(strain(sample, largest)).isLessThanOrEqualTo(0.012);
     assertThat(strain(sample, largest + 0.2)).isGreaterThan(0.012);
   }

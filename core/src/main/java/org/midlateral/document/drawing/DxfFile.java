@@ -3,6 +3,7 @@ package org.midlateral.document.drawing;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.Label;
@@ -164,7 +165,10 @@ public final class DxfFile {
                 case '–' -> parts.add("-");
                 case '×' -> parts.add("x");
                 default ->
-                    parts.add(c < 127 ? Character.toString(c) : String.format("\\U+%04X", c));
+                    parts.add(
+                        c < 127
+                            ? Character.toString(c)
+                            : String.format(Locale.ROOT, "\\U+%04X", c));
               }
             });
     return String.join("", parts);

@@ -2,6 +2,7 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -164,8 +165,12 @@ public final class ShellModel {
     if (xyz.length != 3 * thickness.length || corners.length % 3 != 0 || corners.length == 0) {
       throw new IllegalArgumentException(
           "need three coordinates and one thickness a node, and three corners a triangle; got "
-              + "%d coordinates, %d thicknesses, %d corners"
-                  .formatted(xyz.length, thickness.length, corners.length));
+              + String.format(
+                  Locale.ROOT,
+                  "%d coordinates, %d thicknesses, %d corners",
+                  xyz.length,
+                  thickness.length,
+                  corners.length));
     }
     for (int i = 0; i < thickness.length; i++) {
       if (!(thickness[i] > 0) || !node(i).isFinite()) {

@@ -2,6 +2,7 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -119,16 +120,27 @@ public final class ShellSolver {
   private void prescribe(Constraint constraint, boolean[] held) {
     if (constraint.node() < 0 || constraint.node() >= model.nodeCount()) {
       throw new IllegalArgumentException(
-          "a constraint names node %d of %d".formatted(constraint.node(), model.nodeCount()));
+          String.format(
+              Locale.ROOT,
+              "a constraint names node %d of %d",
+              constraint.node(),
+              model.nodeCount()));
     }
     if (model.tie(constraint.node()) != null) {
       throw new IllegalArgumentException(
-          "a constraint names node %d, which is tied to others".formatted(constraint.node()));
+          String.format(
+              Locale.ROOT,
+              "a constraint names node %d, which is tied to others",
+              constraint.node()));
     }
     int at = constraint.freedom().at(constraint.node());
     if (held[at]) {
       throw new IllegalArgumentException(
-          "node %d is constrained twice %s".formatted(constraint.node(), constraint.freedom()));
+          String.format(
+              Locale.ROOT,
+              "node %d is constrained twice %s",
+              constraint.node(),
+              constraint.freedom()));
     }
     held[at] = true;
     prescribed[at] = constraint.value();

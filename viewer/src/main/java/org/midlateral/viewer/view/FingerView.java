@@ -8,6 +8,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -194,7 +195,8 @@ public final class FingerView extends StageView {
   private String describe(Pointer.Hit hit) {
     Vector3D onFinger = hit.point().subtract(hit.actor().place());
     String where =
-        String.format("station %.1f mm", Stations.nearest(view.orthosis().digit(), onFinger));
+        String.format(
+            Locale.ROOT, "station %.1f mm", Stations.nearest(view.orthosis().digit(), onFinger));
     int piece = piece(hit.actor());
     if (piece < 0 || colouring.values().isEmpty() || colouring.paints().get(piece).isEmpty()) {
       return hit.actor().name() + ", " + where;

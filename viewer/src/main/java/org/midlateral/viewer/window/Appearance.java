@@ -7,6 +7,7 @@ import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
@@ -54,6 +55,6 @@ final class Appearance {
   }
 
   private static String hex(Color colour) {
-    return String.format("#%06x", colour.getRGB() & 0xFFFFFF);
+    return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xFFFFFF);
   }
 }
