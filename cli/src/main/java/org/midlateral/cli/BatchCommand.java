@@ -1,13 +1,13 @@
 package org.midlateral.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
 import org.midlateral.recipe.batch.FolderInUse;
@@ -71,17 +71,16 @@ final class BatchCommand implements Callable<Integer> {
       return e instanceof SourceProblem ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
     } catch (FileProblem e) {
       streams.err().println("midlateral: " + e.getMessage());
+      if (e.kind() == FileProblem.Kind.NOT_A_FOLDER) {
+        return ExitStatus.WRONG_INPUT.code();
+      }
       streams.err().println("midlateral: stopped; run it again to go on from here");
       return ExitStatus.MACHINE.code();
     }
   }
 
   private int run(OrderSource source) throws IOException, FolderInUse {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw FileProblem.of(folder, e);
-    }
+    WholeFile.makeFolder(folder);
     BatchSettings settings =
         new BatchSettings(
             folder,

@@ -2,11 +2,13 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.Product;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
-/** Validates a measurement file. */
+/** Validates a measurement file and the design it asks for. */
 @Command(
     name = "check",
     description = "Validates measurements and design, and writes nothing.",
@@ -25,17 +27,22 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Orders.Result result = input.read();
-    if (talk.json()) {
-      streams.out().print(FindingsJson.text(result));
-    } else {
-      talk.tell(result, streams);
+    Orders.Result read = input.read();
+    if (!read.ok()) {
+      return talk.wrong(read, streams);
     }
-    if (!result.ok()) {
-      return ExitStatus.WRONG_INPUT.code();
+    Product product = Product.make(read.order(), read.cautions());
+    if (talk.json()) {
+      streams.out().print(FindingsJson.text(product.ok(), product.findings()));
+    } else {
+      talk.tell(product.findings(), streams);
+    }
+    if (!product.ok()) {
+      return ExitStatus.DESIGN_REFUSED.code();
     }
     if (!talk.json()) {
-      int cautions = result.cautions().size();
+      long cautions =
+          product.findings().stream().filter(f -> f.severity() == Finding.Severity.CAUTION).count();
       String counted = cautions == 0 ? "" : ", cautions: " + cautions;
       talk.say(input.file() + ": in order" + counted, streams);
     }

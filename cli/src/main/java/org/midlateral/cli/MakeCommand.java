@@ -1,11 +1,11 @@
 package org.midlateral.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Product;
 import org.midlateral.recipe.Report;
@@ -55,12 +55,12 @@ final class MakeCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Orders.Result read = input.read();
     if (!read.ok()) {
-      if (talk.json()) {
-        streams.out().print(FindingsJson.text(read));
-      } else {
-        talk.tell(read, streams);
-      }
-      return ExitStatus.WRONG_INPUT.code();
+      return talk.wrong(read, streams);
+    }
+    try {
+      WholeFile.requireFolder(folder);
+    } catch (FileProblem problem) {
+      return failed(problem, streams);
     }
     Product product = Product.make(read.order(), read.cautions());
     if (!partsOnly) {
@@ -83,7 +83,7 @@ final class MakeCommand implements Callable<Integer> {
   private int write(Product product) throws IOException {
     Report report;
     try {
-      Files.createDirectories(folder);
+      WholeFile.makeFolder(folder);
       report = product.write(folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
       return failed(problem, streams);
@@ -98,9 +98,11 @@ final class MakeCommand implements Callable<Integer> {
 
   /** Says what became of a file that could not be written. */
   static int failed(FileProblem problem, Streams streams) {
-    boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
-    String way = exists ? " Give --force to replace it." : "";
+    String way = problem.kind() == FileProblem.Kind.EXISTS ? " Give --force to replace it." : "";
     streams.err().println("midlateral: " + problem.getMessage() + way);
-    return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
+    return switch (problem.kind()) {
+      case EXISTS, IS_FOLDER, NOT_A_FOLDER -> ExitStatus.WRONG_INPUT.code();
+      case NO_FOLDER, NOT_ALLOWED, FULL, FAILED -> ExitStatus.MACHINE.code();
+    };
   }
 }

@@ -90,20 +90,12 @@ final class RigidityCommand implements Callable<Integer> {
     requireOptions();
     Orders.Result result = input.read();
     if (!result.ok()) {
-      if (talk.json()) {
-        streams.out().print(FindingsJson.text(result));
-      } else {
-        talk.tell(result, streams);
-      }
-      return ExitStatus.WRONG_INPUT.code();
+      return talk.wrong(result, streams);
     }
     try {
       return compute(result.order(), result.cautions());
     } catch (FileProblem problem) {
-      boolean exists = problem.kind() == FileProblem.Kind.EXISTS;
-      String way = exists ? " Give --force to replace it." : "";
-      streams.err().println("midlateral: " + problem.getMessage() + way);
-      return exists ? ExitStatus.WRONG_INPUT.code() : ExitStatus.MACHINE.code();
+      return MakeCommand.failed(problem, streams);
     } catch (DesignRefused e) {
       return refused(e, result.cautions());
     }

@@ -1,5 +1,6 @@
 package org.midlateral.cli;
 
+import java.io.IOException;
 import java.util.List;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
@@ -25,6 +26,16 @@ final class TalkOptions {
       streams.err().println(error.message());
     }
     tell(result.cautions(), streams);
+  }
+
+  /** Tells what is wrong with an input, in the form asked for; gives the exit status. */
+  int wrong(Orders.Result read, Streams streams) throws IOException {
+    if (json) {
+      streams.out().print(FindingsJson.text(read));
+    } else {
+      tell(read, streams);
+    }
+    return ExitStatus.WRONG_INPUT.code();
   }
 
   /** Tells findings; when quiet, refusals only. */

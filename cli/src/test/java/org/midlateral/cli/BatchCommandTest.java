@@ -52,10 +52,10 @@ class BatchCommandTest {
   }
 
   @Test
-  void aFileInPlaceOfTheFolderGivesStatusFour() throws IOException {
+  void aFileInPlaceOfTheFolderGivesStatusTwo() throws IOException {
     Files.writeString(folder.resolve("out"), "");
     Run run = batch(HEADER + ROW);
-    assertThat(run.status()).as(run.err()).isEqualTo(4);
+    assertThat(run.status()).as(run.err()).isEqualTo(2);
     assertThat(run.err()).contains("out");
   }
 

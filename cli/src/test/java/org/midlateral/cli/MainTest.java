@@ -104,6 +104,14 @@ class MainTest {
   }
 
   @Test
+  void checkRefusesWhatMakeWouldRefuse() throws Exception {
+    Run run = Run.of("check", file.toString(), "--set", "dorsal-shell.length=60");
+
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.err()).contains("refusal: ").contains("dorsal-shell.length");
+  }
+
+  @Test
   void aWrongCommandLineEndsWith2InTwoLines() {
     for (List<String> line :
         List.of(

@@ -17,6 +17,8 @@ public final class FileProblem extends RuntimeException {
   /** What was in the way. */
   public enum Kind {
     EXISTS("exists already and is not replaced unless asked for"),
+    IS_FOLDER("is a folder, and a file is to be written there"),
+    NOT_A_FOLDER("is no folder, and files are to be written into it"),
     NO_FOLDER("cannot be written: its folder does not exist"),
     NOT_ALLOWED("cannot be written: its folder, or the file itself, is read-only"),
     FULL("cannot be written: the disk is full"),
@@ -40,6 +42,14 @@ public final class FileProblem extends RuntimeException {
 
   static FileProblem exists(Path path) {
     return new FileProblem(Kind.EXISTS, path, "", null);
+  }
+
+  static FileProblem isFolder(Path path) {
+    return new FileProblem(Kind.IS_FOLDER, path, "", null);
+  }
+
+  static FileProblem notAFolder(Path path) {
+    return new FileProblem(Kind.NOT_A_FOLDER, path, "", null);
   }
 
   /** What a failed access to a file comes to. */

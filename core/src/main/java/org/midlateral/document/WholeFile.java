@@ -26,6 +26,33 @@ public final class WholeFile {
   private WholeFile() {}
 
   /**
+   * Sees to it that nothing else stands where a folder is to be.
+   *
+   * @throws FileProblem if something does
+   */
+  public static void requireFolder(Path folder) {
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw FileProblem.notAFolder(folder);
+    }
+  }
+
+  /**
+   * Makes a folder, and those above it, where they are missing.
+   *
+   * @throws FileProblem if that cannot be
+   */
+  public static void makeFolder(Path folder) {
+    requireFolder(folder);
+    try {
+      Files.createDirectories(folder);
+    } catch (FileAlreadyExistsException e) {
+      throw FileProblem.notAFolder(Path.of(e.getFile()));
+    } catch (IOException e) {
+      throw FileProblem.of(folder, e);
+    }
+  }
+
+  /**
    * Writes one file.
    *
    * @param force whether a file of that name may be replaced
@@ -122,7 +149,7 @@ public final class WholeFile {
         if (!force) {
           placeNew();
         } else if (Files.isDirectory(file)) {
-          throw new FileAlreadyExistsException(file.toString());
+          throw FileProblem.isFolder(file);
         } else {
           Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE);
         }

@@ -38,9 +38,10 @@ public final class DorsalShell {
     Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
     double wall = shell.wall().orElse(bare.wall());
     double onTop = bare.wall() + shell.fitGap();
+    requireStepUp(design, onTop);
     double rim = shell.fitGap();
     double height = highest(bare, outline, digit) + onTop - shell.clearance();
-    double width = OverlapStep.width(Math.abs(height), wall);
+    double width = OverlapStep.width(height, wall);
     requireRoom(outline, digit, rim + width);
     GapField own = GapField.uniform(shell.clearance()).plus(relief.field());
     GapField gap =
@@ -65,6 +66,26 @@ public final class DorsalShell {
       highest = Math.max(highest, bare.gap().at(edge, s));
     }
     return highest;
+  }
+
+  /** Over the trough's rims the shell must not come nearer to the skin than over the dorsum. */
+  private static void requireStepUp(Design design, double onTop) throws DesignRefused {
+    double top = design.trough().clearance() + design.trough().liner() + onTop;
+    double clearance = design.dorsalShell().clearance();
+    if (clearance > top) {
+      throw new DesignRefused(
+          Finding.refusal(
+              "dorsal-shell-step",
+              "dorsal-shell.clearance",
+              String.format(
+                  Locale.ROOT,
+                  "A dorsal-shell.clearance of %.2f mm is more than the shell has over the trough's"
+                      + " rims, %.2f mm; choose at most that.",
+                  clearance,
+                  top),
+              clearance,
+              top));
+    }
   }
 
   private static void requireRoom(Outline outline, DigitSurface digit, double step)

@@ -132,7 +132,7 @@ class WholeFileTest {
   void aFolderOfThatNameIsNotReplaced() throws IOException {
     Path taken = Files.createDirectory(folder.resolve("a.stl"));
     assertThat(problem(() -> WholeFile.write(taken, text("x"), true)).kind())
-        .isEqualTo(FileProblem.Kind.EXISTS);
+        .isEqualTo(FileProblem.Kind.IS_FOLDER);
     assertThat(names()).containsExactly("a.stl");
   }
 

@@ -94,6 +94,14 @@ class EdgeCasesTest {
   }
 
   @Test
+  void aShellFarOffTheDorsumIsToldHowNear() {
+    Product far = product("slim-little", List.of("dorsal-shell.clearance=3"));
+
+    assertRefused(far, "dorsal-shell.clearance");
+    assertThat(far.findings()).filteredOn(f -> f.code().equals("dorsal-shell-step")).hasSize(1);
+  }
+
+  @Test
   void aShellLongerThanItsRoomIsRefused() {
     assertRefused(product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
   }

@@ -15,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.SwingWorker;
 import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Product;
@@ -121,7 +122,7 @@ final class ExportJob extends SwingWorker<String, String> {
       return refusals(product.findings());
     }
     publish(WRITING);
-    java.nio.file.Files.createDirectories(folder);
+    WholeFile.makeFolder(folder);
     product.write(folder, force, false);
     return "";
   }
