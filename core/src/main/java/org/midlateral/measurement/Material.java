@@ -46,16 +46,24 @@ public record Material(
   }
 
   /**
+   * A material of the shared table.
+   *
+   * @throws IllegalArgumentException where it has none of that name
+   */
+  static Material named(String name) {
+    return all().stream()
+        .filter(material -> material.name.equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no material " + name));
+  }
+
+  /**
    * The material chosen, with the user's own values over the table's.
    *
    * @throws IllegalArgumentException where the table has no material of that name
    */
   public static Material of(Design.MaterialDesign chosen) {
-    Material base =
-        all().stream()
-            .filter(material -> material.name.equals(chosen.name()))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("no material " + chosen.name()));
+    Material base = named(chosen.name());
     Map<String, String> sources = new LinkedHashMap<>(base.sources);
     chosen.modulus().ifPresent(value -> sources.put("modulus", OWN));
     chosen.poisson().ifPresent(value -> sources.put("poisson", OWN));
