@@ -92,8 +92,14 @@ class SharedTablesTest {
       assertThat(material.allowableStrain()).as(name).isBetween(0.005, 0.3);
       assertThat(material.sources())
           .as(name)
-          .containsOnlyKeys("modulus", "poisson", "density", "allowable-strain", "softens")
+          .containsOnlyKeys(
+              "modulus", "poisson", "density", "allowable-strain", "softens", "made-by")
           .allSatisfy((property, source) -> assertThat(source).isNotBlank());
+      if (!material.moulded()) {
+        assertThat(table.find("print.process").orElseThrow().choices())
+            .as(name)
+            .containsAll(material.madeBy());
+      }
     }
   }
 
