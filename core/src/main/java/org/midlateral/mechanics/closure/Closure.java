@@ -136,8 +136,7 @@ public record Closure(
         "closure.kind",
         "A strap over the PIP joint is not advised: "
             + why
-            + ". Use an elastic wrap, wound from both sides toward the joint, or a sleeve"
-            + " (closure.kind: wrap or sleeve).",
+            + ". Use an elastic wrap or a sleeve (closure.kind: wrap or sleeve).",
         Double.NaN,
         Double.NaN);
   }
