@@ -59,6 +59,7 @@ final class RigidityRecipe {
     findings.addAll(
         Concerns.of(
             support,
+            design.support(),
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     Compared half = Compared.trough(Variant.wrap(loaded, 0.5));
