@@ -42,6 +42,15 @@ public record Caution(String code, String text, String figure, List<String> mate
         .toList();
   }
 
+  /**
+   * Those that apply to some material and not to all.
+   *
+   * @param material its name
+   */
+  public static List<Caution> limitedTo(String material) {
+    return forMaterial(material).stream().filter(c -> !c.materials.isEmpty()).toList();
+  }
+
   /** The same with the material's own figure in its text. */
   private Caution of(String material) {
     if (figure.isEmpty()) {

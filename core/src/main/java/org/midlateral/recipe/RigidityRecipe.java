@@ -105,10 +105,7 @@ final class RigidityRecipe {
   }
 
   private List<String> materialCautions() {
-    return Caution.forMaterial(material.name()).stream()
-        .filter(caution -> !caution.materials().isEmpty())
-        .map(Caution::text)
-        .toList();
+    return Caution.limitedTo(material.name()).stream().map(Caution::text).toList();
   }
 
   private Optional<Profile> both(Joining joining) {

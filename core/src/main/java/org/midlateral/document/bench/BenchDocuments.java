@@ -48,7 +48,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
    * @param digit the skin
    * @param relief the bubbles, on a right hand's frame
    * @param solids the pieces, the trough first
-   * @param figures of the mechanics, in the order in which the sheet lists them; may be empty
+   * @param figures of the mechanics
    * @param paper to print on
    */
   public static BenchDocuments of(
@@ -56,7 +56,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
       DigitSurface digit,
       Relief relief,
       List<Solid> solids,
-      List<SheetFigure> figures,
+      SheetFigures figures,
       Paper paper) {
     Pattern pattern = Pattern.of(order, digit, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
