@@ -33,10 +33,6 @@ import org.midlateral.solid.Solid;
  * @param closure the closures
  */
 public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closure closure) {
-  static final String WARNING =
-      "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
-          + " come first.";
-
   public BenchDocuments {
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }
@@ -96,8 +92,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
             + " hand, "
             + word(measured.digit())
             + " finger";
-    return new PageFrame(
-        paper, title, subject, WARNING, caution("skin-check") + " " + caution("remove-it"));
+    return new PageFrame(paper, title, subject, caution("skin-check") + " " + caution("remove-it"));
   }
 
   static String caution(String code) {

@@ -193,11 +193,12 @@ final class BenchSheet {
 
   /** Which material the figures are for. */
   private String ofWhat() {
-    return String.format(Locale.ROOT, "For %s, %.0f MPa", material.title(), material.modulus())
+    return String.format(
+            Locale.ROOT, "Figures of %s (%.0f MPa)", material.title(), material.modulus())
         + (material.moulded()
-            ? ". A sheet creeps and is softer when warm than these figures say."
-            : ", not for a moulded sheet, which creeps and is softer when warm: for its figures"
-                + " order material.name "
+            ? ". A sheet creeps and is softer when warm than they say."
+            : ", not of a moulded sheet, which creeps and is softer when warm; for a sheet's set"
+                + " material.name to "
                 + sheet().name()
                 + ".");
   }

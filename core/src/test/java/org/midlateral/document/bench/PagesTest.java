@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.Paper;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.measurement.LengthUnit;
@@ -91,14 +92,14 @@ class PagesTest {
     String printed = sheet("bulbous-ring", "material.name=pa12");
     assertThat(printed)
         .contains("steps and pattern are for a moulded sheet")
-        .contains("For PA12, laser-sintered, 1500 MPa, not for a moulded sheet")
+        .contains("Figures of PA12, laser-sintered (1500 MPa), not of a moulded sheet")
         .contains("Where it is moulded from a sheet: Keep it out of hot cars")
         .contains("softens at about 55 °C", "gives way slowly");
     String moulded = sheet("covered-tip", "material.name=low-temperature-sheet");
     assertThat(moulded)
-        .contains("For Low-temperature thermoplastic sheet, filled PCL, 600 MPa.")
+        .contains("Figures of Low-temperature thermoplastic sheet, filled PCL (600 MPa).")
         .contains("softens at about 55 °C", "gives way slowly")
-        .doesNotContain("Where it is moulded", "not for a moulded sheet");
+        .doesNotContain("Where it is moulded", "not of a moulded sheet");
     assertThat(printed + moulded)
         .contains(
             "60 draws (seed 7) of tape readings that err by 1.5 mm, one standard deviation; 3 that"
@@ -131,8 +132,7 @@ class PagesTest {
         PDFTextStripper one = new PDFTextStripper();
         one.setStartPage(p + 1);
         one.setEndPage(p + 1);
-        assertThat(one.getText(document))
-            .contains(BenchDocuments.WARNING, "page " + (p + 1) + " of ");
+        assertThat(one.getText(document)).contains(PageFrame.WARNING, "page " + (p + 1) + " of ");
         embedded(document.getPage(p));
         apart(name, boxes.pages.get(p));
         assertThat(Pixels.ofPdf(pdf, p, 60).drawnOutside(Paper.USED_WIDTH, Paper.USED_HEIGHT))
