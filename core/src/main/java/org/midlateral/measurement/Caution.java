@@ -2,6 +2,7 @@ package org.midlateral.measurement;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.midlateral.measurement.SharedTable.Row;
 import org.midlateral.shared.SharedData;
 
@@ -10,9 +11,11 @@ import org.midlateral.shared.SharedData;
  *
  * @param code a stable word for scripts
  * @param text one or two sentences for a person
+ * @param figure a sentence on the temperature at which a material softens, to be formatted with it;
+ *     empty where there is none to tell
  * @param materials the materials it is limited to, by name; empty where it always applies
  */
-public record Caution(String code, String text, List<String> materials) {
+public record Caution(String code, String text, String figure, List<String> materials) {
 
   public Caution {
     materials = List.copyOf(materials);
@@ -35,14 +38,46 @@ public record Caution(String code, String text, List<String> materials) {
   public static List<Caution> forMaterial(String material) {
     return all().stream()
         .filter(caution -> caution.materials.isEmpty() || caution.materials.contains(material))
+        .map(caution -> caution.of(material))
         .toList();
+  }
+
+  /**
+   * Those that apply to some material and not to all.
+   *
+   * @param material its name
+   */
+  public static List<Caution> limitedTo(String material) {
+    return forMaterial(material).stream().filter(c -> !c.materials.isEmpty()).toList();
+  }
+
+  /** The same with the material's own figure in its text. */
+  private Caution of(String material) {
+    if (figure.isEmpty()) {
+      return this;
+    }
+    String told = String.format(Locale.ROOT, figure, Material.named(material).softens());
+    return new Caution(code, text + " " + told, "", materials);
   }
 
   private static List<Caution> load() {
     List<Caution> cautions = new ArrayList<>();
     for (Row row : SharedTable.rows(SharedTable.load(SharedData.CAUTIONS))) {
-      cautions.add(new Caution(row.text("code"), row.text("text"), row.list("materials")));
+      String figure = row.optional("figure").orElse("");
+      cautions.add(new Caution(row.text("code"), row.text("text"), figure, materials(row)));
     }
     return List.copyOf(cautions);
+  }
+
+  private static List<String> materials(Row row) {
+    return row.optional("softens-below")
+        .map(Double::parseDouble)
+        .map(
+            limit ->
+                Material.all().stream()
+                    .filter(material -> material.softens() < limit)
+                    .map(Material::name)
+                    .toList())
+        .orElse(row.list("materials"));
   }
 }

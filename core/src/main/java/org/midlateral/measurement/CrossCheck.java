@@ -50,6 +50,7 @@ final class CrossCheck {
     check.stations();
     check.vents("trough.vents");
     check.vents("dorsal-shell.vents");
+    check.process();
     return new Checked(check.errors, check.cautions);
   }
 
@@ -206,6 +207,27 @@ final class CrossCheck {
       String allowed = "a spacing of the diameter and 2 mm at least";
       String text = setting.written() + " lets the vents run together; allowed: " + allowed;
       errors.add(setting.place().error(key, setting.written(), allowed, text));
+    }
+  }
+
+  /**
+   * Printing by a process that the material is not usually printed by. Whoever states a modulus has
+   * a material of his own, of which the table knows no process.
+   */
+  private void process() {
+    if (settings.given("material.modulus").isPresent()) {
+      return;
+    }
+    Material material = Material.named(settings.word("material.name"));
+    String process = settings.word("print.process");
+    if (!material.goesWith(process)) {
+      String text =
+          String.format(
+              "print.process: %s is not usually printed by %s, but by %s; its limits and figures may"
+                  + " not hold. Choose print.process and material.name to go together.",
+              material.name(), process, String.join(" or ", material.madeBy()));
+      double none = Double.NaN;
+      cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
     }
   }
 

@@ -18,6 +18,8 @@ import org.midlateral.shared.SharedData;
  * @param density g/cm³
  * @param allowableStrain bending strain borne now and again, as a share
  * @param softens temperature at which a worn piece loses its shape (°C)
+ * @param madeBy what a piece is usually made by: names of printing processes, or {@code moulding};
+ *     empty where that is not known
  * @param sources where each value comes from, by the property's name in the table
  */
 public record Material(
@@ -28,11 +30,16 @@ public record Material(
     double density,
     double allowableStrain,
     double softens,
+    List<String> madeBy,
     Map<String, String> sources) {
+
+  /** Moulding by hand, where a printing process would stand. */
+  private static final String MOULDING = "moulding";
 
   private static final String OWN = "stated in the measurement file";
 
   public Material {
+    madeBy = List.copyOf(madeBy);
     sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
   }
 
@@ -46,16 +53,24 @@ public record Material(
   }
 
   /**
+   * A material of the shared table.
+   *
+   * @throws IllegalArgumentException where it has none of that name
+   */
+  static Material named(String name) {
+    return all().stream()
+        .filter(material -> material.name.equals(name))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no material " + name));
+  }
+
+  /**
    * The material chosen, with the user's own values over the table's.
    *
    * @throws IllegalArgumentException where the table has no material of that name
    */
   public static Material of(Design.MaterialDesign chosen) {
-    Material base =
-        all().stream()
-            .filter(material -> material.name.equals(chosen.name()))
-            .findFirst()
-            .orElseThrow(() -> new IllegalArgumentException("no material " + chosen.name()));
+    Material base = named(chosen.name());
     Map<String, String> sources = new LinkedHashMap<>(base.sources);
     chosen.modulus().ifPresent(value -> sources.put("modulus", OWN));
     chosen.poisson().ifPresent(value -> sources.put("poisson", OWN));
@@ -69,7 +84,18 @@ public record Material(
         chosen.density().orElse(base.density),
         chosen.allowableStrain().orElse(base.allowableStrain),
         base.softens,
+        base.madeBy,
         sources);
+  }
+
+  /** Whether a piece of it is moulded by hand from a sheet. */
+  public boolean moulded() {
+    return madeBy.contains(MOULDING);
+  }
+
+  /** Whether it may be printed by a process: as far as is known, and where it is printed at all. */
+  boolean goesWith(String process) {
+    return madeBy.isEmpty() || moulded() || madeBy.contains(process);
   }
 
   private static List<Material> load() {
@@ -85,9 +111,21 @@ public record Material(
               value(row, "density", sources),
               value(row, "allowable-strain", sources),
               value(row, "softens", sources),
+              madeBy(row, sources),
               sources));
     }
     return List.copyOf(materials);
+  }
+
+  /** All but the last, which is the source. */
+  private static List<String> madeBy(Row row, Map<String, String> sources) {
+    List<String> valuesAndSource = row.list("made-by");
+    if (valuesAndSource.isEmpty()) {
+      return List.of();
+    }
+    int last = valuesAndSource.size() - 1;
+    sources.put("made-by", valuesAndSource.get(last));
+    return valuesAndSource.subList(0, last);
   }
 
   private static double value(Row row, String property, Map<String, String> sources) {

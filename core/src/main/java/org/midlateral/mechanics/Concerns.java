@@ -3,6 +3,7 @@ package org.midlateral.mechanics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.midlateral.measurement.Design.SupportDesign;
 import org.midlateral.measurement.Finding;
 
 /** What the mechanics of a design give reason to look at. None of them makes it safe or unsafe. */
@@ -35,15 +36,17 @@ public final class Concerns {
   /**
    * Concerns about the forces and about what the piece gives way.
    *
+   * @param design which of its keys set the forces
    * @param extensionLost of the trough alone (degrees)
    */
-  public static List<Finding> of(ThreePoint support, double extensionLost) {
+  public static List<Finding> of(ThreePoint support, SupportDesign design, double extensionLost) {
+    String key = design.moment().isPresent() ? "support.moment" : "support.force";
     List<Finding> findings = new ArrayList<>();
     if (support.distalForce() > FORCE * (1 + 1e-9)) {
       findings.add(
           Finding.caution(
               "force-high",
-              "support.force",
+              key,
               String.format(
                   Locale.ROOT,
                   "The distal end presses with %.2f N; over 1.96 N (200 gf) a published study saw"
@@ -52,7 +55,7 @@ public final class Concerns {
               support.distalForce(),
               FORCE));
     }
-    pressure(support, findings);
+    pressure(support, key, findings);
     if (extensionLost > EXTENSION_LOST) {
       findings.add(
           Finding.caution(
@@ -71,7 +74,7 @@ public final class Concerns {
     return findings;
   }
 
-  private static void pressure(ThreePoint support, List<Finding> findings) {
+  private static void pressure(ThreePoint support, String key, List<Finding> findings) {
     double[] pressures = {
       support.proximalPressure(), support.distalPressure(), support.pipPressure()
     };
@@ -84,7 +87,7 @@ public final class Concerns {
       findings.add(
           Finding.caution(
               "pressure-high",
-              "support.force",
+              key,
               String.format(
                   Locale.ROOT,
                   "Mean pressure %s is %.1f kPa, against 4.3 kPa (32 mmHg, a comparison value and no"

@@ -13,6 +13,8 @@ import org.midlateral.document.Content;
 import org.midlateral.document.bench.BenchBlocks;
 import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigure;
+import org.midlateral.document.bench.SheetFigures;
+import org.midlateral.document.bench.SheetFigures.Draws;
 import org.midlateral.document.drawing.Paper;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
@@ -33,7 +35,7 @@ public record Documents(
     Map<String, Content> files,
     List<Finding> findings) {
 
-  /** Samples behind each band, and the seed they are drawn from: printed on the sheet. */
+  /** Samples behind each band, and the seed they are drawn from. */
   private static final int SAMPLES = 100;
 
   private static final long SEED = 1;
@@ -57,7 +59,7 @@ public record Documents(
             made.digit(),
             made.relief(),
             made.solids(),
-            rigidity.map(r -> figures(r, bands(made.order()))).orElse(List.of()),
+            rigidity.map(r -> sheet(r, bands(made.order()))).orElse(SheetFigures.NONE),
             Paper.usualWith(made.order().measurements().unit()));
     findings.addAll(bench.closure().findings());
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
@@ -104,6 +106,12 @@ public record Documents(
     } catch (DesignRefused e) {
       return Optional.empty();
     }
+  }
+
+  private static SheetFigures sheet(Rigidity rigidity, Optional<Bands> bands) {
+    return new SheetFigures(
+        figures(rigidity, bands),
+        bands.map(b -> new Draws(b.samples(), b.seed(), b.tapeError(), b.refused())));
   }
 
   private static List<SheetFigure> figures(Rigidity rigidity, Optional<Bands> bands) {

@@ -64,6 +64,7 @@ final class RigidityRecipe {
     findings.addAll(
         Concerns.of(
             support,
+            design.support(),
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     Compared half = Compared.trough(Variant.wrap(loaded, 0.5));
@@ -129,10 +130,7 @@ final class RigidityRecipe {
   }
 
   private List<String> materialCautions() {
-    return Caution.forMaterial(material.name()).stream()
-        .filter(caution -> !caution.materials().isEmpty())
-        .map(Caution::text)
-        .toList();
+    return Caution.limitedTo(material.name()).stream().map(Caution::text).toList();
   }
 
   private Optional<Profile> both(Joining joining) {

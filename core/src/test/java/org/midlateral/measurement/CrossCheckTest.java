@@ -98,6 +98,37 @@ class CrossCheckTest {
     assertThat(with("width.dip=17", "circumference.dip=52").cautions()).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "pa12, powder, true",
+    "pa12, filament, false",
+    "petg, powder, false",
+    "petg, filament, true",
+    "pla, resin, false",
+    "pp, powder, true",
+    "pp, filament, true",
+    "low-temperature-sheet, powder, true",
+  })
+  void cautionsAProcessTheMaterialIsNotPrintedBy(String material, String process, boolean goes) {
+    List<Finding> cautions =
+        with("material.name=" + material, "print.process=" + process).cautions();
+    if (goes) {
+      assertThat(cautions).isEmpty();
+    } else {
+      assertThat(cautions)
+          .extracting(Finding::code, Finding::key)
+          .containsExactly(
+              org.assertj.core.groups.Tuple.tuple("process-and-material", "print.process"));
+    }
+  }
+
+  @Test
+  void namesTheProcessTheMaterialIsPrintedBy() {
+    assertThat(with("material.name=petg").cautions().get(0).text())
+        .contains("petg is not usually printed by powder, but by filament;");
+    assertThat(with("material.name=petg", "material.modulus=1800").cautions()).isEmpty();
+  }
+
   @Test
   void cautionsValuesOutsideTheUsualRange() {
     Finding finding = with("trough.wrap=0.4").cautions().get(0);

@@ -92,8 +92,14 @@ class SharedTablesTest {
       assertThat(material.allowableStrain()).as(name).isBetween(0.005, 0.3);
       assertThat(material.sources())
           .as(name)
-          .containsOnlyKeys("modulus", "poisson", "density", "allowable-strain", "softens")
+          .containsOnlyKeys(
+              "modulus", "poisson", "density", "allowable-strain", "softens", "made-by")
           .allSatisfy((property, source) -> assertThat(source).isNotBlank());
+      if (!material.moulded()) {
+        assertThat(table.find("print.process").orElseThrow().choices())
+            .as(name)
+            .containsAll(material.madeBy());
+      }
     }
   }
 
@@ -132,10 +138,20 @@ class SharedTablesTest {
   @Test
   void heatIsCautionedWhereAMaterialSoftensEarly() {
     for (Material material : Material.all()) {
-      boolean cautioned =
-          Caution.forMaterial(material.name()).stream().anyMatch(c -> c.code().equals("heat"));
-      assertThat(cautioned).as(material.name()).isEqualTo(material.softens() < 65);
+      List<String> heat =
+          Caution.forMaterial(material.name()).stream()
+              .filter(c -> c.code().equals("heat"))
+              .map(Caution::text)
+              .toList();
+      if (material.softens() < 90) {
+        assertThat(heat).as(material.name()).hasSize(1);
+        assertThat(heat.get(0)).contains(String.format("about %.0f °C.", material.softens()));
+      } else {
+        assertThat(heat).as(material.name()).isEmpty();
+      }
     }
+    assertThat(Caution.forMaterial("petg")).extracting(Caution::code).contains("heat");
+    assertThat(Caution.forMaterial("pa12")).extracting(Caution::code).doesNotContain("heat");
   }
 
   @Test

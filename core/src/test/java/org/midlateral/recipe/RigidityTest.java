@@ -100,9 +100,11 @@ class RigidityTest {
 
   @Test
   void aStatedMomentGoesBeforeTheForce() throws Exception {
-    SupportBlock forces = rigidity(List.of(0.5), "support.moment=50").forces();
+    Rigidity stated = rigidity(List.of(0.5), "support.moment=50");
+    SupportBlock forces = stated.forces();
 
     assertThat(forces.moment()).isEqualTo(50);
+    assertThat(stated.findings()).extracting(Finding::key).containsExactly("support.moment");
     assertThat(forces.forces().distal()).isCloseTo(50 / 36.5, within(1e-9));
   }
 
@@ -135,6 +137,7 @@ class RigidityTest {
     assertThat(wrap.text()).contains("wrap of 0.25").contains("N·mm²");
     Finding force = shallow.findings().get(0);
     assertThat(force.value()).isCloseTo(3, within(1e-12));
+    assertThat(force.key()).isEqualTo("support.force");
     // 32 mmHg of 133.322 Pa.
     assertThat(Concerns.PRESSURE).isCloseTo(32 * 133.322e-6, within(1e-6));
     // 50 gf of 9.80665 mN over 100 mm².

@@ -5,7 +5,7 @@ import java.util.Locale;
 import org.midlateral.mechanics.closure.Closure;
 
 /**
- * What the report says of closure and blank; lengths in mm, pressures in kPa.
+ * What the report says of closure and blank; lengths in mm, pressures in MPa.
  *
  * @param closure how it is held on
  * @param blank what to cut from a cold sheet

@@ -33,10 +33,6 @@ import org.midlateral.solid.Solid;
  * @param closure the closures
  */
 public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closure closure) {
-  static final String WARNING =
-      "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
-          + " come first.";
-
   public BenchDocuments {
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }
@@ -48,7 +44,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
    * @param digit the skin
    * @param relief the bubbles, on a right hand's frame
    * @param solids the pieces, the trough first
-   * @param figures of the mechanics, in the order in which the sheet lists them; may be empty
+   * @param figures of the mechanics
    * @param paper to print on
    */
   public static BenchDocuments of(
@@ -56,7 +52,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
       DigitSurface digit,
       Relief relief,
       List<Solid> solids,
-      List<SheetFigure> figures,
+      SheetFigures figures,
       Paper paper) {
     Pattern pattern = Pattern.of(order, digit, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
@@ -96,8 +92,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
             + " hand, "
             + word(measured.digit())
             + " finger";
-    return new PageFrame(
-        paper, title, subject, WARNING, caution("skin-check") + " " + caution("remove-it"));
+    return new PageFrame(paper, title, subject, caution("skin-check") + " " + caution("remove-it"));
   }
 
   static String caution(String code) {

@@ -16,6 +16,7 @@ import org.midlateral.document.pattern.LevelMark;
 import org.midlateral.document.pattern.LevelNames;
 import org.midlateral.document.pattern.Pattern;
 import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.closure.Closure;
@@ -32,6 +33,7 @@ final class BenchSheet {
 
   private final Order order;
   private final Measurements measured;
+  private final Material material;
   private final DigitSurface digit;
   private final Relief relief;
   private final List<Solid> solids;
@@ -48,6 +50,7 @@ final class BenchSheet {
       Closure closure) {
     this.order = order;
     this.measured = order.measurements();
+    this.material = Material.of(order.design().material());
     this.digit = digit;
     this.relief = relief;
     this.solids = List.copyOf(solids);
@@ -57,7 +60,7 @@ final class BenchSheet {
   }
 
   /** The two pages. */
-  List<Page> pages(List<SheetFigure> figures, PageFrame frame) {
+  List<Page> pages(SheetFigures figures, PageFrame frame) {
     return frame.around(List.of(first(frame), second(figures, frame)));
   }
 
@@ -149,10 +152,10 @@ final class BenchSheet {
     return String.format(Locale.ROOT, "%.0f°", Math.toDegrees(radians));
   }
 
-  private List<Block> second(List<SheetFigure> figures, PageFrame frame) {
+  private List<Block> second(SheetFigures figures, PageFrame frame) {
     BenchSteps steps = new BenchSteps(order, digit, lengths);
     Column left = new Column(0, frame.top(), HALF);
-    left.heading("Steps");
+    left.heading("Steps, to mould it by hand");
     int number = 1;
     for (String step : steps.steps(pattern, closure)) {
       left.item(number++ + ".", step);
@@ -164,9 +167,7 @@ final class BenchSheet {
     steps.checks().forEach(right::tick);
     right.gap(2).heading("Wear and cautions");
     right.paragraph("Worn at night: ______ hours. Day wear: ______. Review on: ____________");
-    for (Caution caution : Caution.forMaterial(order.design().material().name())) {
-      right.item("•", caution.text());
-    }
+    cautions(right);
     right.gap(2).heading("Measure next time");
     right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime());
     right.paragraph("Same levels, same time of day. Date, initials: ____________");
@@ -175,19 +176,49 @@ final class BenchSheet {
     return blocks;
   }
 
-  private static void forces(Column column, List<SheetFigure> figures) {
-    if (figures.isEmpty()) {
+  private void forces(Column column, SheetFigures figures) {
+    if (figures.figures().isEmpty()) {
       column.paragraph("Not computed for this order.");
       return;
     }
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("figure", "value", "band"));
-    for (SheetFigure figure : figures) {
+    for (SheetFigure figure : figures.figures()) {
       rows.add(Row.of(figure.what(), figure.shown(), figure.band()));
     }
     column.table(List.of(0.52, 0.22, 0.26), rows);
-    column.paragraph(
-        "Bands: the middle nine tenths of 100 draws (seed 1) of tape readings that err by 1 mm, one"
-            + " standard deviation. A sheet creeps and is softer when warm than these figures say.");
+    column.paragraph(ofWhat());
+    figures.draws().ifPresent(draws -> column.paragraph(draws.said()));
+  }
+
+  /** Which material the figures are for. */
+  private String ofWhat() {
+    return String.format(
+            Locale.ROOT, "Figures of %s (%.0f MPa)", material.title(), material.modulus())
+        + (material.moulded()
+            ? ". A sheet creeps and is softer when warm than they say."
+            : ", not of a moulded sheet, which creeps and is softer when warm; for a sheet's set"
+                + " material.name to "
+                + sheet().name()
+                + ".");
+  }
+
+  /** What the steps are for, where the order names another material. */
+  private static Material sheet() {
+    return Material.all().stream().filter(Material::moulded).findFirst().orElseThrow();
+  }
+
+  /** Those of the material ordered, and of a sheet, as the steps are for one. */
+  private void cautions(Column column) {
+    for (Caution caution : Caution.forMaterial(material.name())) {
+      column.item("•", caution.text());
+    }
+    if (!material.moulded()) {
+      String texts =
+          Caution.limitedTo(sheet().name()).stream()
+              .map(Caution::text)
+              .collect(Collectors.joining(" "));
+      column.item("•", "Where it is moulded from a sheet: " + texts);
+    }
   }
 }

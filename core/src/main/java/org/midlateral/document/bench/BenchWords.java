@@ -80,7 +80,9 @@ final class BenchWords {
             + (design.trough().liner() > 0
                 ? ", on a liner of " + lengths.thin(design.trough().liner())
                 : "")
-            + ". Figures are for this material.");
+            + (material.moulded()
+                ? ". Figures are for this material."
+                : ". Figures are for this material; steps and pattern are for a moulded sheet."));
     texts.add(
         "Moulded by hand: a low-temperature sheet of "
             + lengths.thin(design.trough().wall())

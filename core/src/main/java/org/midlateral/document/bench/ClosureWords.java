@@ -53,8 +53,8 @@ final class ClosureWords {
                             + String.format(
                                 Locale.ROOT,
                                 " %.1f kPa (%.0f mmHg)",
-                                p.pressure(),
-                                Laplace.MMHG_PER_KPA * p.pressure()))
+                                Laplace.KPA_PER_MPA * p.pressure(),
+                                Laplace.MMHG_PER_MPA * p.pressure()))
                 .collect(Collectors.joining(", "))
             + ". Mean figures; higher over sharp curves. Wind from distal to proximal, without"
             + " added pull over the joint.");

@@ -26,7 +26,6 @@ public final class MeasuringForm {
             paper,
             "Measuring form",
             "all lengths in " + new Lengths(unit).plural(),
-            BenchDocuments.WARNING,
             BenchDocuments.caution("not-for"));
     List<Block> blocks = new ArrayList<>();
     Column wide = new Column(0, frame.top() - 1, Paper.USED_WIDTH);

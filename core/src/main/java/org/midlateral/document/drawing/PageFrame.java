@@ -13,11 +13,14 @@ import org.midlateral.document.drawing.Page.Role;
  * @param paper it is printed on
  * @param title of the document
  * @param subject which order it is about
- * @param warning set in bold in the foot
- * @param cautions set under it
+ * @param cautions set in the foot, under the warning
  */
-public record PageFrame(
-    Paper paper, String title, String subject, String warning, String cautions) {
+public record PageFrame(Paper paper, String title, String subject, String cautions) {
+  /** Stands on every page and every drawing that may leave the bench alone. */
+  public static final String WARNING =
+      "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
+          + " come first.";
+
   private static final double HEAD = 12;
   private static final double FOOT_TYPE = 2.5;
   private static final double FOOT_LINE = 3.3;
@@ -57,7 +60,7 @@ public record PageFrame(
     double y = bottom() - FOOT_LINE - 1.5;
     Sketch foot = new Sketch();
     foot.line(Pen.EDGE, 0, y + FOOT_LINE, Paper.USED_WIDTH, y + FOOT_LINE);
-    foot.bold(warning, 0, y, FOOT_TYPE);
+    foot.bold(WARNING, 0, y, FOOT_TYPE);
     foot.text(number, Paper.USED_WIDTH, y, FOOT_TYPE, Anchor.END, 0);
     for (String line : foot()) {
       y -= FOOT_LINE;

@@ -7,8 +7,10 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.ScaleBars;
+import org.midlateral.document.drawing.Typeface;
 import org.midlateral.document.pattern.Unrolled.Distortion;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Order;
@@ -19,6 +21,7 @@ public final class PatternDrawing {
   private static final double BORDER = 8;
   private static final double GAP = 8;
   private static final double TYPE = 2.5;
+  private static final double LINE = 3.3;
 
   /** Beyond this the sheet must be worked, not only bent. Common practice, no source. */
   private static final double NOTICED = 0.02;
@@ -173,7 +176,9 @@ public final class PatternDrawing {
     Drawing template = figures.get(1).drawing();
     double right = BORDER + blank.width() + GAP;
     double width = right + template.width();
-    double height = 2 * BORDER;
+    String foot = order.measurements().reference() + ". " + PageFrame.WARNING;
+    List<String> lines = Typeface.REGULAR.wrapped(foot, TYPE, width - BORDER);
+    double height = 2 * BORDER + (lines.size() - 1) * LINE;
     for (Figure figure : figures.subList(2, figures.size())) {
       width = Math.max(width, BORDER + figure.drawing().width());
       height += figure.drawing().height() + GAP;
@@ -191,7 +196,9 @@ public final class PatternDrawing {
       y -= GAP + figure.drawing().height();
       sketch.add(figure.drawing(), BORDER, y);
     }
-    sketch.text(order.measurements().reference(), BORDER, 2.5, TYPE);
+    for (int i = 0; i < lines.size(); i++) {
+      sketch.text(lines.get(i), BORDER, 2.5 + (lines.size() - 1 - i) * LINE, TYPE);
+    }
     return sketch.drawing(width + BORDER, height);
   }
 }

@@ -10,6 +10,7 @@ import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.Concerns;
 import org.midlateral.relief.Relief;
 import org.midlateral.relief.ReliefBubble;
 import org.midlateral.solid.Solid;
@@ -35,12 +36,6 @@ public record Closure(
 
   /** Turns of tape lie this far from the ends of the shell (mm). Common practice, no source. */
   private static final double FROM_END = 5;
-
-  /**
-   * Pressure in the arterioles of the nailfold (kPa): 32 mmHg, Landis, Heart 15 (1930) 209-228, as
-   * quoted by later papers. A mark to warn at, not a safe limit.
-   */
-  private static final double CAPILLARY = 4.27;
 
   private static final Finding TAPE_ON_SKIN =
       Finding.caution(
@@ -97,7 +92,7 @@ public record Closure(
 
   private static Optional<Finding> pressing(ElasticWrap wrap) {
     double most = wrap.pressures().stream().mapToDouble(p -> p.pressure()).max().orElseThrow();
-    if (most <= CAPILLARY) {
+    if (most <= Concerns.PRESSURE) {
       return Optional.empty();
     }
     return Optional.of(
@@ -107,13 +102,15 @@ public record Closure(
             String.format(
                 Locale.ROOT,
                 "Laid with %.1f N the wrap presses with up to %.1f kPa (%.0f mmHg) on the whole; blood"
-                    + " in the smallest vessels is at about 4.3 kPa (32 mmHg), and no pressure is safe"
-                    + " for every finger: lay it with less pull, or in fewer layers.",
+                    + " in the smallest vessels is at about %.1f kPa (%.0f mmHg), and no pressure is"
+                    + " safe for every finger: lay it with less pull, or in fewer layers.",
                 wrap.tension(),
-                most,
-                Laplace.MMHG_PER_KPA * most),
+                Laplace.KPA_PER_MPA * most,
+                Laplace.MMHG_PER_MPA * most,
+                Laplace.KPA_PER_MPA * Concerns.PRESSURE,
+                Laplace.MMHG_PER_MPA * Concerns.PRESSURE),
             most,
-            CAPILLARY));
+            Concerns.PRESSURE));
   }
 
   /** Why a strap over the PIP joint would press where it must not. */
@@ -136,8 +133,7 @@ public record Closure(
         "closure.kind",
         "A strap over the PIP joint is not advised: "
             + why
-            + ". Use an elastic wrap, wound from both sides toward the joint, or a sleeve"
-            + " (closure.kind: wrap or sleeve).",
+            + ". Use an elastic wrap or a sleeve (closure.kind: wrap or sleeve).",
         Double.NaN,
         Double.NaN);
   }

@@ -32,7 +32,7 @@ public record ElasticWrap(
    * Pressure at a level.
    *
    * @param level of the finger
-   * @param pressure (kPa)
+   * @param pressure (MPa)
    */
   public record LevelPressure(Level level, double pressure) {}
 

@@ -2,10 +2,11 @@ package org.midlateral.mechanics.closure;
 
 /** Laplace's law for a band wound round a cylinder. */
 public final class Laplace {
-  /** 1 kPa in millimetres of mercury. */
-  public static final double MMHG_PER_KPA = 7.50062;
+  /** 1 MPa in millimetres of mercury. */
+  public static final double MMHG_PER_MPA = 7500.62;
 
-  private static final double KPA_PER_MPA = 1000;
+  /** 1 MPa in kilopascals. */
+  public static final double KPA_PER_MPA = 1000;
 
   private Laplace() {}
 
@@ -16,9 +17,9 @@ public final class Laplace {
    * @param tension T it is laid with (N)
    * @param width w of the band (mm)
    * @param girth it is laid round (mm); r is girth / 2π
-   * @return pressure (kPa)
+   * @return pressure (MPa)
    */
   public static double pressure(double layers, double tension, double width, double girth) {
-    return KPA_PER_MPA * layers * tension * 2 * Math.PI / (width * girth);
+    return layers * tension * 2 * Math.PI / (width * girth);
   }
 }

@@ -4,7 +4,7 @@
  * <p>Promise: lengths and girths come from the cut of the real solids and the skin, with the
  * closure lying taut over both. Inputs: {@link org.midlateral.digit.DigitSurface}, {@link
  * org.midlateral.solid.Solid}s, {@link org.midlateral.measurement.Design.ClosureDesign}. Output:
- * {@link org.midlateral.mechanics.closure.Closure}. Millimetres, newtons, pressure in kPa.
+ * {@link org.midlateral.mechanics.closure.Closure}. Millimetres, newtons, pressure in MPa.
  *
  * <p>Pressure by Laplace's law, p = n T / (w r), for a round section of the same girth: on a
  * flattened or bony section the pressure is higher over the sharper curves. It does not clear a

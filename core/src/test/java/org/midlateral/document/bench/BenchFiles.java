@@ -4,6 +4,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.midlateral.document.drawing.Paper;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
@@ -11,6 +14,16 @@ import org.midlateral.recipe.Orthosis;
 
 /** The bench's files of the samples. */
 public final class BenchFiles {
+  /** As many as a sheet has with both pieces, and as long. */
+  private static final List<SheetFigure> FIGURES =
+      Stream.concat(
+              IntStream.range(0, 10)
+                  .mapToObj(i -> new SheetFigure("Force over joint " + i, 13.1, 12.6, 13.7, "N")),
+              Stream.of(
+                  new SheetFigure("EI at the PIP axis, trough", 0.117, 0.112, 0.123, "N·m²"),
+                  new SheetFigure("With the shell bonded on", 1.3, Double.NaN, Double.NaN, "°")))
+          .toList();
+
   private BenchFiles() {}
 
   /** A sample with some keys set otherwise. */
@@ -30,9 +43,7 @@ public final class BenchFiles {
         orthosis.digit(),
         orthosis.relief(),
         orthosis.solids(),
-        List.of(
-            new SheetFigure("proximal force", 3.1, 2.6, 3.7, "N"),
-            new SheetFigure("extension lost", 1.3, Double.NaN, Double.NaN, "°")),
+        new SheetFigures(FIGURES, Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
         Paper.usualWith(order.measurements().unit()));
   }
 

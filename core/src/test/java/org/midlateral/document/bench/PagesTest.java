@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.Paper;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.measurement.LengthUnit;
@@ -75,11 +76,41 @@ class PagesTest {
     "left-deficit, closure.kind=sleeve, trough.wrap=0.45",
     "covered-tip, closure.kind=tape, trough.wrap=0.5",
     "slim-little, closure.kind=wrap, trough.liner=1",
+    "left-deficit, closure.kind=strap, material.name=tpu-95a",
+    "middle-inches, closure.kind=wrap, material.name=pcl",
   })
   void everyPageIsWhole(String sample, String closure, String other) throws Exception {
     BenchDocuments documents = BenchFiles.of(BenchFiles.orthosis(sample, closure, other));
     for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
       check(name, BenchFiles.bytes(documents, name));
+    }
+  }
+
+  /** Who prints it and who moulds it read the same sheet: each must see what is meant for him. */
+  @Test
+  void theSheetTellsPrintedFromMoulded() throws Exception {
+    String printed = sheet("bulbous-ring", "material.name=pa12");
+    assertThat(printed)
+        .contains("steps and pattern are for a moulded sheet")
+        .contains("Figures of PA12, laser-sintered (1500 MPa), not of a moulded sheet")
+        .contains("Where it is moulded from a sheet: Keep it out of hot cars")
+        .contains("softens at about 55 °C", "gives way slowly");
+    String moulded = sheet("covered-tip", "material.name=low-temperature-sheet");
+    assertThat(moulded)
+        .contains("Figures of Low-temperature thermoplastic sheet, filled PCL (600 MPa).")
+        .contains("softens at about 55 °C", "gives way slowly")
+        .doesNotContain("Where it is moulded", "not of a moulded sheet");
+    assertThat(printed + moulded)
+        .contains(
+            "60 draws (seed 7) of tape readings that err by 1.5 mm, one standard deviation; 3 that"
+                + " cannot be made are left out.");
+  }
+
+  private static String sheet(String sample, String override) throws Exception {
+    byte[] pdf =
+        BenchFiles.bytes(BenchFiles.of(BenchFiles.orthosis(sample, override)), "bench-sheet.pdf");
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
     }
   }
 
@@ -101,8 +132,7 @@ class PagesTest {
         PDFTextStripper one = new PDFTextStripper();
         one.setStartPage(p + 1);
         one.setEndPage(p + 1);
-        assertThat(one.getText(document))
-            .contains(BenchDocuments.WARNING, "page " + (p + 1) + " of ");
+        assertThat(one.getText(document)).contains(PageFrame.WARNING, "page " + (p + 1) + " of ");
         embedded(document.getPage(p));
         apart(name, boxes.pages.get(p));
         assertThat(Pixels.ofPdf(pdf, p, 60).drawnOutside(Paper.USED_WIDTH, Paper.USED_HEIGHT))

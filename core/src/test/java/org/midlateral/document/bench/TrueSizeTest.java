@@ -3,6 +3,7 @@ package org.midlateral.document.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.document.drawing.PageFrame;
@@ -74,6 +75,8 @@ class TrueSizeTest {
     Blank blank = documents.pattern().blank();
     double edge = 8 + 25;
     double top = sheet.height() - 8 - 7;
+    String text = new String(BenchFiles.bytes(documents, "pattern.svg"), StandardCharsets.UTF_8);
+    assertThat(text.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ")).contains(PageFrame.WARNING);
     assertThat(sheet.alongY(edge + blank.width() / 4, top - 1, top + 1, HEAVY)).hasSize(1);
     var sides = sheet.alongX(top - Blank.PAST_END / 2, edge - 3, edge + blank.width() + 3, HEAVY);
     assertThat(sides.get(sides.size() - 1) - sides.get(0)).isCloseTo(blank.width(), within(0.2));

@@ -56,7 +56,8 @@ class DxfReadBackTest {
     assertThat(read.get("closed").asBoolean()).isTrue();
     assertThat(read.get("layers").toString()).contains("CUT", "FOLD", "AXIS", "MARK", "TEXT");
     assertThat(read.get("fold").asText()).isEqualTo("FOLD_DASHES");
-    assertThat(read.get("texts").toString()).contains("BLANK", "TEMPLATE", "demo-middle-inches");
+    assertThat(read.get("texts").toString())
+        .contains("BLANK", "TEMPLATE", "demo-middle-inches", "does not clear a piece");
     Blank blank = documents.pattern().blank();
     JsonNode outline = read.get("cut").get(0);
     assertThat(extent(outline, 0)).isCloseTo(blank.width(), within(1e-3));

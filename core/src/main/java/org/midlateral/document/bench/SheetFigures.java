@@ -1,0 +1,43 @@
+package org.midlateral.document.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The figures of the mechanics for the sheet, and where their bands come from.
+ *
+ * @param figures in the order in which the sheet lists them; may be empty
+ * @param draws behind the bands; empty where there are none
+ */
+public record SheetFigures(List<SheetFigure> figures, Optional<Draws> draws) {
+  /** Nothing was computed. */
+  public static final SheetFigures NONE = new SheetFigures(List.of(), Optional.empty());
+
+  public SheetFigures {
+    figures = List.copyOf(figures);
+  }
+
+  /**
+   * Tape readings drawn at random.
+   *
+   * @param samples how many were drawn
+   * @param seed they were drawn from
+   * @param tapeError standard deviation of each reading (mm)
+   * @param refused those that could not be made and are left out
+   */
+  public record Draws(int samples, long seed, double tapeError, int refused) {
+
+    /** How to read the bands. */
+    String said() {
+      return String.format(
+              Locale.ROOT,
+              "Bands: the middle nine tenths of %d draws (seed %d) of tape readings that err by"
+                  + " %.1f mm, one standard deviation",
+              samples,
+              seed,
+              tapeError)
+          + (refused == 0 ? "." : "; " + refused + " that cannot be made are left out.");
+    }
+  }
+}
