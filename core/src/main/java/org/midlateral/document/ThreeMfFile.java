@@ -45,17 +45,17 @@ public record ThreeMfFile(Solids solids) implements Content {
   public void writeTo(OutputStream out) throws IOException {
     ZipOutputStream zip = new ZipOutputStream(out);
     zip.setLevel(Deflater.BEST_SPEED);
-    put(zip, "[Content_Types].xml", TYPES);
-    put(zip, "_rels/.rels", RELATIONSHIPS);
+    put(zip, "[Content_Types].xml", TYPES.getBytes(StandardCharsets.UTF_8));
+    put(zip, "_rels/.rels", RELATIONSHIPS.getBytes(StandardCharsets.UTF_8));
     put(zip, MODEL, ThreeMfModel.of(solids));
     zip.finish();
   }
 
-  private static void put(ZipOutputStream zip, String name, String text) throws IOException {
+  private static void put(ZipOutputStream zip, String name, byte[] content) throws IOException {
     ZipEntry entry = new ZipEntry(name);
     entry.setTimeLocal(TIME);
     zip.putNextEntry(entry);
-    zip.write(text.getBytes(StandardCharsets.UTF_8));
+    zip.write(content);
     zip.closeEntry();
   }
 }

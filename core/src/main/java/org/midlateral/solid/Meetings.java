@@ -44,7 +44,7 @@ final class Meetings {
 
   /** Triangle numbers, k by 2, row-major. */
   int[] pairs() {
-    push(0, 0);
+    push(a.root, b.root);
     while (depth > 0 && count < 2 * most) {
       int n = waiting[--depth];
       int m = waiting[--depth];
