@@ -35,8 +35,9 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int meetings) {
    */
   public static MeshAudit of(MeshTree tree) {
     MeshTree filed = tree.filed();
-    MeshTopology topology = MeshTopology.of(filed.xyz.length / 3, filed.corners);
-    int[] meetings = filed.meetings(MOST, topology.closed());
+    Sides sides = new Sides(filed.xyz.length / 3, filed.corners);
+    MeshTopology topology = MeshTopology.of(filed.xyz.length / 3, filed.corners, sides);
+    int[] meetings = filed.meetings(MOST, topology.closed() ? sides.twin : new int[0]);
     return new MeshAudit(topology, MeshShape.of(filed.xyz, filed.corners), meetings.length / 2);
   }
 

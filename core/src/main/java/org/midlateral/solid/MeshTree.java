@@ -173,12 +173,19 @@ public final class MeshTree {
    * @return triangle numbers, k by 2, row-major
    */
   public int[] meetings(int most) {
-    return meetings(most, MeshTopology.of(xyz.length / 3, corners).closed());
+    Sides sides = new Sides(xyz.length / 3, corners);
+    boolean closed = MeshTopology.of(xyz.length / 3, corners, sides).closed();
+    return meetings(most, closed ? sides.twin : new int[0]);
   }
 
-  /** Likewise, where it is known whether the mesh is closed and oriented. */
-  int[] meetings(int most, boolean closed) {
-    return Meetings.within(this, most, closed).pairs();
+  /**
+   * Likewise.
+   *
+   * @param twin of each side where the mesh is known to be closed and oriented, which saves most of
+   *     the work; else empty
+   */
+  int[] meetings(int most, int[] twin) {
+    return Meetings.within(this, most, twin).pairs();
   }
 
   /**
