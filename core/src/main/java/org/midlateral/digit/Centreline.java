@@ -9,19 +9,23 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * the volar side at each. Its station is its arc length, 0 at the web.
  */
 final class Centreline {
-  private static final double KNOT_SPACING = 1;
-  private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(7);
+  /** So near that a quintic between two knots is off by under 1e-8 mm. */
+  private static final double KNOT_SPACING = 0.125;
+
+  private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(5);
 
   private final List<Bend> bends;
   private final double first;
-  private final double[] x;
-  private final double[] z;
+  private final int spans;
 
-  private Centreline(List<Bend> bends, double first, double[] x, double[] z) {
+  /** Quintic in the share of each span, of x and then of z, k by 12, row-major (mm). */
+  private final double[] quintic;
+
+  private Centreline(List<Bend> bends, double first, int spans) {
     this.bends = bends;
     this.first = first;
-    this.x = x;
-    this.z = z;
+    this.spans = spans;
+    this.quintic = new double[12 * spans];
   }
 
   /** The centreline with these bends; those of no angle are left out. */
@@ -33,22 +37,51 @@ final class Centreline {
       from = Math.min(from, bend.axis() - bend.reach());
       to = Math.max(to, bend.axis() + bend.reach());
     }
-    int n = (int) Math.ceil((to - from) / KNOT_SPACING) + 1;
-    double[] x = new double[n];
-    double[] z = new double[n];
-    Centreline line = new Centreline(bent, from, x, z);
-    for (int k = 1; k < n; k++) {
-      double[] step = line.integrate(from + (k - 1) * KNOT_SPACING, from + k * KNOT_SPACING);
-      x[k] = x[k - 1] + step[0];
-      z[k] = z[k - 1] + step[1];
+    Centreline line = new Centreline(bent, from, (int) Math.ceil((to - from) / KNOT_SPACING) + 1);
+    line.fill();
+    return line;
+  }
+
+  private void fill() {
+    double[] at = new double[2];
+    for (int k = 0; k < spans; k++) {
+      double knot = first + k * KNOT_SPACING;
+      double[] step = integrate(knot, knot + KNOT_SPACING);
+      double turned = turned(knot);
+      double end = turned(knot + KNOT_SPACING);
+      double bend = curvature(knot);
+      double endBend = curvature(knot + KNOT_SPACING);
+      double cos = Math.cos(turned);
+      double sin = Math.sin(turned);
+      double endCos = Math.cos(end);
+      double endSin = Math.sin(end);
+      join(12 * k, at[0], step[0], new double[] {cos, endCos, -bend * sin, -endBend * endSin});
+      join(
+          12 * k + 6, at[1], step[1], new double[] {-sin, -endSin, -bend * cos, -endBend * endCos});
+      at[0] += step[0];
+      at[1] += step[1];
     }
     double[] web = new double[2];
-    line.point(0, web);
-    for (int k = 0; k < n; k++) {
-      x[k] -= web[0];
-      z[k] -= web[1];
+    point(0, web);
+    for (int k = 0; k < spans; k++) {
+      quintic[12 * k] -= web[0];
+      quintic[12 * k + 6] -= web[1];
     }
-    return line;
+  }
+
+  /** The quintic with value and rise over a span, and slopes and bends at its two ends. */
+  private void join(int place, double value, double rise, double[] ends) {
+    double a1 = ends[0] * KNOT_SPACING;
+    double a2 = ends[2] * KNOT_SPACING * KNOT_SPACING / 2;
+    double d0 = rise - a1 - a2;
+    double d1 = ends[1] * KNOT_SPACING - a1 - 2 * a2;
+    double d2 = ends[3] * KNOT_SPACING * KNOT_SPACING - 2 * a2;
+    quintic[place] = value;
+    quintic[place + 1] = a1;
+    quintic[place + 2] = a2;
+    quintic[place + 3] = 10 * d0 - 4 * d1 + d2 / 2;
+    quintic[place + 4] = -15 * d0 + 7 * d1 - d2;
+    quintic[place + 5] = 6 * d0 - 3 * d1 + d2 / 2;
   }
 
   /**
@@ -57,12 +90,17 @@ final class Centreline {
    * @param point receives x and z (mm)
    */
   void point(double station, double[] point) {
-    int k = (int) Math.floor((station - first) / KNOT_SPACING);
-    k = Math.max(0, Math.min(x.length - 1, k));
-    double knot = first + k * KNOT_SPACING;
-    double[] step = integrate(knot, station);
-    point[0] = x[k] + step[0];
-    point[1] = z[k] + step[1];
+    double along = (station - first) / KNOT_SPACING;
+    // Beyond its bends the line is straight, and so is the quintic's first term.
+    int k = Math.max(0, Math.min(spans - 1, (int) along));
+    double u = along - k;
+    boolean within = u >= 0 && u <= 1;
+    for (int i = 0; i < 2; i++) {
+      int c = 12 * k + 6 * i;
+      double[] q = quintic;
+      double bent = u * (q[c + 2] + u * (q[c + 3] + u * (q[c + 4] + u * q[c + 5])));
+      point[i] = q[c] + u * (q[c + 1] + (within ? bent : 0));
+    }
   }
 
   /** Angle by which the centreline has turned to the volar side at a station (rad). */

@@ -37,10 +37,14 @@ public record FitTogether(
   private static final double GAP_TOLERANCE = 0.05;
   private static final double LEAST_OVERLAP = 1;
 
-  /** Measures the two pieces of an orthosis against each other. */
-  static FitTogether of(Orthosis made, Solid shell) {
-    MeshTree trough = MeshTree.of(made.trough().mesh());
-    MeshTree tree = MeshTree.of(shell.mesh());
+  /**
+   * Measures the two pieces of an orthosis against each other.
+   *
+   * @param trough the tree over the trough's mesh
+   * @param shell the dorsal piece
+   * @param tree the tree over its mesh
+   */
+  static FitTogether of(Orthosis made, MeshTree trough, Solid shell, MeshTree tree) {
     Gap smallest = trough.gap(tree);
     Design design = made.order().design();
     double overlap = design.dorsalShell().overlap();

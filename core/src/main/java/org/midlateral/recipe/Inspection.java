@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ForkJoinPool;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
 import org.midlateral.measurement.Design;
@@ -14,6 +16,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.solid.Conformance.Spot;
+import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.SkinMesh;
 import org.midlateral.solid.Solid;
 import org.midlateral.trough.Piece;
@@ -40,19 +43,36 @@ public record Inspection(
     findings = List.copyOf(findings);
   }
 
-  /** Inspects an orthosis. */
+  /** Inspects an orthosis, on two threads. */
   public static Inspection of(Orthosis made) {
+    return of(made, ForkJoinPool.commonPool());
+  }
+
+  /**
+   * Inspects an orthosis.
+   *
+   * @param beside takes what can be done beside the rest
+   */
+  static Inspection of(Orthosis made, Executor beside) {
     Design design = made.order().design();
+    MeshTree tree = MeshTree.of(made.trough());
     PieceInspection trough =
         PieceInspection.of(
             made.trough(),
+            tree,
             design.trough().clearance() + design.trough().liner(),
-            centres(made, made.trough()));
-    // The dorsal shell's centre line of a relief lies under the trough: it has none of its own.
-    Optional<PieceInspection> shell =
-        made.dorsalShell()
-            .map(s -> PieceInspection.of(s, design.dorsalShell().clearance(), List.of()));
-    Optional<FitTogether> together = made.dorsalShell().map(s -> FitTogether.of(made, s));
+            centres(made, made.trough()),
+            beside);
+    Optional<PieceInspection> shell = Optional.empty();
+    Optional<FitTogether> together = Optional.empty();
+    if (made.dorsalShell().isPresent()) {
+      Solid solid = made.dorsalShell().get();
+      MeshTree over = MeshTree.of(solid);
+      double clearance = design.dorsalShell().clearance();
+      // The dorsal shell's centre line of a relief lies under the trough: it has none of its own.
+      shell = Optional.of(PieceInspection.of(solid, over, clearance, List.of(), beside));
+      together = Optional.of(FitTogether.of(made, tree, solid, over));
+    }
     List<Finding> findings = new ArrayList<>();
     Map<Level, Double> perimeters = perimeters(made, findings);
     findings.addAll(trough.findings());

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import org.midlateral.measurement.Finding;
 import org.midlateral.solid.Conformance;
 import org.midlateral.solid.Conformance.Spot;
 import org.midlateral.solid.MeshAudit;
+import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.Solid;
 
 /**
@@ -31,13 +33,16 @@ public record PieceInspection(
   /**
    * Inspects a solid.
    *
+   * @param tree over its mesh
    * @param leastGap no point of its inside may be nearer to the skin (mm)
    * @param centres of the reliefs under it
+   * @param beside takes what can be done beside the rest
    */
-  static PieceInspection of(Solid solid, double leastGap, List<Spot> centres) {
+  static PieceInspection of(
+      Solid solid, MeshTree tree, double leastGap, List<Spot> centres, Executor beside) {
     CompletableFuture<MeshAudit> audit =
-        CompletableFuture.supplyAsync(() -> MeshAudit.of(solid.mesh()));
-    Conformance conformance = Conformance.of(solid, leastGap, centres);
+        CompletableFuture.supplyAsync(() -> MeshAudit.of(tree), beside);
+    Conformance conformance = Conformance.of(solid, tree, leastGap, centres);
     double reliefError = 0;
     for (int i = 0; i < centres.size(); i++) {
       Spot spot = centres.get(i);

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ForkJoinPool;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.cut.DesignRefused;
@@ -54,12 +56,22 @@ public record Product(
   }
 
   /**
-   * Makes and inspects an order.
+   * Makes and inspects an order, on two threads.
    *
    * @param cautions found on reading it
    * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Product make(Order order, List<Finding> cautions) {
+    return make(order, cautions, ForkJoinPool.commonPool());
+  }
+
+  /**
+   * Makes and inspects an order.
+   *
+   * @param cautions found on reading it
+   * @param beside takes what can be done beside the rest
+   */
+  public static Product make(Order order, List<Finding> cautions, Executor beside) {
     List<Finding> findings = new ArrayList<>(cautions);
     Stopwatch watch = new Stopwatch();
     try {
@@ -70,7 +82,7 @@ public record Product(
         orthosis = Orthosis.make(order, FINENESS[i]);
         watch.geometryEnds();
         Halt.ifInterrupted();
-        inspection = Inspection.of(orthosis);
+        inspection = Inspection.of(orthosis, beside);
         watch.checksEnd();
       }
       findings.addAll(inspection.findings());

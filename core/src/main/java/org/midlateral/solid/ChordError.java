@@ -15,6 +15,9 @@ final class ChordError {
   private final DigitSurface digit;
   private final double[] p = new double[6];
 
+  /** The largest distance so far. */
+  private double worst;
+
   /**
    * Of a solid.
    *
@@ -33,7 +36,7 @@ final class ChordError {
    */
   double largest() {
     TriangleMesh mesh = solid.mesh();
-    double worst = solid.rimSagitta();
+    worst = solid.rimSagitta();
     for (int t = 0; t < solid.innerTriangles(); t++) {
       worst = Math.max(worst, at(t, 1.0 / 3, 1.0 / 3, 1.0 / 3));
       for (int c = 0; c < 3; c++) {
@@ -74,7 +77,10 @@ final class ChordError {
     return Math.max(in, out);
   }
 
-  /** Distance to a surface, which is no farther than the place with these weights on a triangle. */
+  /**
+   * Distance to a surface, which is no farther than the place with these weights on a triangle;
+   * where that place shows it to be no larger than the worst so far, the distance to the place.
+   */
   private double distance(
       MeshTree tree, double x, double y, double z, int t, double wa, double wb, double wc) {
     TriangleMesh m = solid.mesh();
@@ -85,7 +91,7 @@ final class ChordError {
     double dy = y - wa * m.y(a) - wb * m.y(b) - wc * m.y(c);
     double dz = z - wa * m.z(a) - wb * m.z(b) - wc * m.z(c);
     double bound = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    return Math.min(bound, tree.distance(x, y, z, bound));
+    return bound <= worst ? bound : Math.min(bound, tree.distance(x, y, z, bound));
   }
 
   /** Wall, and what is raised on it, at a vertex (mm). */

@@ -43,14 +43,15 @@ public record Conformance(
   /**
    * Measures a solid.
    *
+   * @param tree over its mesh
    * @param leastGap no point of the inner surface may be nearer to the skin (mm)
    * @param spots of the skin, under the piece, whose gap is wanted
    */
-  public static Conformance of(Solid solid, double leastGap, List<Spot> spots) {
+  public static Conformance of(Solid solid, MeshTree tree, double leastGap, List<Spot> spots) {
     DigitSurface digit = new KnownSlices(solid.piece().digit());
     Spread gap = gap(solid, digit);
-    MeshTree inner = MeshTree.of(solid.inner());
-    MeshTree outer = MeshTree.of(solid.outer());
+    MeshTree inner = tree.inner();
+    MeshTree outer = tree.outer();
     return new Conformance(
         minWall(solid, inner, outer),
         gap,
@@ -61,28 +62,35 @@ public record Conformance(
   }
 
   private static double minWall(Solid solid, MeshTree inner, MeshTree outer) {
+    int n = solid.innerTriangles();
     double limit = LEAST_WALL * solid.piece().wall();
     return Math.min(
         inner.gap(outer, limit).map(Gap::distance).orElse(Double.POSITIVE_INFINITY),
-        Math.min(overCorners(inner, outer), overCorners(outer, inner)));
+        Math.min(overCorners(inner, 0, n, n), overCorners(outer, n, 2 * n, -n)));
   }
 
-  /** Smallest distance from a corner of one surface to the triangle of the same number. */
-  private static double overCorners(MeshTree from, MeshTree to) {
+  /**
+   * Smallest distance from a corner of some triangles to the one under or over each.
+   *
+   * @param from the first of them
+   * @param to their end
+   * @param other number of the other triangle less its own
+   */
+  private static double overCorners(MeshTree tree, int from, int to, int other) {
     TriangleDistance distance = new TriangleDistance();
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < from.corners.length; i++) {
-      int p = 3 * from.corners[i];
-      int t = i - i % 3;
+    for (int i = 3 * from; i < 3 * to; i++) {
+      int p = 3 * tree.corners[i];
+      int t = i - i % 3 + 3 * other;
       double square =
           distance.square(
-              from.xyz[p],
-              from.xyz[p + 1],
-              from.xyz[p + 2],
-              to.xyz,
-              3 * to.corners[t],
-              3 * to.corners[t + 1],
-              3 * to.corners[t + 2]);
+              tree.xyz[p],
+              tree.xyz[p + 1],
+              tree.xyz[p + 2],
+              tree.xyz,
+              3 * tree.corners[t],
+              3 * tree.corners[t + 1],
+              3 * tree.corners[t + 2]);
       least = Math.min(least, square);
     }
     return Math.sqrt(least);

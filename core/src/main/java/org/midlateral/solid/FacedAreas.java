@@ -88,6 +88,9 @@ final class FacedAreas {
   private static double under(double[] bins, double[] up, double steep) {
     double sum = 0;
     for (int i = 0; i < bins.length; i += 4) {
+      if (bins[i + 3] == 0) {
+        continue;
+      }
       double down = -(up[0] * bins[i] + up[1] * bins[i + 1] + up[2] * bins[i + 2]);
       sum += down > steep * bins[i + 3] ? bins[i + 3] / 2 : 0;
     }
@@ -100,8 +103,8 @@ final class FacedAreas {
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < places.length; i += 3) {
       double z = up[0] * places[i] + up[1] * places[i + 1] + up[2] * places[i + 2];
-      low = Math.min(low, z);
-      high = Math.max(high, z);
+      low = z < low ? z : low;
+      high = z > high ? z : high;
     }
     return high - low;
   }

@@ -43,7 +43,7 @@ final class GapSearch {
    * @param below only a gap smaller than this is of interest (mm)
    */
   GapSearch(MeshTree a, MeshTree b, double below) {
-    if (a.order.length == 0 || b.order.length == 0) {
+    if (a.triangleCount() == 0 || b.triangleCount() == 0) {
       throw new IllegalArgumentException("a gap needs two surfaces with triangles");
     }
     this.a = a;
@@ -51,17 +51,17 @@ final class GapSearch {
     this.reach = below;
     this.enough = below * below;
     this.measure.square = enough;
-    this.facetsA = new Facets(a.xyz, a.corners);
-    this.facetsB = new Facets(b.xyz, b.corners);
-    this.clustersA = new Clusters(a, facetsA);
-    this.clustersB = new Clusters(b, facetsB);
+    this.facetsA = a.facets();
+    this.facetsB = b.facets();
+    this.clustersA = a.clusters();
+    this.clustersB = b.clusters();
   }
 
   /** The smallest gap, where there is one of interest. */
   Optional<Gap> find() {
     seed(a, b, false);
     seed(b, a, true);
-    visit(0, 0);
+    visit(a.root, b.root);
     while (depth > 0) {
       int n = waiting[--depth];
       int m = waiting[--depth];
@@ -84,9 +84,13 @@ final class GapSearch {
   /** Bounds the gap by the first corners of a sample of one mesh's triangles. */
   private void seed(MeshTree from, MeshTree to, boolean swapped) {
     NearestPoint search = new NearestPoint(to);
-    int step = Math.max(1, from.order.length / SAMPLE);
-    for (int i = 0; i < from.order.length; i += step) {
-      int t = from.order[i];
+    int end = from.endOfLeaves();
+    int step = Math.max(1, (end - from.firstLeaf()) / SAMPLE);
+    for (int i = from.firstLeaf(); i < end; i += step) {
+      int t = from.triangleAt(i);
+      if (t < 0) {
+        continue;
+      }
       int v = 3 * from.corners[3 * t];
       int found = search.find(from.xyz[v], from.xyz[v + 1], from.xyz[v + 2], enough);
       if (found >= 0) {

@@ -44,12 +44,14 @@ public record GoingOn(double station, double mouth, double widest, double spread
       double edge = trough.outline().wrap() / 2 * trough.digit().circumference(station);
       double wall = trough.wall();
       double seat = seat(trough, troughSurface, station, edge);
-      Profile outside = Profile.of(trough, troughSurface, station, seat, wall);
-      Profile rim = Profile.of(trough, troughSurface, station, seat, wall / 2);
+      Section section = Section.of(trough, troughSurface, station, seat, POINTS);
+      Profile outside = section.at(wall);
+      Profile rim = section.at(wall / 2);
       double reach = shell.outline().wrap() / 2 * shell.digit().circumference(station) + overlap;
       double end = seat(shell, shellSurface, station, reach);
-      Profile inside = Profile.of(shell, shellSurface, station, end, 0);
-      Profile middle = Profile.of(shell, shellSurface, station, end, shell.wall() / 2);
+      Section over = Section.of(shell, shellSurface, station, end, POINTS);
+      Profile inside = over.at(0);
+      Profile middle = over.at(shell.wall() / 2);
       boolean atRim = rim.ends() + wall > outside.widest();
       double widest = atRim ? rim.ends() + wall : outside.widest();
       double level = atRim ? rim.depthOfEnds() : outside.depthOfWidest();
@@ -69,8 +71,8 @@ public record GoingOn(double station, double mouth, double widest, double spread
    */
   private static double seat(Piece piece, OffsetSurface surface, double station, double reach) {
     double half = piece.wall() / 2;
-    Profile outer = Profile.of(piece, surface, station, reach, half, 1);
-    Profile inner = Profile.of(piece, surface, station, reach - half, half, 1);
+    Profile outer = Section.of(piece, surface, station, reach, 1).at(half);
+    Profile inner = Section.of(piece, surface, station, reach - half, 1).at(half);
     double length = Math.hypot(outer.y[0] - inner.y[0], outer.depth[0] - inner.depth[0]);
     return reach - half * half / length;
   }
@@ -79,45 +81,58 @@ public record GoingOn(double station, double mouth, double widest, double spread
     return mouth - widest;
   }
 
-  /** A section's curve: y and depth of points from one edge to the other. */
-  record Profile(double[] y, double[] depth) {
+  /**
+   * A section of a piece's inner surface, from one edge to the other.
+   *
+   * @param points inner points and unit normals, n by 6, row-major
+   * @param centre x and z of the section's centre (mm)
+   * @param along x and z of the unit tangent there
+   */
+  private record Section(double[] points, double[] centre, double[] along) {
 
     /**
-     * The curve at some height over the inner surface.
+     * The section at a station.
      *
      * @param reach girth from the piece's midline to each end (mm)
+     * @param pieces it is cut into
      */
-    static Profile of(
-        Piece piece, OffsetSurface surface, double station, double reach, double height) {
-      return of(piece, surface, station, reach, height, POINTS);
-    }
-
-    private static Profile of(
-        Piece piece,
-        OffsetSurface surface,
-        double station,
-        double reach,
-        double height,
-        int pieces) {
+    static Section of(
+        Piece piece, OffsetSurface surface, double station, double reach, int pieces) {
       DigitSurface digit = piece.digit();
       Slice slice = digit.slice(station);
       double half = slice.circumference() / 2;
       double limit =
           piece.dorsal() ? Math.PI - slice.angle(half - reach) : slice.angle(Math.min(reach, half));
-      double[] y = new double[pieces + 1];
-      double[] depth = new double[pieces + 1];
-      double[] p = new double[6];
+      double[] points = new double[6 * (pieces + 1)];
+      for (int i = 0; i <= pieces; i++) {
+        surface.at(slice, limit * (2.0 * i / pieces - 1), false, points, i);
+      }
       var centre = digit.centre(station);
       var along = digit.tangent(station);
-      for (int i = 0; i <= pieces; i++) {
-        surface.at(slice, limit * (2.0 * i / pieces - 1), false, p, 0);
-        y[i] = p[1] + height * p[4];
-        double x = p[0] + height * p[3] - centre.getX();
-        double z = p[2] + height * p[5] - centre.getZ();
-        depth[i] = z * along.getX() - x * along.getZ();
+      return new Section(
+          points,
+          new double[] {centre.getX(), centre.getZ()},
+          new double[] {along.getX(), along.getZ()});
+    }
+
+    /** The curve at some height over the inner surface (mm). */
+    Profile at(double height) {
+      int n = points.length / 6;
+      double[] y = new double[n];
+      double[] depth = new double[n];
+      for (int i = 0; i < n; i++) {
+        int p = 6 * i;
+        y[i] = points[p + 1] + height * points[p + 4];
+        double x = points[p] + height * points[p + 3] - centre[0];
+        double z = points[p + 2] + height * points[p + 5] - centre[1];
+        depth[i] = z * along[0] - x * along[1];
       }
       return new Profile(y, depth);
     }
+  }
+
+  /** A section's curve: y and depth of points from one edge to the other. */
+  record Profile(double[] y, double[] depth) {
 
     /** Width between the two ends (mm): where a rim's round has its centres. */
     double ends() {

@@ -12,6 +12,10 @@ final class Meetings {
   private final int most;
   private final boolean within;
   private final boolean[] stars;
+
+  /** By node, the sheet that all of its triangles lie in, or -1; empty between two meshes. */
+  private final int[] sheets;
+
   private final TrianglePair pair = new TrianglePair();
   private final int[] reaching = new int[MeshTree.GROUP];
   private int[] waiting = new int[256];
@@ -19,35 +23,67 @@ final class Meetings {
   private int[] found = new int[16];
   private int count;
 
-  private Meetings(MeshTree a, MeshTree b, int most, boolean[] stars) {
+  private Meetings(MeshTree a, MeshTree b, int most, boolean[] stars, int[] sheets) {
     this.a = a;
     this.b = b;
     this.most = most;
     this.within = a == b;
     this.stars = stars;
+    this.sheets = sheets;
   }
 
   /** Between two meshes. */
   static Meetings between(MeshTree a, MeshTree b, int most) {
-    return new Meetings(a, b, most, new boolean[0]);
+    return new Meetings(a, b, most, new boolean[0], new int[0]);
   }
 
   /**
    * Within one mesh.
    *
-   * @param closed whether the mesh is known to be closed and oriented, which saves most of the work
+   * @param twin of each side where the mesh is known to be closed and oriented, which saves most of
+   *     the work; else empty
    */
-  static Meetings within(MeshTree tree, int most, boolean closed) {
-    boolean[] stars = closed ? Stars.of(tree.xyz, tree.corners) : new boolean[tree.xyz.length / 3];
-    return new Meetings(tree, tree, most, stars);
+  static Meetings within(MeshTree tree, int most, int[] twin) {
+    int[] sheets = new int[tree.corners.length / 3];
+    boolean[] stars = new boolean[tree.xyz.length / 3];
+    if (twin.length > 0) {
+      byte[] axes = Stars.axes(tree.xyz, tree.corners);
+      sheets = Sheets.of(tree.xyz, tree.corners, twin, axes);
+      stars = Stars.of(tree.xyz, tree.corners, axes, sheets);
+    } else {
+      Arrays.fill(sheets, -1);
+    }
+    return new Meetings(tree, tree, most, stars, byNode(tree, sheets));
+  }
+
+  private static int[] byNode(MeshTree tree, int[] sheets) {
+    int[] byNode = new int[2 * tree.leaves - 1];
+    for (int node = byNode.length - 1; node >= 0; node--) {
+      if (node >= tree.leaves - 1) {
+        int t = tree.triangleAt(node);
+        byNode[node] = t < 0 ? -1 : sheets[t];
+      } else {
+        int left = byNode[2 * node + 1];
+        byNode[node] = left == byNode[2 * node + 2] ? left : -1;
+      }
+    }
+    return byNode;
+  }
+
+  /** Whether two nodes, or a node with itself, lie in one sheet, which does not meet itself. */
+  private boolean inOneSheet(int m, int n) {
+    return within && sheets[m] >= 0 && sheets[m] == sheets[n];
   }
 
   /** Triangle numbers, k by 2, row-major. */
   int[] pairs() {
-    push(0, 0);
+    push(a.root, b.root);
     while (depth > 0 && count < 2 * most) {
       int n = waiting[--depth];
       int m = waiting[--depth];
+      if (inOneSheet(m, n)) {
+        continue;
+      }
       if (within && m == n) {
         descendWithin(m);
       } else if (overlap(m, n)) {
@@ -99,7 +135,7 @@ final class Meetings {
     for (int i = a.leavesBegin(m); count > 0 && i < endA; i++) {
       if (overlap(i, n)) {
         for (int k = 0; k < count; k++) {
-          if (overlap(i, reaching[k])) {
+          if (!inOneSheet(i, reaching[k]) && overlap(i, reaching[k])) {
             judge(a.triangleAt(i), b.triangleAt(reaching[k]));
           }
         }
@@ -111,7 +147,7 @@ final class Meetings {
     int end = a.leavesEnd(m);
     for (int i = a.leavesBegin(m); i < end; i++) {
       for (int j = i + 1; j < end; j++) {
-        if (overlap(i, j)) {
+        if (!inOneSheet(i, j) && overlap(i, j)) {
           judge(a.triangleAt(i), a.triangleAt(j));
         }
       }

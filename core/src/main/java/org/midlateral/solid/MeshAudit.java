@@ -25,10 +25,20 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int meetings) {
     if (mesh.triangleCount() == 0) {
       throw new IllegalArgumentException("a mesh without triangles cannot be audited");
     }
-    TriangleMesh filed = filed(mesh);
-    MeshTopology topology = MeshTopology.of(filed);
-    int[] meetings = MeshTree.of(filed).meetings(MOST, topology.closed());
-    return new MeshAudit(topology, MeshShape.of(filed), meetings.length / 2);
+    return of(MeshTree.of(filed(mesh)));
+  }
+
+  /**
+   * Audits the mesh under a tree.
+   *
+   * @throws IllegalArgumentException if a coordinate is not finite
+   */
+  public static MeshAudit of(MeshTree tree) {
+    MeshTree filed = tree.filed();
+    Sides sides = new Sides(filed.xyz.length / 3, filed.corners);
+    MeshTopology topology = MeshTopology.of(filed.xyz.length / 3, filed.corners, sides);
+    int[] meetings = filed.meetings(MOST, topology.closed() ? sides.twin : new int[0]);
+    return new MeshAudit(topology, MeshShape.of(filed.xyz, filed.corners), meetings.length / 2);
   }
 
   /**
@@ -38,13 +48,18 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int meetings) {
    */
   public static TriangleMesh filed(TriangleMesh mesh) {
     double[] xyz = mesh.coordinates();
+    round(xyz);
+    return new TriangleMesh(xyz, mesh.triangles());
+  }
+
+  /** Rounds coordinates to 32-bit floats. */
+  static void round(double[] xyz) {
     for (int i = 0; i < xyz.length; i++) {
       xyz[i] = (float) xyz[i];
       if (!Double.isFinite(xyz[i])) {
         throw new IllegalArgumentException("vertex " + i / 3 + " is not at a finite place");
       }
     }
-    return new TriangleMesh(xyz, mesh.triangles());
   }
 
   /** Number of triangles. */

@@ -26,11 +26,11 @@ public record MeshTopology(
 
   /** Counts a mesh. */
   public static MeshTopology of(TriangleMesh mesh) {
-    return of(mesh.vertexCount(), mesh.triangles());
+    int[] corners = mesh.triangles();
+    return of(mesh.vertexCount(), corners, new Sides(mesh.vertexCount(), corners));
   }
 
-  static MeshTopology of(int vertices, int[] corners) {
-    Sides sides = new Sides(vertices, corners);
+  static MeshTopology of(int vertices, int[] corners, Sides sides) {
     int[] piece = pieces(vertices, corners);
     boolean[] used = new boolean[vertices];
     for (int v : corners) {

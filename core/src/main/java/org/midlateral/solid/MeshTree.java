@@ -10,12 +10,13 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * threads may ask it.
  *
  * <p>A complete binary tree in one array: node i has the children 2i + 1 and 2i + 2, the leaves are
- * the triangles in Morton order (their boxes' centres along a space-filling curve), so building it
- * is one sort and one sweep. Distances are computed in doubles; whether triangles meet is decided
- * exactly for the coordinates as they stand.
+ * the triangles, halved again and again across the widest extent of their middles. In the tree of a
+ * {@link Solid} inner surface, outer surface and rim have a branch each. Distances are computed in
+ * doubles; whether triangles meet is decided exactly for the coordinates as they stand.
  */
 public final class MeshTree {
-  private static final int GRID = 1024;
+  private static final int INNER = 3;
+  private static final int OUTER = 4;
 
   /** Leaves of a group. */
   static final int GROUP = 8;
@@ -23,39 +24,122 @@ public final class MeshTree {
   final double[] xyz;
   final int[] corners;
 
-  /** Number of leaves, a power of two; those past the last triangle have an empty box. */
+  /** Number of leaves, a power of two. */
   final int leaves;
 
-  /** Triangle in each leaf. */
+  /** Triangle in each leaf; -1 in leaves without one, whose box is empty. */
   final int[] order;
 
   /** Boxes: six per node, lower corner and upper corner. */
   final double[] boxes;
 
-  private MeshTree(double[] xyz, int[] corners) {
+  /** The node that this tree, or this branch of one, begins at. */
+  final int root;
+
+  /** Made when first asked for; made twice they are the same. */
+  private Facets facets;
+
+  private Clusters clusters;
+
+  private MeshTree(double[] xyz, int[] corners, int[] order, double[] boxes, int root) {
     this.xyz = xyz;
     this.corners = corners;
-    int triangles = corners.length / 3;
-    this.leaves = triangles <= 1 ? 1 : Integer.highestOneBit(triangles - 1) << 1;
-    this.boxes = new double[6 * (2 * leaves - 1)];
-    this.order = mortonOrder();
-    fillBoxes();
+    this.order = order;
+    this.leaves = order.length;
+    this.boxes = boxes;
+    this.root = root;
   }
 
   /** The tree over a mesh. */
   public static MeshTree of(TriangleMesh mesh) {
-    return new MeshTree(mesh.coordinates(), mesh.triangles());
+    double[] xyz = mesh.coordinates();
+    int[] corners = mesh.triangles();
+    int[] order = new int[power(mesh.triangleCount())];
+    Arrays.fill(order, -1);
+    int[] halved = Halving.order(xyz, corners, 0, mesh.triangleCount(), order.length);
+    System.arraycopy(halved, 0, order, 0, halved.length);
+    return new MeshTree(xyz, corners, order, boxes(xyz, corners, order), 0);
   }
 
-  /** Number of triangles. */
+  /** The tree over a solid's mesh. */
+  public static MeshTree of(Solid solid) {
+    double[] xyz = solid.mesh().coordinates();
+    int[] corners = solid.mesh().triangles();
+    int n = solid.innerTriangles();
+    int rim = corners.length / 3 - 2 * n;
+    int branch = power(Math.max(n, (rim + 1) / 2));
+    int[] order = new int[4 * branch];
+    Arrays.fill(order, -1);
+    int[] inner = Halving.order(xyz, corners, 0, n, branch);
+    System.arraycopy(inner, 0, order, 0, n);
+    // Triangle k of the outer surface lies over triangle k of the inner one.
+    for (int i = 0; i < n; i++) {
+      order[branch + i] = inner[i] + n;
+    }
+    int[] round = Halving.order(xyz, corners, 2 * n, 2 * n + rim, 2 * branch);
+    System.arraycopy(round, 0, order, 2 * branch, rim);
+    return new MeshTree(xyz, corners, order, boxes(xyz, corners, order), 0);
+  }
+
+  private static int power(int least) {
+    return least <= 1 ? 1 : Integer.highestOneBit(least - 1) << 1;
+  }
+
+  /** The branch of a solid's inner surface. */
+  MeshTree inner() {
+    return branch(INNER);
+  }
+
+  /** The branch of a solid's outer surface. */
+  MeshTree outer() {
+    return branch(OUTER);
+  }
+
+  private MeshTree branch(int node) {
+    MeshTree branch = new MeshTree(xyz, corners, order, boxes, node);
+    branch.facets = facets();
+    branch.clusters = clusters();
+    return branch;
+  }
+
+  /**
+   * The tree over the same mesh as it will stand in a file, with 32-bit coordinates. Rounding keeps
+   * an order, so that the boxes round as their corners do.
+   */
+  MeshTree filed() {
+    double[] rounded = xyz.clone();
+    MeshAudit.round(rounded);
+    double[] around = boxes.clone();
+    for (int i = 0; i < around.length; i++) {
+      around[i] = (float) around[i];
+    }
+    return new MeshTree(rounded, corners, order, around, root);
+  }
+
+  Facets facets() {
+    if (facets == null) {
+      facets = new Facets(xyz, corners);
+    }
+    return facets;
+  }
+
+  Clusters clusters() {
+    if (clusters == null) {
+      clusters = new Clusters(this, facets());
+    }
+    return clusters;
+  }
+
+  /** Number of triangles of the whole mesh. */
   public int triangleCount() {
-    return order.length;
+    return corners.length / 3;
   }
 
   /** The box around the mesh (mm). */
   public Bounds3D bounds() {
     return Bounds3D.from(
-        Vector3D.of(boxes[0], boxes[1], boxes[2]), Vector3D.of(boxes[3], boxes[4], boxes[5]));
+        Vector3D.of(boxes[6 * root], boxes[6 * root + 1], boxes[6 * root + 2]),
+        Vector3D.of(boxes[6 * root + 3], boxes[6 * root + 4], boxes[6 * root + 5]));
   }
 
   /**
@@ -89,12 +173,19 @@ public final class MeshTree {
    * @return triangle numbers, k by 2, row-major
    */
   public int[] meetings(int most) {
-    return meetings(most, MeshTopology.of(xyz.length / 3, corners).closed());
+    Sides sides = new Sides(xyz.length / 3, corners);
+    boolean closed = MeshTopology.of(xyz.length / 3, corners, sides).closed();
+    return meetings(most, closed ? sides.twin : new int[0]);
   }
 
-  /** Likewise, where it is known whether the mesh is closed and oriented. */
-  int[] meetings(int most, boolean closed) {
-    return Meetings.within(this, most, closed).pairs();
+  /**
+   * Likewise.
+   *
+   * @param twin of each side where the mesh is known to be closed and oriented, which saves most of
+   *     the work; else empty
+   */
+  int[] meetings(int most, int[] twin) {
+    return Meetings.within(this, most, twin).pairs();
   }
 
   /**
@@ -135,7 +226,10 @@ public final class MeshTree {
   /** The end of the leaves with a triangle, as nodes, under a node over eight leaves. */
   int leavesEnd(int group) {
     int end = leavesBegin(group) + Math.min(GROUP, leaves);
-    return Math.min(end, leaves - 1 + order.length);
+    while (end > leavesBegin(group) && triangleAt(end - 1) < 0) {
+      end--;
+    }
+    return end;
   }
 
   /** The triangle in a leaf, given as a node. */
@@ -143,59 +237,37 @@ public final class MeshTree {
     return order[leaf - leaves + 1];
   }
 
-  private int[] mortonOrder() {
-    int triangles = corners.length / 3;
-    double[] low = new double[3];
-    double widest = 0;
-    for (int axis = 0; axis < 3; axis++) {
-      double min = Double.POSITIVE_INFINITY;
-      double max = Double.NEGATIVE_INFINITY;
-      for (int i = axis; i < xyz.length; i += 3) {
-        min = lower(min, xyz[i]);
-        max = upper(max, xyz[i]);
-      }
-      low[axis] = 3 * min;
-      widest = upper(widest, max - min);
+  /** The first leaf of this tree or branch, as a node. */
+  int firstLeaf() {
+    int node = root;
+    while (node < leaves - 1) {
+      node = 2 * node + 1;
     }
-    // One scale for all axes, so that the cells of the curve are cubes on a long piece too.
-    double scale = widest > 0 ? (GRID - 1) / (3 * widest) : 0;
-    long[] keys = new long[triangles];
-    for (int t = 0; t < triangles; t++) {
-      int a = 3 * corners[3 * t];
-      int b = 3 * corners[3 * t + 1];
-      int c = 3 * corners[3 * t + 2];
-      long key = 0;
-      for (int axis = 0; axis < 3; axis++) {
-        double sum = xyz[a + axis] + xyz[b + axis] + xyz[c + axis];
-        key |= (long) spread((int) ((sum - low[axis]) * scale)) << axis;
-      }
-      keys[t] = key << 32 | t;
-    }
-    Arrays.sort(keys);
-    int[] out = new int[triangles];
-    for (int i = 0; i < triangles; i++) {
-      out[i] = (int) keys[i];
-    }
-    return out;
+    return node;
   }
 
-  /** Sets two zeros between each two of the ten lowest bits. */
-  private static int spread(int bits) {
-    int b = bits & 0x3ff;
-    b = (b | b << 16) & 0x30000ff;
-    b = (b | b << 8) & 0x300f00f;
-    b = (b | b << 4) & 0x30c30c3;
-    return (b | b << 2) & 0x9249249;
+  /** The end of the leaves with a triangle of this tree or branch, as nodes. */
+  int endOfLeaves() {
+    int node = root;
+    while (node < leaves - 1) {
+      node = 2 * node + 2;
+    }
+    while (node >= leaves - 1 && triangleAt(node) < 0) {
+      node--;
+    }
+    return node + 1;
   }
 
-  private void fillBoxes() {
+  private static double[] boxes(double[] xyz, int[] corners, int[] order) {
+    int leaves = order.length;
+    double[] boxes = new double[6 * (2 * leaves - 1)];
     for (int leaf = 0; leaf < leaves; leaf++) {
       int box = 6 * (leaves - 1 + leaf);
+      int t = 3 * order[leaf];
       for (int axis = 0; axis < 3; axis++) {
         double min = Double.POSITIVE_INFINITY;
         double max = Double.NEGATIVE_INFINITY;
-        if (leaf < order.length) {
-          int t = 3 * order[leaf];
+        if (t >= 0) {
           double a = xyz[3 * corners[t] + axis];
           double b = xyz[3 * corners[t + 1] + axis];
           double c = xyz[3 * corners[t + 2] + axis];
@@ -213,6 +285,7 @@ public final class MeshTree {
         boxes[6 * node + 3 + axis] = upper(boxes[left + 3 + axis], boxes[left + 9 + axis]);
       }
     }
+    return boxes;
   }
 
   /** Plain comparisons, which cost less than the library's min and max; no number here is NaN. */

@@ -27,7 +27,7 @@ final class NearestPoint {
     square = bound;
     int triangle = -1;
     int depth = 0;
-    waiting[depth++] = 0;
+    waiting[depth++] = tree.root;
     while (depth > 0) {
       int node = waiting[--depth];
       if (boxSquare(node, x, y, z) >= square) {

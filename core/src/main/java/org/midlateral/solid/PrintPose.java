@@ -37,7 +37,9 @@ public record PrintPose(Pose pose, double overhang, double skinOverhang, double 
     for (int i = 0; i < DIRECTIONS + 6; i++) {
       double[] up = direction(i);
       double support = supports ? faced.under(up, steep, SKIN_WEIGHT) : 0;
-      double cost = support + HEIGHT_WEIGHT * faced.height(up);
+      // No height makes up for support that costs more by itself.
+      double cost =
+          support < least ? support + HEIGHT_WEIGHT * faced.height(up) : Double.POSITIVE_INFINITY;
       if (cost < least) {
         least = cost;
         best = up;

@@ -17,11 +17,15 @@ final class Stars {
   private final byte[] axis;
   private final boolean[] flat;
 
-  private Stars(double[] xyz, int[] corners) {
+  /** Vertices whose triangles do not lie in one sheet. */
+  private final boolean[] mixed;
+
+  private Stars(double[] xyz, int[] corners, byte[] axis) {
     this.xyz = xyz;
     this.corners = corners;
-    this.axis = new byte[xyz.length / 3];
+    this.axis = axis;
     this.flat = new boolean[xyz.length / 3];
+    this.mixed = new boolean[xyz.length / 3];
   }
 
   /**
@@ -30,17 +34,30 @@ final class Stars {
    * @param xyz coordinates, n by 3, row-major
    * @param corners of a closed, oriented surface ({@link MeshTopology#closed()}): the proof needs
    *     it
+   * @param axes that the vertices face most
+   * @param sheets by triangle, as in {@link Sheets}: a vertex inside one is not asked for
    * @return by vertex, whether its triangles are known not to meet
    */
-  static boolean[] of(double[] xyz, int[] corners) {
-    Stars stars = new Stars(xyz, corners);
-    stars.chooseAxes();
+  static boolean[] of(double[] xyz, int[] corners, byte[] axes, int[] sheets) {
+    Stars stars = new Stars(xyz, corners, axes);
+    stars.findMixed(sheets);
     stars.tryAll();
     return stars.flat;
   }
 
+  private void findMixed(int[] sheets) {
+    int[] first = new int[mixed.length];
+    for (int i = 0; i < corners.length; i++) {
+      int sheet = sheets[i / 3] + 2;
+      int v = corners[i];
+      mixed[v] |= sheet == 1 || first[v] != 0 && first[v] != sheet;
+      first[v] = sheet;
+    }
+  }
+
   /** The axis that the triangles round each vertex face most: 1 to 3, negative if from behind. */
-  private void chooseAxes() {
+  static byte[] axes(double[] xyz, int[] corners) {
+    byte[] axis = new byte[xyz.length / 3];
     double[] normal = new double[xyz.length];
     for (int t = 0; t < corners.length; t += 3) {
       int a = 3 * corners[t];
@@ -66,6 +83,7 @@ final class Stars {
       int most = x >= y && x >= z ? 0 : y >= z ? 1 : 2;
       axis[v] = (byte) (normal[3 * v + most] < 0 ? -1 - most : 1 + most);
     }
+    return axis;
   }
 
   private void tryAll() {
@@ -73,11 +91,13 @@ final class Stars {
     Arrays.fill(flat, true);
     for (int t = 0; t < corners.length; t += 3) {
       for (int i = 0; i < 3; i++) {
-        slice(corners[t + i], corners[t + (i + 1) % 3], corners[t + (i + 2) % 3], crossings);
+        if (mixed[corners[t + i]]) {
+          slice(corners[t + i], corners[t + (i + 1) % 3], corners[t + (i + 2) % 3], crossings);
+        }
       }
     }
     for (int v = 0; v < flat.length; v++) {
-      flat[v] &= crossings[v] == 1;
+      flat[v] &= mixed[v] && crossings[v] == 1;
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeSet;
@@ -39,11 +40,65 @@ class ShortCutsTest {
       }
       TriangleMesh mesh = new TriangleMesh(xyz, Meshes.torus(10, 3, 24, 16).triangles());
       MeshTree tree = MeshTree.of(mesh);
-      TreeSet<Long> fast = pairs(tree.meetings(100_000, true));
-      assertThat(fast).isEqualTo(pairs(tree.meetings(100_000, false)));
+      TreeSet<Long> fast = pairs(tree.meetings(100_000, twins(mesh)));
+      assertThat(fast).isEqualTo(pairs(tree.meetings(100_000, new int[0])));
       folded += fast.isEmpty() ? 0 : 1;
     }
     assertThat(folded).isBetween(20, 59);
+  }
+
+  /** Finer, so that large parts are sheets, and dented rather than shaken. */
+  @Test
+  void dentedMeshesMeetInTheSamePlaces() {
+    Random random = new Random(7);
+    int folded = 0;
+    int inSheets = 0;
+    for (int i = 0; i < 60; i++) {
+      TriangleMesh torus = Meshes.torus(10, 3, 60, 36);
+      double[] xyz = torus.coordinates();
+      for (int dent = 0; dent < 4; dent++) {
+        dent(xyz, 3 * random.nextInt(xyz.length / 3), 1 + 2 * random.nextDouble(), random, i);
+      }
+      TriangleMesh mesh = new TriangleMesh(xyz, torus.triangles());
+      MeshTree tree = MeshTree.of(mesh);
+      int[] sheets =
+          Sheets.of(xyz, mesh.triangles(), twins(mesh), Stars.axes(xyz, mesh.triangles()));
+      inSheets += (int) Arrays.stream(sheets).filter(s -> s >= 0).count();
+      TreeSet<Long> all = pairs(tree.meetings(1_000_000, new int[0]));
+      assertThat(pairs(tree.meetings(1_000_000, twins(mesh)))).isEqualTo(all);
+      assertThat(all).noneMatch(p -> inOneSheet(sheets, p));
+      folded += all.isEmpty() ? 0 : 1;
+    }
+    assertThat(folded).isBetween(15, 55);
+    assertThat(inSheets).isGreaterThan(60 * 4320 / 3);
+  }
+
+  private static boolean inOneSheet(int[] sheets, long pair) {
+    int first = sheets[(int) (pair >> 32)];
+    return first >= 0 && first == sheets[(int) pair];
+  }
+
+  /** Shears all that is near a place by so much that with luck it folds over. */
+  private static void dent(double[] xyz, int place, double radius, Random random, int size) {
+    double x = xyz[place];
+    double y = xyz[place + 1];
+    double z = xyz[place + 2];
+    double push = 0.3 * size;
+    double px = push * (random.nextDouble() - 0.5);
+    double py = push * (random.nextDouble() - 0.5);
+    double pz = push * (random.nextDouble() - 0.5);
+    for (int k = 0; k < xyz.length; k += 3) {
+      double d2 =
+          Math.pow(xyz[k] - x, 2) + Math.pow(xyz[k + 1] - y, 2) + Math.pow(xyz[k + 2] - z, 2);
+      double near = Math.max(0, 1 - d2 / (radius * radius));
+      xyz[k] += px * near;
+      xyz[k + 1] += py * near;
+      xyz[k + 2] += pz * near;
+    }
+  }
+
+  private static int[] twins(TriangleMesh mesh) {
+    return new Sides(mesh.vertexCount(), mesh.triangles()).twin;
   }
 
   @Test

@@ -13,7 +13,7 @@ public final class SlowChecks {
   /** What the long way finds and the inspection, which passed the solid, did not. */
   public static List<String> faults(Solid solid, double reportedWall) {
     List<String> faults = new ArrayList<>();
-    int meetings = MeshTree.of(MeshAudit.filed(solid.mesh())).meetings(10, false).length / 2;
+    int meetings = MeshTree.of(MeshAudit.filed(solid.mesh())).meetings(10, new int[0]).length / 2;
     if (meetings > 0) {
       faults.add(meetings + " pairs of triangles meet");
     }

@@ -51,7 +51,7 @@ class StraightTroughTest {
   @Test
   void wallAndGapAreWhatWasAskedFor() throws Exception {
     Solid solid = solid(40, 0.8);
-    Conformance found = Conformance.of(solid, CLEARANCE, java.util.List.of());
+    Conformance found = Conformance.of(solid, MeshTree.of(solid), CLEARANCE, java.util.List.of());
 
     assertThat(found.minWall()).isCloseTo(WALL, within(0.02));
     assertThat(found.minWall()).isGreaterThan(0.97 * WALL);

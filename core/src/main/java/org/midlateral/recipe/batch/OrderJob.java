@@ -53,7 +53,8 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       State state = before.get().ok() ? State.UNCHANGED : State.REFUSED;
       return outcome(state, before.get().text());
     }
-    Product product = Product.make(read.order(), read.cautions());
+    // There is another order for every other core.
+    Product product = Product.make(read.order(), read.cautions(), Runnable::run);
     String text = told(product);
     Map<String, byte[]> files = new LinkedHashMap<>();
     product
