@@ -1,5 +1,6 @@
 package org.midlateral.viewer.form;
 
+import java.util.Objects;
 import javax.swing.JComponent;
 import org.midlateral.measurement.LengthUnit;
 
@@ -12,7 +13,9 @@ interface Editor {
 
   /** A severity the field is outlined with: "error", "warning" or null. */
   default void outline(String outline) {
-    component().putClientProperty("JComponent.outline", outline);
-    component().repaint();
+    if (!Objects.equals(outline, component().getClientProperty("JComponent.outline"))) {
+      component().putClientProperty("JComponent.outline", outline);
+      component().repaint();
+    }
   }
 }

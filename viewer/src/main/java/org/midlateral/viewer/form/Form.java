@@ -44,6 +44,7 @@ public final class Form extends JPanel {
   private final Bubbles bubbles;
   private LengthUnit unit = LengthUnit.MM;
   private transient Key focused;
+  private transient Told told;
 
   /**
    * A form.
@@ -111,6 +112,7 @@ public final class Form extends JPanel {
   Row register(Key key, String path) {
     Row row = new Row(key, path, onEdit, this::focused);
     rows.put(path, row);
+    told = null;
     return row;
   }
 
@@ -153,6 +155,9 @@ public final class Form extends JPanel {
     return LengthUnit.MM;
   }
 
+  /** What the rows say, in which colours. */
+  private record Told(Map<String, List<Row.Message>> byPath, Color caution, Color refusal) {}
+
   /** Says at each field what was found about it. */
   public void tell(List<InputError> errors, List<Finding> findings, Color caution, Color refusal) {
     Map<String, List<Row.Message>> byPath = new LinkedHashMap<>();
@@ -168,6 +173,12 @@ public final class Form extends JPanel {
             .add(new Row.Message(finding.severity(), finding.text()));
       }
     }
+    // To lay seventy rows out anew takes as long as a small mesh.
+    Told all = new Told(byPath, caution, refusal);
+    if (all.equals(told)) {
+      return;
+    }
+    told = all;
     rows.forEach((path, row) -> row.tell(byPath.getOrDefault(path, List.of()), caution, refusal));
     groups.forEach(
         (section, group) ->

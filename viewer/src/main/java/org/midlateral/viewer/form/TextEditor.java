@@ -14,6 +14,7 @@ import org.midlateral.measurement.LengthUnit;
 /** A field to type in; the arrow keys step a number up and down. */
 final class TextEditor implements Editor {
   private static final int LARGE = 10;
+  private static final String PLACEHOLDER = "JTextField.placeholderText";
 
   private final JTextField field = new JTextField(6);
   private final Key key;
@@ -96,13 +97,16 @@ final class TextEditor implements Editor {
   @Override
   public void show(String text, LengthUnit other) {
     unit = other;
-    field.putClientProperty("JTextField.placeholderText", Wording.shownDefault(key, unit));
+    String placeholder = Wording.shownDefault(key, unit);
+    if (!placeholder.equals(field.getClientProperty(PLACEHOLDER))) {
+      field.putClientProperty(PLACEHOLDER, placeholder);
+      field.repaint();
+    }
     if (!field.getText().strip().equals(text)) {
       showing = true;
       field.setText(text);
       field.setCaretPosition(text.length());
       showing = false;
     }
-    field.repaint();
   }
 }

@@ -3,19 +3,21 @@ package org.midlateral.viewer.lesson;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.finite.HeldShell;
+import org.midlateral.solid.Solid;
 
 /**
  * The motion of a computed wrap as seen from its two ends: what the whole piece does as a rigid
- * body is taken out, so that the floor rests where it did under the middles of the proximal and the
- * distal contact. All wraps can then be compared.
+ * body is taken out. The floor then rests where it did under the middle of the proximal contact,
+ * under that of the distal one it only slides along, and on the whole the trough does not roll
+ * about the line between the two. All wraps can then be compared.
  */
 final class AtRest {
   private final HeldShell held;
   private final Vector3D proximal;
   private final Vector3D shift;
-  private final double turn;
+  private final Vector3D turn;
 
-  private AtRest(HeldShell held, Vector3D proximal, Vector3D shift, double turn) {
+  private AtRest(HeldShell held, Vector3D proximal, Vector3D shift, Vector3D turn) {
     this.held = held;
     this.proximal = proximal;
     this.shift = shift;
@@ -26,9 +28,26 @@ final class AtRest {
     HeldShell.Moved proximal = held.floor(support.proximal().middle());
     HeldShell.Moved distal = held.floor(support.distal().middle());
     Vector3D chord = proximal.place().vectorTo(distal.place());
-    Vector3D dorsal = chord.cross(Vector3D.Unit.PLUS_Y).normalize();
-    double rise = distal.moved().subtract(proximal.moved()).dot(dorsal);
-    return new AtRest(held, proximal.place(), proximal.moved(), rise / chord.norm());
+    Vector3D apart = distal.moved().subtract(proximal.moved());
+    // The turn that carries the chord along with its ends, without a roll about itself.
+    Vector3D bend = chord.cross(apart).multiply(1 / chord.normSq());
+    AtRest rolling = new AtRest(held, proximal.place(), proximal.moved(), bend);
+    Vector3D along = chord.normalize();
+    return new AtRest(
+        held, proximal.place(), proximal.moved(), bend.add(rolling.roll(along), along));
+  }
+
+  /** The turn about an axis through the proximal contact that fits the trough best (rad). */
+  private double roll(Vector3D axis) {
+    Solid trough = held.pieces().get(0);
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < trough.innerVertices(); i++) {
+      Vector3D way = axis.cross(proximal.vectorTo(trough.mesh().vertex(i)));
+      sum += displacement(0, i).dot(way);
+      squares += way.normSq();
+    }
+    return sum / squares;
   }
 
   /** How far a vertex of a piece moves (mm). */
@@ -38,9 +57,6 @@ final class AtRest {
 
   /** What is left of a displacement at a place (mm). */
   Vector3D rested(Vector3D place, Vector3D moved) {
-    Vector3D arm = proximal.vectorTo(place);
-    // A turn that lifts what is distal, about the axis -y.
-    Vector3D turned = Vector3D.of(-turn * arm.getZ(), 0, turn * arm.getX());
-    return moved.subtract(shift).subtract(turned);
+    return moved.subtract(shift).subtract(turn.cross(proximal.vectorTo(place)));
   }
 }

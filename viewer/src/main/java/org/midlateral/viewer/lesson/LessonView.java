@@ -25,6 +25,9 @@ final class LessonView extends StageView {
   private static final double PITCH = Math.toRadians(14);
   private static final double ARROW = 11;
 
+  /** Displacement as drawn (mm) from which on it shows. */
+  private static final double LEAST_SEEN = 1;
+
   /** Opacity of a piece where it was before the load. */
   private static final double GHOST = 0.22;
 
@@ -84,7 +87,7 @@ final class LessonView extends StageView {
         Color colour = part.dorsal() ? palette.shell() : palette.trough();
         Actor actor = Actor.of("wrap " + i, part.shape(), Actor.Look.of(colour));
         actors.add(actor.at(place(i)).moving(part.motion(), amount));
-        if (step.isLoaded(i)) {
+        if (step.isLoaded(i) && isSeenToMove(i)) {
           Actor.Look ghost = Actor.Look.of(palette.quiet()).withOpacity(GHOST);
           ghosts.add(Actor.of("unloaded " + i, part.shape(), ghost).at(place(i)));
         }
@@ -92,6 +95,11 @@ final class LessonView extends StageView {
     }
     actors.addAll(ghosts);
     return actors;
+  }
+
+  /** Where a wrap moves by less than its drawn surface is thick, a ghost would only speckle it. */
+  private boolean isSeenToMove(int wrap) {
+    return comparison.cases().get(wrap).farthest() * comparison.exaggeration() > LEAST_SEEN;
   }
 
   @Override

@@ -6,8 +6,8 @@ public enum Quantity {
   CLEARANCE("Clearance to the skin", "mm", "clearance", false, false),
   WALL("Wall thickness", "mm", "wall", true, false),
   RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI", false, false),
-  STRAIN_TROUGH("Principal strain, trough alone", "%", "strain", true, true),
-  STRAIN_PAIR("Principal strain, both bonded", "%", "strain", true, true);
+  STRAIN_TROUGH("Strain, trough alone", "%", "strain", true, true),
+  STRAIN_PAIR("Strain, both bonded", "%", "strain", true, true);
 
   private final String title;
   private final String unit;

@@ -6,7 +6,7 @@ import org.midlateral.solid.TriangleMesh;
 
 /** A line thick enough to see: a round tube about a path. */
 public final class Tube {
-  private static final int SIDES = 8;
+  private static final int SIDES = 6;
 
   private Tube() {}
 

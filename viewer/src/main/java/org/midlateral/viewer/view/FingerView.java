@@ -36,7 +36,7 @@ public final class FingerView extends StageView {
   private transient DoubleConsumer stationListener = station -> {};
   private double station;
   private Point pointer;
-  private boolean stale;
+  private String note = "";
 
   public FingerView(Stage stage) {
     super(stage, FIRST);
@@ -61,7 +61,7 @@ public final class FingerView extends StageView {
     boolean first = view == null;
     view = next;
     colouring = colours;
-    stale = false;
+    note = "";
     if (first) {
       fit();
     } else {
@@ -69,9 +69,9 @@ public final class FingerView extends StageView {
     }
   }
 
-  /** Says that what is shown is not what the form says. */
-  public void setStale(boolean other) {
-    stale = other;
+  /** Says something about what is shown until the next design is; empty for nothing. */
+  public void setNote(String sentence) {
+    note = sentence;
     repaint();
   }
 
@@ -154,8 +154,8 @@ public final class FingerView extends StageView {
     taken.add(ScaleBar.draw(g, orbit, width, height, palette));
     taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
 
-    if (stale) {
-      taken.add(Notes.draw(g, "Shown as it was before the refused values", 12, 12, palette));
+    if (!note.isEmpty()) {
+      taken.add(Notes.draw(g, note, 12, 12, palette));
     }
     if (choice.of(Part.MARKS) != Visibility.HIDDEN) {
       new Names(orbit, width, height, palette, taken).draw(g, view.landmarks());

@@ -17,8 +17,8 @@ final class Legend {
   private static final int MARGIN = 14;
   private static final int END = 34;
 
-  /** A principal strain is the stretch in its direction; below zero it is squeezed. */
-  private static final String SIGNS = "; + stretched, \u2212 squeezed";
+  /** Of the two principal strains of a surface the one further from zero is shown. */
+  private static final String SIGNED = "principal, %: + stretched, \u2212 squeezed";
 
   private final Colouring colouring;
   private final Palette palette;
@@ -37,7 +37,7 @@ final class Legend {
     float base = BAR_TOP + font.getAscent();
     g.drawString(quantity.title(), MARGIN, base);
     g.setColor(palette.quiet());
-    String unit = "in " + quantity.unit() + (quantity.isSigned() ? SIGNS : "");
+    String unit = quantity.isSigned() ? SIGNED : "in " + quantity.unit();
     g.drawString(unit, MARGIN, base + font.getHeight());
     double words = Math.max(font.stringWidth(quantity.title()), font.stringWidth(unit));
     double left = MARGIN + words + END;

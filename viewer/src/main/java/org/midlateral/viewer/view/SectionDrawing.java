@@ -10,7 +10,9 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
 import org.midlateral.measurement.Hand;
@@ -25,6 +27,10 @@ public final class SectionDrawing extends JPanel {
   private static final double ROOM = 7.5;
   private static final float HAIR = 1;
   private static final double SCALE_MM = 5;
+  private static final int SWATCH = 10;
+
+  /** From the end of a word of the key to the next, with its swatch. */
+  private static final int KEY_STEP = SWATCH + 4 + 14;
 
   /** Lightness of a skin on which dark lines read better, of 255. */
   private static final double BRIGHT = 110;
@@ -107,6 +113,29 @@ public final class SectionDrawing extends JPanel {
     section.gaps().forEach(gap -> gap(g, gap));
     directions(g);
     scaleBar(g);
+    key(g);
+  }
+
+  /** What the colours stand for, of what is met here. */
+  private void key(Graphics2D g) {
+    Map<String, Color> words = new LinkedHashMap<>();
+    words.put("skin", tone.colour());
+    section.liner().ifPresent(liner -> words.put("liner", palette.liner()));
+    section.cut(false).ifPresent(cut -> words.put("trough", palette.trough()));
+    section.cut(true).ifPresent(cut -> words.put("shell", palette.shell()));
+    FontMetrics font = g.getFontMetrics();
+    int wide = words.keySet().stream().mapToInt(w -> font.stringWidth(w) + KEY_STEP).sum();
+    double x = (getWidth() - wide + KEY_STEP - SWATCH - 4) / 2.0;
+    double base = 2.0 * font.getHeight() + 8;
+    for (Map.Entry<String, Color> word : words.entrySet()) {
+      Rectangle2D swatch = new Rectangle2D.Double(x, base - SWATCH + 1, SWATCH, SWATCH);
+      g.setColor(word.getValue());
+      g.fill(swatch);
+      g.setColor(palette.ink());
+      g.draw(swatch);
+      g.drawString(word.getKey(), (float) x + SWATCH + 4, (float) base);
+      x += font.stringWidth(word.getKey()) + KEY_STEP;
+    }
   }
 
   private double x(double y) {

@@ -193,7 +193,7 @@ public final class MainWindow extends JFrame {
     boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
     coloured = slow ? null : answer.asked().quantity();
     if (made.view().isEmpty()) {
-      view.setStale(true);
+      view.setNote("Shown as it was before the refused values");
       tell();
       return;
     }
@@ -204,6 +204,7 @@ public final class MainWindow extends JFrame {
     tell();
     section.show(made.view().get());
     if (slow) {
+      view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
       colourist.ask(made, answer.asked().quantity());
     }
   }
@@ -219,6 +220,10 @@ public final class MainWindow extends JFrame {
     if (current && answer.asked().quantity() == quantity && made.view().isPresent()) {
       coloured = quantity;
       view.show(made.view().get(), answer.colouring());
+      if (answer.colouring().quantity() == Quantity.NONE) {
+        view.setNote(
+            "There is no room on this finger for the forces that strain is computed under");
+      }
     }
   }
 

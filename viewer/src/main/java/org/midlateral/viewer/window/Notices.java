@@ -43,7 +43,7 @@ final class Notices {
 
   static void keys(Component parent) {
     JOptionPane.showMessageDialog(
-        parent, area(KEYS, 640, 290), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
+        parent, area(KEYS, 640, 225), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
   }
 
   /** All cautions, or those for the material of a design. */

@@ -130,7 +130,9 @@ final class ViewBar {
     JSlider pull = new JSlider(0, MOST_PULL, 0);
     pull.setName("pull");
     pull.setToolTipText("Draw the pieces off the finger, the way they were put on");
-    pull.setPreferredSize(new Dimension(110, pull.getPreferredSize().height));
+    int height = pull.getPreferredSize().height;
+    pull.setMinimumSize(new Dimension(58, height));
+    pull.setPreferredSize(new Dimension(110, height));
     pull.addChangeListener(e -> view.choose(view.choice().withPull(pull.getValue())));
     return pull;
   }
