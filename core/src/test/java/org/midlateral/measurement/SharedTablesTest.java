@@ -145,7 +145,8 @@ class SharedTablesTest {
               .toList();
       if (material.softens() < 90) {
         assertThat(heat).as(material.name()).hasSize(1);
-        assertThat(heat.get(0)).contains(String.format("about %.0f °C.", material.softens()));
+        assertThat(heat.get(0))
+            .contains(String.format(Locale.ROOT, "about %.0f °C.", material.softens()));
       } else {
         assertThat(heat).as(material.name()).isEmpty();
       }

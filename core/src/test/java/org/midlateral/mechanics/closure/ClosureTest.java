@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
@@ -96,7 +97,9 @@ class ClosureTest {
     assertThat(finding.value()).isBetween(0.015, 0.035);
     assertThat(finding.limit()).isEqualTo(Concerns.PRESSURE);
     assertThat(finding.text())
-        .contains(String.format("up to %.1f kPa", 1000 * finding.value()), "4.3 kPa (32 mmHg)");
+        .contains(
+            String.format(Locale.ROOT, "up to %.1f kPa", 1000 * finding.value()),
+            "4.3 kPa (32 mmHg)");
   }
 
   @Test
