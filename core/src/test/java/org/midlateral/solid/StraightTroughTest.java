@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.RoundFinger;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.TapedDigit;
@@ -83,8 +82,7 @@ class StraightTroughTest {
                 });
     // Corners of 3 mm radius; counter-clockwise.
     Polygon rounded = (Polygon) sheet.buffer(3, 32);
-    Polygon turned =
-        (Polygon) AffineTransformation.scaleInstance(1, 1).transform(rounded).norm().reverse();
+    Polygon turned = (Polygon) rounded.norm().reverse();
     return SolidMesher.mesh(
         new Piece(
             "trough",

@@ -2,10 +2,11 @@ package org.midlateral.document.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.mechanics.closure.OuterGirth;
+import org.midlateral.mechanics.Loop;
+import org.midlateral.mechanics.MeshCut;
+import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.solid.Solid;
 
 /**
@@ -30,29 +31,33 @@ record Silhouette(List<Ring> rings) {
   record Ring(double station, Envelope box) {}
 
   static Silhouette of(DigitSurface digit, Solid solid) {
+    MeshCut cut = MeshCut.of(solid.mesh());
     double past = 2 * solid.piece().wall() + 3;
     double start = solid.piece().outline().proximal() - past;
     double end = solid.piece().outline().distal() + past;
-    List<Ring> coarse = rings(digit, solid, start, end, STEP);
+    List<Ring> coarse = rings(digit, cut, start, end, STEP);
     double first = coarse.get(0).station();
     double last = coarse.get(coarse.size() - 1).station();
     List<Ring> rings = new ArrayList<>();
-    rings.addAll(rings(digit, solid, first - STEP, first + FINE_ZONE, FINE_STEP));
+    rings.addAll(rings(digit, cut, first - STEP, first + FINE_ZONE, FINE_STEP));
     coarse.stream()
         .filter(r -> r.station() > first + FINE_ZONE && r.station() < last - FINE_ZONE)
         .forEach(rings::add);
-    rings.addAll(rings(digit, solid, last - FINE_ZONE, last + STEP, FINE_STEP));
+    rings.addAll(rings(digit, cut, last - FINE_ZONE, last + STEP, FINE_STEP));
     return new Silhouette(rings);
   }
 
   private static List<Ring> rings(
-      DigitSurface digit, Solid solid, double from, double to, double step) {
+      DigitSurface digit, MeshCut cut, double from, double to, double step) {
     List<Ring> rings = new ArrayList<>();
     for (double s = from; s <= to; s += step) {
-      List<Coordinate> cut = OuterGirth.cut(digit, solid.mesh(), s);
-      if (!cut.isEmpty()) {
-        Envelope box = new Envelope();
-        cut.forEach(box::expandToInclude);
+      Envelope box = new Envelope();
+      for (Loop loop : cut.at(SectionPlane.at(digit, s))) {
+        for (int i = 0; i < loop.size(); i++) {
+          box.expandToInclude(loop.y(i), loop.n(i));
+        }
+      }
+      if (!box.isNull()) {
         rings.add(new Ring(s, box));
       }
     }

@@ -3,11 +3,6 @@ package org.midlateral.document.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.polygonize.Polygonizer;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.drawing.Dimension;
@@ -19,7 +14,9 @@ import org.midlateral.document.drawing.Mark.Point;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
-import org.midlateral.mechanics.closure.OuterGirth;
+import org.midlateral.mechanics.Loop;
+import org.midlateral.mechanics.MeshCut;
+import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.TriangleMesh;
 
@@ -193,19 +190,19 @@ final class ViewFigures {
   /** The section at the PIP axis, enlarged as far as it fits a width (mm), seen from the tip. */
   Drawing section(double width) {
     double station = digit.pipAxis();
-    List<Coordinate> worn = new ArrayList<>();
-    solids.forEach(solid -> worn.addAll(OuterGirth.cut(digit, solid.mesh(), station)));
+    List<List<List<Point>>> sections = sections(station);
+    List<Point> worn = sections.stream().flatMap(List::stream).flatMap(List::stream).toList();
     Slice slice = digit.slice(station);
-    double half = -worn.stream().mapToDouble(c -> -Math.abs(c.x)).min().orElseThrow();
-    double low = worn.stream().mapToDouble(c -> c.y).min().orElseThrow();
-    double top = worn.stream().mapToDouble(c -> c.y).max().orElseThrow();
+    double half = -least(worn, p -> -Math.abs(p.x()));
+    double low = least(worn, Point::y);
+    double top = -least(worn, p -> -p.y());
     double left = 4;
     Scale scale = enlargement(width - left - BESIDE, 2 * half);
     double twice = scale.factor();
     double foot = 7;
     Sketch sketch = new Sketch();
     for (int i = 0; i < solids.size(); i++) {
-      for (List<Point> loop : loops(OuterGirth.cut(digit, solids.get(i).mesh(), station))) {
+      for (List<Point> loop : sections.get(i)) {
         List<Point> line =
             loop.stream()
                 .map(p -> new Point(left + twice * (p.x() + half), foot + twice * (p.y() - low)))
@@ -251,29 +248,19 @@ final class ViewFigures {
         .orElse(new Scale(1, "1:1"));
   }
 
-  /** Closed lines through the cut's segments, which share their ends exactly. */
-  private static List<List<Point>> loops(List<Coordinate> cut) {
-    GeometryFactory geometry = new GeometryFactory();
-    List<LineString> segments = new ArrayList<>();
-    for (int i = 0; i < cut.size(); i += 2) {
-      segments.add(geometry.createLineString(new Coordinate[] {cut.get(i), cut.get(i + 1)}));
+  /** The section of each solid: its closed lines. */
+  private List<List<List<Point>>> sections(double station) {
+    SectionPlane plane = SectionPlane.at(digit, station);
+    return solids.stream()
+        .map(solid -> MeshCut.of(solid.mesh()).at(plane).stream().map(ViewFigures::line).toList())
+        .toList();
+  }
+
+  private static List<Point> line(Loop loop) {
+    List<Point> line = new ArrayList<>();
+    for (int i = 0; i < loop.size(); i++) {
+      line.add(new Point(loop.y(i), loop.n(i)));
     }
-    Polygonizer polygonizer = new Polygonizer();
-    polygonizer.add(segments);
-    List<Polygon> polygons = new ArrayList<>();
-    for (Object polygon : polygonizer.getPolygons()) {
-      // Normal form: the loop starts at the same point on every run.
-      polygons.add((Polygon) ((Polygon) polygon).norm());
-    }
-    polygons.sort(null);
-    List<List<Point>> loops = new ArrayList<>();
-    for (Polygon polygon : polygons) {
-      List<Point> loop = new ArrayList<>();
-      for (Coordinate c : polygon.getExteriorRing().getCoordinates()) {
-        loop.add(new Point(c.x, c.y));
-      }
-      loops.add(loop);
-    }
-    return loops;
+    return line;
   }
 }
