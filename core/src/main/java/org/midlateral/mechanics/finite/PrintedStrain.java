@@ -35,13 +35,34 @@ final class PrintedStrain {
       out[i] = at(spot, Side.BACK);
       out[n + i] = at(spot, Side.FRONT);
     }
-    for (int i = 2 * n; i < out.length; i++) {
+    int ofEdge = 2 * n + (printed.rimStrips() - 1) * printed.firstLoop();
+    for (int i = 2 * n; i < ofEdge; i++) {
       int node = first + shell.layer(layer).nearestOnCrest(mesh.vertex(i));
-      double front = strains.at(node, Side.FRONT);
-      double back = strains.at(node, Side.BACK);
-      out[i] = Math.abs(front) > Math.abs(back) ? front : back;
+      out[i] = larger(strains.at(node, Side.FRONT), strains.at(node, Side.BACK));
+    }
+    for (int i = ofEdge; i < out.length; i++) {
+      int beside = nearestOnVents(printed, mesh.vertex(i));
+      out[i] = larger(out[beside], out[n + beside]);
     }
     return out;
+  }
+
+  private static double larger(double front, double back) {
+    return Math.abs(front) > Math.abs(back) ? front : back;
+  }
+
+  /** Vents are not in the computed shell: their rounds take what is found beside them. */
+  private static int nearestOnVents(Solid printed, Vector3D point) {
+    int best = printed.firstLoop();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = printed.firstLoop(); i < printed.edgeVertices(); i++) {
+      double distance = printed.mesh().vertex(i).distanceSq(point);
+      if (distance < least) {
+        least = distance;
+        best = i;
+      }
+    }
+    return best;
   }
 
   /**

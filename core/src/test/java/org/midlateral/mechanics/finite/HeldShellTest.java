@@ -8,6 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.midlateral.Fingers;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Measurements;
@@ -186,5 +189,33 @@ class HeldShellTest {
     assertThatThrownBy(() -> held.strainsOn(dorsal))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("dorsal");
+  }
+
+  /** Vents stand amid the piece: their rounds must not wear what holds at its far edge. */
+  @Test
+  void aVentWearsTheStrainBesideIt() throws DesignRefused {
+    Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
+    HeldShell held = solve(trough, 1);
+    Polygon whole = trough.outline().polygon();
+    Geometry vent = whole.getFactory().createPoint(new Coordinate(0, 12)).buffer(1.5);
+    Piece vented =
+        trough.withOutline(trough.outline().withPolygon((Polygon) whole.difference(vent)));
+    Solid printed = SolidMesher.mesh(vented, 0.8);
+    assertThat(printed.edgeVertices()).isGreaterThan(printed.firstLoop());
+    double[] strains = held.strainsOn(printed);
+    double beside = 0;
+    for (int i = printed.firstLoop(); i < printed.edgeVertices(); i++) {
+      double both = Math.max(at(strains, i), at(strains, printed.innerVertices() + i));
+      beside = Math.max(beside, both);
+    }
+    int round = 2 * printed.innerVertices() + (printed.rimStrips() - 1) * printed.firstLoop();
+    assertThat(round).isLessThan(strains.length);
+    for (int i = round; i < strains.length; i++) {
+      assertThat(at(strains, i)).isPositive().isLessThanOrEqualTo(beside);
+    }
+  }
+
+  private static double at(double[] strains, int vertex) {
+    return Math.abs(strains[vertex]);
   }
 }

@@ -45,6 +45,11 @@ public record Made(
       pieces = List.copyOf(pieces);
     }
 
+    /** Whether a piece has vents. */
+    public boolean isVented() {
+      return orthosis.solids().stream().anyMatch(s -> s.edgeVertices() > s.firstLoop());
+    }
+
     static View of(Orthosis orthosis) {
       var measured = orthosis.order().measurements();
       CompletableFuture<Sections> sections =

@@ -223,6 +223,8 @@ public final class MainWindow extends JFrame {
       if (answer.colouring().quantity() == Quantity.NONE) {
         view.setNote(
             "There is no room on this finger for the forces that strain is computed under");
+      } else if (made.view().get().isVented()) {
+        view.setNote("Computed as without vents: beside them strain is larger than shown");
       }
     }
   }
