@@ -20,10 +20,9 @@ final class Figures {
   private static final String NONE = "\u2013";
   private static final String AGAINST = "against the half";
 
-  /** What finite elements and beam take for closed is not the same. */
   private static final String CLOSED =
-      "Closed: EI and beam for a tube over the whole length; finite elements with the dorsal shell"
-          + " as made, bonded on.";
+      "Closed: the half with the other half joined to it along both edges, over the whole length of"
+          + " the flanks.";
 
   private static final List<Row> ROWS =
       List.of(
