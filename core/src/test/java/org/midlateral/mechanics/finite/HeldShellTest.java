@@ -48,9 +48,8 @@ class HeldShellTest {
   @Test
   void halfTubeAgreesWithSolids() throws DesignRefused {
     Piece tube = RealPieces.halfTube();
-    HeldJoint joint =
-        new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), 1)
-            .withClosureForce(5);
+    double moment = 5 / (1.0 / 33 + 1.0 / 34);
+    HeldJoint joint = new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), moment);
     HeldAnswer answer =
         HeldShell.solve(FingerShell.trough(tube, new Isotropic(400, 0.4)), joint).answer();
     Percentage three = Percentage.withPercentage(3);
