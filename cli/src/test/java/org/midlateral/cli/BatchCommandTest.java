@@ -1,10 +1,13 @@
 package org.midlateral.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -59,12 +62,37 @@ class BatchCommandTest {
     assertThat(run.err()).contains("out");
   }
 
-  /** The outside check: bash itself reads the completion. */
   @Test
   void completionNamesTheCommands() {
     Run run = Run.of("completion");
     assertThat(run.status()).isZero();
     assertThat(run.out()).contains("complete ").contains("batch").contains("stl-ascii");
+  }
+
+  /** The outside check: bash itself reads the completion. Left out without bash, save in CI. */
+  @Test
+  void bashReadsTheCompletion() throws IOException, InterruptedException {
+    if (System.getenv("CI") == null) {
+      assumeTrue(hasBash(), "bash is not installed: this outside check is left out");
+    }
+    assertThat(hasBash()).as("bash is installed").isTrue();
+    Path script = folder.resolve("completion.sh");
+    Files.writeString(script, Run.of("completion").out());
+    assertThat(script).isNotEmptyFile();
+    Path said = folder.resolve("said.txt");
+    Process bash =
+        new ProcessBuilder("bash", "-n", script.toString())
+            .redirectErrorStream(true)
+            .redirectOutput(said.toFile())
+            .start();
+    int status = bash.waitFor();
+    assertThat(said).isEmptyFile();
+    assertThat(status).isZero();
+  }
+
+  private static boolean hasBash() {
+    return Stream.of(System.getenv("PATH").split(File.pathSeparator))
+        .anyMatch(place -> Files.isExecutable(Path.of(place, "bash")));
   }
 
   private Run batch(String table, String... more) throws IOException {

@@ -21,9 +21,4 @@ public record View(Vector3D right, Vector3D up, Vector3D toward) {
     Vector3D right = up.cross(toward).normalize();
     return new View(right, toward.cross(right), toward);
   }
-
-  /** A view from above one corner, with the dorsal side (z) up: the whole shape at one glance. */
-  public static View oblique() {
-    return from(Vector3D.of(0.55, -1, 0.75), Vector3D.Unit.PLUS_Z);
-  }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.midlateral.measurement.Entry.Place;
 
@@ -95,11 +94,6 @@ public final class Orders {
       return new Result(null, errors, List.of());
     }
     return new Result(new OrderBuilder(settings).order(), List.of(), cautions);
-  }
-
-  /** The design of a file that chooses nothing. */
-  public static Design defaultDesign() {
-    return new OrderBuilder(new Settings(Map.of())).design();
   }
 
   private static List<Finding> unusual(EntryCheck.Checked checked) {

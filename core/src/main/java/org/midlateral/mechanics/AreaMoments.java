@@ -50,22 +50,4 @@ public record AreaMoments(
     sum[4] += cross * (y0 * y0 + y0 * y1 + y1 * y1);
     sum[5] += cross * (y0 * n1 + 2 * y0 * n0 + 2 * y1 * n1 + y1 * n0);
   }
-
-  /** The larger principal second moment (mm⁴). */
-  public double largest() {
-    return (aboutY + aboutN) / 2 + Math.hypot((aboutY - aboutN) / 2, product);
-  }
-
-  /** The smaller principal second moment (mm⁴). */
-  public double smallest() {
-    return (aboutY + aboutN) / 2 - Math.hypot((aboutY - aboutN) / 2, product);
-  }
-
-  /**
-   * Angle from the medio-lateral axis to the principal axis of the larger second moment (rad),
-   * within a quarter turn either way.
-   */
-  public double principalAngle() {
-    return Math.atan2(-2 * product, aboutY - aboutN) / 2;
-  }
 }

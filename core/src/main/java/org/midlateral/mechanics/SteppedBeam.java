@@ -1,6 +1,5 @@
 package org.midlateral.mechanics;
 
-import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -34,13 +33,6 @@ public final class SteppedBeam {
     this.edges = edges.clone();
     this.bending = bending.clone();
     this.shear = shear.clone();
-  }
-
-  /** The same beam without its shear. */
-  public SteppedBeam bendingOnly() {
-    double[] rigid = new double[shear.length];
-    Arrays.fill(rigid, Double.POSITIVE_INFINITY);
-    return new SteppedBeam(edges, bending, rigid);
   }
 
   /**

@@ -2,6 +2,7 @@ package org.midlateral.recipe;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -27,6 +28,7 @@ import org.midlateral.solid.Spread;
  * angles in degrees.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@JsonPropertyOrder({"tool", "reference", "note"})
 public record Report(
     Tool tool,
     String reference,
@@ -43,6 +45,8 @@ public record Report(
     Print print,
     Timing timing) {
   private static final ObjectMapper JSON = mapper();
+
+  private static final String NOTE = "Estimate, for comparison; does not clear a piece for use.";
 
   /** Who made the report. */
   public record Tool(String name, String version) {}
@@ -146,6 +150,12 @@ public record Report(
       @JsonProperty("geometryMs") double geometry,
       @JsonProperty("checksMs") double checks,
       @JsonProperty("writeMs") double write) {}
+
+  /** What holds for every figure in it, whatever was computed. */
+  @JsonProperty
+  public String note() {
+    return NOTE;
+  }
 
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {

@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.finite.Constraint;
 import org.midlateral.mechanics.finite.Isotropic;
+import org.midlateral.mechanics.finite.PlainLoads;
 import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
@@ -77,8 +78,8 @@ public class ShellSolverBenchmark {
     model = ShellModel.uniform(xyz, corners, 1.6, new Isotropic(400, 0.4));
     int last = model.nodeCount() - 1;
     load =
-        ShellLoad.atNode(model, 0, Vector3D.of(1, 0, 0), Vector3D.ZERO)
-            .plus(ShellLoad.atNode(model, last, Vector3D.of(-1, 0, 0), Vector3D.ZERO));
+        PlainLoads.atNode(model, 0, Vector3D.of(1, 0, 0), Vector3D.ZERO)
+            .plus(PlainLoads.atNode(model, last, Vector3D.of(-1, 0, 0), Vector3D.ZERO));
     held = RigidMotion.held(model);
   }
 

@@ -22,7 +22,7 @@ class OrderTextTest {
     assertThat(result.errors()).isEmpty();
     assertThat(result.cautions()).isEmpty();
     assertThat(result.order().measurements().unit()).isEqualTo(unit);
-    assertThat(result.order().design()).isEqualTo(Orders.defaultDesign());
+    assertThat(result.order().design()).isEqualTo(OrdersReadTest.defaultDesign());
   }
 
   @Test

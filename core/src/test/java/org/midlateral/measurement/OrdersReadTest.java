@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,7 +52,7 @@ class OrdersReadTest {
         .hasSize(4);
     assertThat(measured.pulpEnd()).isEqualTo(71);
     assertThat(measured.pipExtensionDeficit()).isEqualTo(Math.PI / 12);
-    assertThat(result.order().design()).isEqualTo(Orders.defaultDesign());
+    assertThat(result.order().design()).isEqualTo(defaultDesign());
     assertThat(result.cautions()).isEmpty();
   }
 
@@ -97,9 +98,14 @@ class OrdersReadTest {
     assertThat(order.design().relief().bubbles()).hasSize(1);
   }
 
+  /** The design of a file that chooses nothing. */
+  static Design defaultDesign() {
+    return new OrderBuilder(new Settings(Map.of())).design();
+  }
+
   @Test
   void defaultsAreThoseOfTheTable() {
-    Design design = Orders.defaultDesign();
+    Design design = defaultDesign();
 
     assertThat(design.trough().wall()).isEqualTo(1.6);
     assertThat(design.trough().vents()).isEqualTo(new Design.Vents(0, 8));

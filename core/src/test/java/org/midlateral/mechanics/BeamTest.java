@@ -87,7 +87,8 @@ class BeamTest {
     SteppedBeam beam = uniform(60, 22500, 150);
 
     assertThat(load(5, 30, 60).deflection(beam)).isCloseTo(1 + 5 * 60 / (4 * 150.0), within(1e-12));
-    assertThat(load(5, 30, 60).deflection(beam.bendingOnly())).isCloseTo(1, within(1e-12));
+    SteppedBeam stiff = uniform(60, 22500, NONE);
+    assertThat(load(5, 30, 60).deflection(stiff)).isCloseTo(1, within(1e-12));
   }
 
   /** An even load over the whole span: 5 w L⁴/384EI; here as the closure's zone. */
@@ -116,6 +117,7 @@ class BeamTest {
     Section section = Section.of(java.util.List.of(Arcs.open(Math.PI / 2, 9, 1.6, 2000)));
     double shear = 400 / 2.8 * section.shearArea();
     SteppedBeam beam = uniform(75, 400 * section.moments().aboutY(), shear);
+    SteppedBeam bendingOnly = uniform(75, 400 * section.moments().aboutY(), NONE);
     ThreePoint load =
         new ThreePoint(
             2.5 * 33.5,
@@ -124,9 +126,9 @@ class BeamTest {
             new ContactZone(67, 75, 1),
             new ContactZone(31.5, 43.5, 1));
 
-    assertThat(load.deflection(beam.bendingOnly())).isCloseTo(0.2180, withinPercentage(0.3));
+    assertThat(load.deflection(bendingOnly)).isCloseTo(0.2180, withinPercentage(0.3));
     assertThat(load.deflection(beam)).isCloseTo(0.2469, withinPercentage(1));
-    assertThat(Math.toDegrees(load.extensionLost(beam.bendingOnly())))
+    assertThat(Math.toDegrees(load.extensionLost(bendingOnly)))
         .isCloseTo(1.124, withinPercentage(0.3));
     assertThat(Math.toDegrees(load.extensionLost(beam))).isCloseTo(1.180, withinPercentage(1));
   }

@@ -154,10 +154,12 @@ class SectionTest {
 
     assertThat(box.y()).isCloseTo(5, within(1e-12));
     assertThat(box.n()).isCloseTo(-7, within(1e-12));
-    assertThat(box.largest()).isCloseTo(2 * 64 / 12.0, within(1e-9));
-    assertThat(box.smallest()).isCloseTo(4 * 8 / 12.0, within(1e-9));
-    // About the long side's axis the second moment is the smaller one.
-    assertThat(box.principalAngle()).isCloseTo(turn - Math.PI / 2, within(1e-9));
+    // Mohr's circle; about the long side's axis the second moment is the smaller one.
+    double mean = (2 * 64 + 4 * 8) / 24.0;
+    double radius = (2 * 64 - 4 * 8) / 24.0;
+    assertThat(box.aboutY()).isCloseTo(mean - radius * Math.cos(2 * turn), within(1e-9));
+    assertThat(box.aboutN()).isCloseTo(mean + radius * Math.cos(2 * turn), within(1e-9));
+    assertThat(box.product()).isCloseTo(radius * Math.sin(2 * turn), within(1e-9));
   }
 
   /** Two unbonded halves give twice the half; bonded they give the ring: 10.4633 halves (exact). */

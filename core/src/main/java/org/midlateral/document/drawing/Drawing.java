@@ -42,11 +42,6 @@ public record Drawing(double width, double height, List<Mark> marks) {
       return stroke(pen, corners(x, y, width, height), true);
     }
 
-    /** A grey rectangle by its lower left corner and its size. */
-    public Sketch shade(double grey, double x, double y, double width, double height) {
-      return area(grey, corners(x, y, width, height));
-    }
-
     /** A grey area. */
     public Sketch area(double grey, List<Point> points) {
       marks.add(new Area(grey, points));

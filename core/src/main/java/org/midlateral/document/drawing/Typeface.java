@@ -45,11 +45,6 @@ public enum Typeface {
     return SharedData.open(resource);
   }
 
-  /** Whether every sign of a text has a glyph. */
-  public boolean canShow(String text) {
-    return text.codePoints().allMatch(c -> glyphs.getGlyphId(c) != 0);
-  }
-
   /**
    * Width of a line of text (mm).
    *

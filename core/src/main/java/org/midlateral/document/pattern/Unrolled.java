@@ -40,26 +40,6 @@ public final class Unrolled {
     return (Polygon) outline.copy();
   }
 
-  /** Area of the surface before it was laid flat (mm²). */
-  public double surfaceArea() {
-    TriangleMesh mesh = surface.mesh();
-    double area = 0;
-    for (int t = 0; t < mesh.triangleCount(); t++) {
-      var a = mesh.vertex(mesh.corner(t, 0));
-      area +=
-          a.vectorTo(mesh.vertex(mesh.corner(t, 1)))
-                  .cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))))
-                  .norm()
-              / 2;
-    }
-    return area;
-  }
-
-  /** Area of the flat sheet (mm²). */
-  public double flatArea() {
-    return outline.getArea();
-  }
-
   /** Where the sheet must stretch most. */
   public Distortion mostStretched() {
     return distortions().stream().max(Comparator.comparing(Distortion::stretch)).orElseThrow();

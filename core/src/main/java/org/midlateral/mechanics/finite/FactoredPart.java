@@ -42,13 +42,6 @@ final class FactoredPart {
     return new Task(part, connections, stiffness, diagonal).invoke();
   }
 
-  /** Numbers in the factor. */
-  long size() {
-    long below = part.smallest() ? 0 : left.size() + right.size();
-    long own = part.own();
-    return below + own * part.size() - own * (own - 1) / 2;
-  }
-
   /**
    * Forward substitution.
    *

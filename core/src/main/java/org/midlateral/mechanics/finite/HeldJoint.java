@@ -71,12 +71,6 @@ public record HeldJoint(double axis, Zone proximal, Zone distal, Zone closure, d
     return new Zone(zone.from(), zone.to());
   }
 
-  /** The same with the moment that makes the closure pull with this force (N). */
-  public HeldJoint withClosureForce(double force) {
-    double arms = 1 / proximalArm() + 1 / distalArm();
-    return new HeldJoint(axis, proximal, distal, closure, force / arms);
-  }
-
   /** Distance from the PIP axis to the middle of the proximal zone (mm). */
   public double proximalArm() {
     return axis - proximal.middle();

@@ -112,11 +112,6 @@ public final class ShellSolver {
     return prescribed.length - constraints.size() - tied;
   }
 
-  /** Numbers in the factor, a measure of memory (8 bytes each) and work. */
-  public long factorSize() {
-    return factor.size();
-  }
-
   private void prescribe(Constraint constraint, boolean[] held) {
     if (constraint.node() < 0 || constraint.node() >= model.nodeCount()) {
       throw new IllegalArgumentException(

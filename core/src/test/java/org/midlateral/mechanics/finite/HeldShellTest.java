@@ -29,8 +29,8 @@ class HeldShellTest {
 
   /** 5 N of closure about a joint at 37 mm of 75. */
   private static HeldJoint pulled() {
-    return new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), 1)
-        .withClosureForce(5);
+    double moment = 5 / (1.0 / 33 + 1.0 / 34);
+    return new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), moment);
   }
 
   private static HeldShell solve(Piece trough, double factor) throws DesignRefused {

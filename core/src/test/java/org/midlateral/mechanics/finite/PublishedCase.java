@@ -115,7 +115,7 @@ record PublishedCase(
             (x, a) -> Vector3D.of(x, 25 * Math.sin(a), 25 * Math.cos(a)));
     ShellModel model = grid.shell(0.25, new Isotropic(4.32e8, 0));
     ShellLoad weight =
-        ShellLoad.onTriangles(model, allTriangles(model), 0, DOWN.multiply(90 * totalArea(model)));
+        PlainLoads.onTriangles(model, allTriangles(model), 0, DOWN.multiply(90 * totalArea(model)));
     Supports supports =
         new Supports().diaphragm(grid.lineU(0)).mirror(grid.lineU(25), 0).mirror(grid.lineV(0), 1);
     ShellResult result = ShellSolver.solve(model, weight, supports.list());
@@ -130,7 +130,7 @@ record PublishedCase(
             (x, a) -> Vector3D.of(x, 300 * Math.sin(a), 300 * Math.cos(a)));
     ShellModel model = grid.shell(3, new Isotropic(3e6, 0.3));
     int pinched = grid.nodeAt(300, 0);
-    ShellLoad load = ShellLoad.atNode(model, pinched, DOWN.multiply(0.25), Vector3D.ZERO);
+    ShellLoad load = PlainLoads.atNode(model, pinched, DOWN.multiply(0.25), Vector3D.ZERO);
     Supports supports =
         new Supports()
             .diaphragm(grid.lineU(0))
@@ -152,8 +152,8 @@ record PublishedCase(
     int pulled = grid.nodeAt(QUARTER_TURN, 0);
     int pushed = grid.nodeAt(QUARTER_TURN, QUARTER_TURN);
     ShellLoad load =
-        ShellLoad.atNode(model, pulled, Vector3D.of(1, 0, 0), Vector3D.ZERO)
-            .plus(ShellLoad.atNode(model, pushed, Vector3D.of(0, -1, 0), Vector3D.ZERO));
+        PlainLoads.atNode(model, pulled, Vector3D.of(1, 0, 0), Vector3D.ZERO)
+            .plus(PlainLoads.atNode(model, pushed, Vector3D.of(0, -1, 0), Vector3D.ZERO));
     Supports supports =
         new Supports()
             .mirror(grid.lineV(0), 1)
@@ -178,7 +178,7 @@ record PublishedCase(
       edge[2 * j] = grid.node(6 * n, j);
       edge[2 * j + 1] = grid.node(6 * n, j + 1);
     }
-    ShellLoad load = ShellLoad.onEdges(model, edge, force);
+    ShellLoad load = PlainLoads.onEdges(model, edge, force);
     ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
     return result.displacement(tip).dot(force.normalize()) / force.norm();
   }
@@ -195,7 +195,7 @@ record PublishedCase(
       edge[2 * j] = grid.node(n, j);
       edge[2 * j + 1] = grid.node(n, j + 1);
     }
-    ShellLoad load = ShellLoad.onEdges(model, edge, Vector3D.of(0, 1, 0));
+    ShellLoad load = PlainLoads.onEdges(model, edge, Vector3D.of(0, 1, 0));
     ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
     return result.displacement(grid.nodeAt(1, 0.5)).getY();
   }
@@ -212,7 +212,7 @@ record PublishedCase(
       edge[2 * j] = grid.node(6 * n, j);
       edge[2 * j + 1] = grid.node(6 * n, j + 1);
     }
-    ShellLoad load = ShellLoad.onEdges(model, edge, force);
+    ShellLoad load = PlainLoads.onEdges(model, edge, force);
     ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
     return result.displacement(grid.node(6 * n, n)).dot(force);
   }
@@ -233,7 +233,7 @@ record PublishedCase(
         supports.clamp(side);
       }
     }
-    ShellLoad load = ShellLoad.onTriangles(model, allTriangles(model), 0, DOWN);
+    ShellLoad load = PlainLoads.onTriangles(model, allTriangles(model), 0, DOWN);
     ShellResult result = ShellSolver.solve(model, load, supports.list());
     return -result.displacement(grid.nodeAt(0, 0)).getZ() * rigidity / 16;
   }

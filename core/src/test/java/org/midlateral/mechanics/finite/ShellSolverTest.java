@@ -63,8 +63,8 @@ class ShellSolverTest {
             Constraint.fixed(40, Freedom.ALONG_Z),
             new Constraint(41, Freedom.ABOUT_Y, 0.01));
     ShellLoad load =
-        ShellLoad.atNode(model, 79, Vector3D.of(1, 2, 3), Vector3D.of(4, -5, 6))
-            .plus(ShellLoad.onTriangles(model, new int[] {8, 9}, 0.5, Vector3D.of(0, 1, -2)));
+        PlainLoads.atNode(model, 79, Vector3D.of(1, 2, 3), Vector3D.of(4, -5, 6))
+            .plus(PlainLoads.onTriangles(model, new int[] {8, 9}, 0.5, Vector3D.of(0, 1, -2)));
     ShellResult result = ShellSolver.solve(model, load, held);
     DMatrixRMaj want = dense(model, load, held);
     for (int i = 0; i < model.nodeCount(); i++) {
@@ -127,7 +127,7 @@ class ShellSolverTest {
       tip[2 * j] = grid.node(80, j);
       tip[2 * j + 1] = grid.node(80, j + 1);
     }
-    ShellLoad load = ShellLoad.onEdges(model, tip, Vector3D.of(0, 0, 1));
+    ShellLoad load = PlainLoads.onEdges(model, tip, Vector3D.of(0, 0, 1));
     ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
     double bending = Math.pow(length, 3) / (3 * 400 * width * Math.pow(wall, 3) / 12);
     double shear = length / (5 / 6.0 * material.shearModulus() * width * wall);
@@ -149,8 +149,8 @@ class ShellSolverTest {
     int[] left = {grid.node(0, 0), grid.node(1, 0), grid.node(1, 0), grid.node(2, 0)};
     int[] right = {grid.node(0, 60), grid.node(1, 60), grid.node(1, 60), grid.node(2, 60)};
     ShellLoad load =
-        ShellLoad.onEdges(model, left, Vector3D.of(0, 1, 0))
-            .plus(ShellLoad.onEdges(model, right, Vector3D.of(0, -1, 0)));
+        PlainLoads.onEdges(model, left, Vector3D.of(0, 1, 0))
+            .plus(PlainLoads.onEdges(model, right, Vector3D.of(0, -1, 0)));
     ShellResult result = ShellSolver.solve(model, load, RigidMotion.held(model));
     double opening =
         result.displacement(grid.node(1, 0)).getY() - result.displacement(grid.node(1, 60)).getY();
@@ -219,7 +219,7 @@ class ShellSolverTest {
     ShellSolver solver = ShellSolver.of(model, RigidMotion.held(model));
     assertThatThrownBy(() -> solver.solve(ShellLoad.none(other)))
         .hasMessageContaining("another model");
-    assertThatThrownBy(() -> ShellLoad.onTriangles(model, new int[0], 0, Vector3D.of(1, 0, 0)))
+    assertThatThrownBy(() -> PlainLoads.onTriangles(model, new int[0], 0, Vector3D.of(1, 0, 0)))
         .hasMessageContaining("no triangle");
   }
 
@@ -246,7 +246,7 @@ class ShellSolverTest {
             MappedGrid.even(4, 0, 8), MappedGrid.even(3, 0, 6), (x, y) -> Vector3D.of(x, y, 0));
     ShellModel model = flat.shell(2, MATERIAL);
     Vector3D total = Vector3D.of(5, 0, -3);
-    ShellLoad load = ShellLoad.onTriangles(model, flat.triangles(0, 8, 0, 6), 0.5, total);
+    ShellLoad load = PlainLoads.onTriangles(model, flat.triangles(0, 8, 0, 6), 0.5, total);
     assertThat(load.resultant().distance(total)).isLessThan(1e-14);
     // It acts at the middle of the front face, (4, 3, 1).
     Vector3D want = Vector3D.of(4, 3, 1).cross(total);

@@ -82,7 +82,7 @@ class TieTest {
       Vector3D part = Vector3D.of(0, moment * share, 0);
       load =
           load.plus(
-              ShellLoad.atNode(model, lower.node(lower.u().length - 1, j), Vector3D.ZERO, part));
+              PlainLoads.atNode(model, lower.node(lower.u().length - 1, j), Vector3D.ZERO, part));
     }
     return load;
   }
@@ -119,7 +119,7 @@ class TieTest {
     ShellModel model = bonded(lower, upper);
     int node = model.nodeCount() - 1;
     ShellLoad load =
-        ShellLoad.atNode(model, node, Vector3D.of(0.4, -0.2, 1), Vector3D.of(1, 2, -0.5));
+        PlainLoads.atNode(model, node, Vector3D.of(0.4, -0.2, 1), Vector3D.of(1, 2, -0.5));
     ShellResult result = ShellSolver.solve(model, load, clamped(lower));
     double[] sum = new double[3];
     for (Constraint c : result.constraints()) {

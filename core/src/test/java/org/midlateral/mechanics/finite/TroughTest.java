@@ -175,7 +175,7 @@ class TroughTest {
     for (int i = 0; i < model.nodeCount(); i++) {
       turnedLoad =
           turnedLoad.plus(
-              ShellLoad.atNode(turned, i, turn.apply(load.force(i)), turn.apply(load.moment(i))));
+              PlainLoads.atNode(turned, i, turn.apply(load.force(i)), turn.apply(load.moment(i))));
     }
     List<Constraint> held = new Supports().clamp(new int[] {0}).list();
     ShellResult one = ShellSolver.solve(model, load, held);

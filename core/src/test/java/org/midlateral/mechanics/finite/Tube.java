@@ -111,10 +111,11 @@ record Tube(
     double proximal = proximalForce();
     ShellLoad pull =
         closed()
-            ? ShellLoad.onTriangles(model, roof(), Side.BACK.height, up(TOTAL))
-            : ShellLoad.onEdges(model, rims(), up(TOTAL));
-    return pull.plus(ShellLoad.onTriangles(model, proximalFloor(), Side.BACK.height, up(-proximal)))
-        .plus(ShellLoad.onTriangles(model, distalFloor(), Side.BACK.height, up(proximal - TOTAL)));
+            ? PlainLoads.onTriangles(model, roof(), Side.BACK.height, up(TOTAL))
+            : PlainLoads.onEdges(model, rims(), up(TOTAL));
+    return pull.plus(
+            PlainLoads.onTriangles(model, proximalFloor(), Side.BACK.height, up(-proximal)))
+        .plus(PlainLoads.onTriangles(model, distalFloor(), Side.BACK.height, up(proximal - TOTAL)));
   }
 
   private static Vector3D up(double force) {
