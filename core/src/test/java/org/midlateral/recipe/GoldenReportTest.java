@@ -54,7 +54,9 @@ class GoldenReportTest {
 
   private static ObjectNode report(Path sample) throws IOException {
     Orders.Result read = Orders.read(sample, List.of());
-    Report report = Product.make(read.order(), read.cautions()).report(Optional.empty());
+    Report report =
+        Product.make(read.order(), read.cautions())
+            .report(org.midlateral.document.SolidFormat.USUAL, Optional.empty());
     return (ObjectNode) JSON.readTree(report.json());
   }
 
