@@ -2,6 +2,7 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
@@ -71,7 +72,7 @@ final class MakeCommand implements Callable<Integer> {
     }
     if (!product.ok()) {
       if (talk.json()) {
-        streams.out().print(product.report(Optional.empty()).json());
+        streams.out().print(product.report(List.of(), Optional.empty()).json());
       } else {
         streams.err().println(input.file() + ": refused; no part is written");
       }

@@ -37,22 +37,36 @@ public enum SolidFormat {
     return this == THREE_MF ? "3mf" : name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** The files that hold a product in this format. */
-  public List<Named> files(Solids solids) {
+  /** Name of the file that holds a part in this format. */
+  public String fileOf(String part) {
     return switch (this) {
-      case STL -> each(solids, ".stl", StlFile::new);
-      case STL_ASCII -> each(solids, ".ascii.stl", StlTextFile::new);
-      case THREE_MF -> List.of(new Named("orthosis.3mf", new ThreeMfFile(solids)));
-      case OBJ -> List.of(new Named("orthosis.obj", new ObjFile(solids)));
-      case PLY -> each(solids, ".ply", PlyFile::new);
-      case GLB -> List.of(new Named("orthosis.glb", new GlbFile(solids)));
+      case STL -> part + ".stl";
+      case STL_ASCII -> part + ".ascii.stl";
+      case PLY -> part + ".ply";
+      case THREE_MF, OBJ, GLB -> "orthosis." + key();
     };
   }
 
+  /** The files that hold a product in this format. */
+  public List<Named> files(Solids solids) {
+    return switch (this) {
+      case STL -> each(solids, StlFile::new);
+      case STL_ASCII -> each(solids, StlTextFile::new);
+      case THREE_MF -> all(new ThreeMfFile(solids));
+      case OBJ -> all(new ObjFile(solids));
+      case PLY -> each(solids, PlyFile::new);
+      case GLB -> all(new GlbFile(solids));
+    };
+  }
+
+  private List<Named> all(Content content) {
+    return List.of(new Named(fileOf(""), content));
+  }
+
   /** One file for each part, named after it. */
-  private static List<Named> each(Solids solids, String ending, Function<Part, Content> content) {
+  private List<Named> each(Solids solids, Function<Part, Content> content) {
     return solids.parts().stream()
-        .map(part -> new Named(part.name() + ending, content.apply(part)))
+        .map(part -> new Named(fileOf(part.name()), content.apply(part)))
         .toList();
   }
 }

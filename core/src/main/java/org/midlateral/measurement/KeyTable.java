@@ -112,7 +112,7 @@ public final class KeyTable {
   }
 
   private static String generic(String path) {
-    return path.replaceAll("\\[\\d*]", "[]");
+    return path.indexOf('[') < 0 ? path : path.replaceAll("\\[\\d*]", "[]");
   }
 
   private static String sectionOf(String path) {

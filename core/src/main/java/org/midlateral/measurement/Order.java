@@ -1,4 +1,18 @@
 package org.midlateral.measurement;
 
-/** One file read: what was measured and what was chosen. */
-public record Order(Measurements measurements, Design design) {}
+import java.util.Optional;
+
+/**
+ * One file read.
+ *
+ * @param measurements what was measured
+ * @param design what was chosen
+ * @param note a remark for the bench
+ */
+public record Order(Measurements measurements, Design design, Optional<String> note) {
+
+  /** An order without a remark. */
+  public Order(Measurements measurements, Design design) {
+    this(measurements, design, Optional.empty());
+  }
+}

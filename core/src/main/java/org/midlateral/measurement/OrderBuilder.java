@@ -30,7 +30,7 @@ final class OrderBuilder {
 
   /** The whole order; every required setting must be there. */
   Order order() {
-    return new Order(measurements(), design());
+    return new Order(measurements(), design(), settings.given("note").map(Setting::word));
   }
 
   private Measurements measurements() {

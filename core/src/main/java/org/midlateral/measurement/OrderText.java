@@ -35,6 +35,7 @@ public final class OrderText {
 
   private void measurements(Measurements m) {
     lines.value("reference", '"' + m.reference() + '"');
+    order.note().ifPresent(note -> lines.value("note", quoted(note)));
     word("hand", m.hand());
     word("digit", m.digit());
     lines.value("unit", unit.symbol());
@@ -49,6 +50,10 @@ public final class OrderText {
     length("axis.pip-distal-of-crease", m.pipAxisDistalOfCrease());
     length("axis.dip-distal-of-crease", m.dipAxisDistalOfCrease());
     byLevel("station", m.station());
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
   }
 
   private void byLevel(String section, Map<Level, Double> values) {

@@ -82,7 +82,9 @@ public final class Orders {
     errors.addAll(merged.errors());
     errors.addAll(checked.errors());
     List<Finding> cautions = unusual(checked);
-    settings.given("reference").flatMap(PersonalData::caution).ifPresent(cautions::add);
+    for (String words : List.of("reference", "note")) {
+      settings.given(words).flatMap(PersonalData::caution).ifPresent(cautions::add);
+    }
     if (checked.unitKnown()) {
       UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
       CrossCheck.Checked crossed = CrossCheck.check(settings);

@@ -4,9 +4,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Notices a reference that looks like a person's name or a birth date. A reference is meant to be a
- * code; what it stands for is kept elsewhere. A guess by form only: nothing is looked up, nothing
- * leaves the machine.
+ * Notices a reference that looks like a person's name or a birth date, and a note that holds one. A
+ * reference is meant to be a code; what it stands for is kept elsewhere. A guess by form only:
+ * nothing is looked up, nothing leaves the machine.
  */
 final class PersonalData {
   private static final String CENTURY = "(19|20)\\d\\d";
@@ -26,13 +26,18 @@ final class PersonalData {
               + ")(?!\\d)");
 
   /** Two words that begin with a capital, as Anna-Muster, MusterAnna or muster.A do. */
-  private static final Pattern NAME =
+  private static final String NAME =
+      "\\p{Lu}\\p{Ll}+[-._ ,]*\\p{Lu}\\p{Ll}+([-._ ]\\p{Lu}\\p{Ll}*)*\\d{0,2}"
+          + "|\\p{Lu}\\p{Ll}{2,}[-._ ,]+\\p{Lu}\\.?"
+          + "|\\p{Lu}[-._ ]+\\p{Lu}\\p{Ll}{2,}"
+          + "|(?i:mr|mrs|ms|dr)[-._ ]+\\p{L}+";
+
+  private static final Pattern ALL_NAME = Pattern.compile(NAME, Pattern.UNICODE_CHARACTER_CLASS);
+
+  /** A name between other words. */
+  private static final Pattern HOLDS_NAME =
       Pattern.compile(
-          "\\p{Lu}\\p{Ll}+[-._ ,]*\\p{Lu}\\p{Ll}+([-._ ]\\p{Lu}\\p{Ll}*)*\\d{0,2}"
-              + "|\\p{Lu}\\p{Ll}{2,}[-._ ,]+\\p{Lu}\\.?"
-              + "|\\p{Lu}[-._ ]+\\p{Lu}\\p{Ll}{2,}"
-              + "|(mr|mrs|ms|dr)[-._ ]+\\p{L}+",
-          Pattern.UNICODE_CHARACTER_CLASS);
+          "(?<![\\p{L}\\d])(" + NAME + ")(?![\\p{L}\\d])", Pattern.UNICODE_CHARACTER_CLASS);
 
   private PersonalData() {}
 
@@ -43,7 +48,9 @@ final class PersonalData {
     if (DATE.matcher(text).find()) {
       return Optional.of(caution(key, text, "a date, perhaps of birth"));
     }
-    if (NAME.matcher(text).matches()) {
+    boolean named =
+        key.equals("note") ? HOLDS_NAME.matcher(text).find() : ALL_NAME.matcher(text).matches();
+    if (named) {
       return Optional.of(caution(key, text, "a person's name"));
     }
     return Optional.empty();
@@ -58,7 +65,9 @@ final class PersonalData {
             + Shown.shown(text)
             + " looks like "
             + what
-            + "; use a code of your own that says nothing about the person.",
+            + (key.equals("note")
+                ? "; leave out what tells who the person is."
+                : "; use a code of your own that says nothing about the person."),
         Double.NaN,
         Double.NaN);
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
 import org.midlateral.measurement.Design;
@@ -142,14 +143,38 @@ public record Inspection(
 
   /** Whether what speaks against the orthosis is its meshes alone, so that finer ones may do. */
   boolean mendable() {
-    return !ok()
-        && findings.stream()
-            .filter(f -> f.severity() == Finding.Severity.REFUSAL)
-            .allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
+    return !ok() && refusals().allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
+  }
+
+  /**
+   * Whether less speaks against this orthosis than against another: first whether it is its mesh
+   * alone, then how many refusals there are, then how far the worst is off its limit.
+   */
+  boolean isBetterThan(Inspection other) {
+    boolean mere = ok() || mendable();
+    boolean othersMere = other.ok() || other.mendable();
+    if (mere != othersMere) {
+      return mere;
+    }
+    long count = refusals().count();
+    long others = other.refusals().count();
+    return count == others ? worst() < other.worst() : count < others;
+  }
+
+  private Stream<Finding> refusals() {
+    return findings.stream().filter(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+
+  /** The largest ratio, either way up, of a refusal's value and limit. */
+  private double worst() {
+    return refusals()
+        .mapToDouble(f -> Math.max(f.value() / f.limit(), f.limit() / f.value()))
+        .max()
+        .orElse(0);
   }
 
   /** Whether the orthosis may be written. */
   public boolean ok() {
-    return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+    return refusals().findAny().isEmpty();
   }
 }

@@ -65,8 +65,9 @@ public record PieceInspection(
               "surface",
               name + ".wall",
               "The surface of the %1$s meets itself (%2$.0f places): its wall is too thick, or a"
-                  + " relief or the flare too steep, for the bends of this finger; make %1$s.wall"
-                  + " thinner, lower relief.height or trough.flare, or widen their footprints.",
+                  + " relief, the flare or the step over the trough's edge too steep, for the bends"
+                  + " of this finger; make %1$s.wall thinner, lower relief.height or trough.flare,"
+                  + " or widen relief.length, relief.width or trough.flare-width.",
               name,
               audit.meetings(),
               0));
@@ -80,7 +81,8 @@ public record PieceInspection(
               "wall",
               name + ".wall",
               "The wall of the %s thins to %.3f mm where at least %.3f mm is wanted; lower"
-                  + " relief.height or trough.flare, or widen their footprints.",
+                  + " relief.height or trough.flare, or widen relief.length, relief.width or"
+                  + " trough.flare-width.",
               name,
               conformance.minWall(),
               leastWall));

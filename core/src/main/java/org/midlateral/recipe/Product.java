@@ -77,13 +77,20 @@ public record Product(
     try {
       Orthosis orthosis = null;
       Inspection inspection = null;
-      for (int i = 0; i < FINENESS.length && (i == 0 || inspection.mendable()); i++) {
+      boolean mendable = true;
+      for (int i = 0; i < FINENESS.length && mendable; i++) {
         Halt.ifInterrupted();
-        orthosis = Orthosis.make(order, FINENESS[i]);
+        Orthosis made = Orthosis.make(order, FINENESS[i]);
         watch.geometryEnds();
         Halt.ifInterrupted();
-        inspection = Inspection.of(orthosis, beside);
+        Inspection found = Inspection.of(made, beside);
         watch.checksEnd();
+        mendable = found.mendable();
+        // Where none passes, the best of them is told, which need not be the finest.
+        if (inspection == null || found.isBetterThan(inspection)) {
+          orthosis = made;
+          inspection = found;
+        }
       }
       findings.addAll(inspection.findings());
       PrintCheck print = PrintCheck.of(orthosis, inspection);
@@ -162,7 +169,7 @@ public record Product(
         folder.resolve("report.json"),
         out -> {
           double writing = (System.nanoTime() - start) / 1e6;
-          report[0] = report(reproducible ? Optional.empty() : Optional.of(writing));
+          report[0] = report(formats, reproducible ? Optional.empty() : Optional.of(writing));
           out.write(report[0].json().getBytes(StandardCharsets.UTF_8));
         });
     WholeFile.writeAll(all, force);
@@ -176,7 +183,7 @@ public record Product(
    */
   public Map<String, Content> files(Collection<SolidFormat> formats) {
     Map<String, Content> files = new LinkedHashMap<>(solidFiles(formats));
-    byte[] report = report(Optional.empty()).json().getBytes(StandardCharsets.UTF_8);
+    byte[] report = report(formats, Optional.empty()).json().getBytes(StandardCharsets.UTF_8);
     files.put("report.json", out -> out.write(report));
     return files;
   }
@@ -216,16 +223,18 @@ public record Product(
   /**
    * The report.
    *
+   * @param formats of the solids' files
    * @param writeMs time spent on writing; empty leaves the timing out
    */
-  public Report report(Optional<Double> writeMs) {
+  public Report report(Collection<SolidFormat> formats, Optional<Double> writeMs) {
     return new Report(
         new Report.Tool(TOOL, SharedData.version()),
         order.measurements().reference(),
+        order.note().orElse(null),
         ok(),
         findings.stream().map(Report.Line::of).toList(),
         orthosis.map(this::levels).orElse(null),
-        inspection.map(this::partLines).orElse(null),
+        inspection.map(i -> partLines(i, formats)).orElse(null),
         inspection.map(Product::clearance).orElse(null),
         inspection.flatMap(Inspection::together).map(Product::assembly).orElse(null),
         mechanics().map(Rigidity::rigidity).orElse(null),
@@ -239,7 +248,7 @@ public record Product(
   private Report.Print printBlock(PrintCheck check) {
     Inspection inspected = inspection.orElseThrow();
     Double gap = inspected.together().map(fit -> fit.smallest().distance()).orElse(null);
-    return check.block(material().title(), partLines(inspected), gap);
+    return check.block(material().title(), partLines(inspected, List.of()), gap);
   }
 
   private Optional<Rigidity> mechanics() {
@@ -264,17 +273,19 @@ public record Product(
         .toList();
   }
 
-  private Map<String, Report.PartLine> partLines(Inspection inspected) {
+  private Map<String, Report.PartLine> partLines(
+      Inspection inspected, Collection<SolidFormat> formats) {
     Map<String, Report.PartLine> lines = new LinkedHashMap<>();
-    inspected.pieces().forEach(p -> lines.put(p.solid().piece().name(), partLine(p)));
+    inspected.pieces().forEach(p -> lines.put(p.solid().piece().name(), partLine(p, formats)));
     return lines;
   }
 
-  private Report.PartLine partLine(PieceInspection piece) {
+  private Report.PartLine partLine(PieceInspection piece, Collection<SolidFormat> formats) {
+    String name = piece.solid().piece().name();
     MeshAudit audit = piece.audit();
     Bounds3D box = audit.bounds();
     return new Report.PartLine(
-        piece.solid().piece().name() + ".stl",
+        formats.stream().findFirst().map(format -> format.fileOf(name)).orElse(null),
         audit.triangles(),
         audit.vertices(),
         audit.volume(),

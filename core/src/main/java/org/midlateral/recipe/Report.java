@@ -32,6 +32,7 @@ import org.midlateral.solid.Spread;
 public record Report(
     Tool tool,
     String reference,
+    String note,
     boolean ok,
     List<Line> findings,
     List<LevelLine> levels,
@@ -83,7 +84,12 @@ public record Report(
       double depth,
       double midlateralGirth) {}
 
-  /** One part. */
+  /**
+   * One part.
+   *
+   * @param file that holds it; none where nothing is written
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record PartLine(
       String file,
       int triangles,

@@ -13,7 +13,7 @@ final class Variant {
   private Variant() {}
 
   static Order measured(Order order, Measurements measurements) {
-    return new Order(measurements, order.design());
+    return new Order(measurements, order.design(), order.note());
   }
 
   /** The trough alone. */
@@ -22,7 +22,7 @@ final class Variant {
     DorsalShellDesign none =
         new DorsalShellDesign(
             false, d.length(), d.overlap(), d.fitGap(), d.clearance(), d.wall(), d.vents());
-    return new Order(order.measurements(), order.design().withDorsalShell(none));
+    return new Order(order.measurements(), order.design().withDorsalShell(none), order.note());
   }
 
   static Order wrap(Order order, double wrap) {
@@ -46,7 +46,7 @@ final class Variant {
     MaterialDesign other =
         new MaterialDesign(
             m.name(), OptionalDouble.of(modulus), m.poisson(), m.density(), m.allowableStrain());
-    return new Order(order.measurements(), order.design().withMaterial(other));
+    return new Order(order.measurements(), order.design().withMaterial(other), order.note());
   }
 
   /** The same finger pulling with this moment (N·mm). */
@@ -54,7 +54,7 @@ final class Variant {
     SupportDesign s = order.design().support();
     SupportDesign stated =
         new SupportDesign(OptionalDouble.of(moment), s.force(), s.proximalZone(), s.distalZone());
-    return new Order(order.measurements(), order.design().withSupport(stated));
+    return new Order(order.measurements(), order.design().withSupport(stated), order.note());
   }
 
   private static Order trough(
@@ -74,6 +74,6 @@ final class Variant {
             t.flare(),
             t.flareWidth(),
             t.vents());
-    return new Order(order.measurements(), order.design().withTrough(other));
+    return new Order(order.measurements(), order.design().withTrough(other), order.note());
   }
 }

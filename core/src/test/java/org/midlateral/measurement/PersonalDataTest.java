@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -60,9 +61,40 @@ class PersonalDataTest {
     assertThat(result.cautions()).isEmpty();
   }
 
-  private static Orders.Result read(String reference) {
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "for Ada Example",
+        "born 9.3.1961, thin skin",
+        "ask Dr Example",
+        "A. Example called"
+      })
+  void notesThatTellThePersonDoToo(String note) {
+    Orders.Result result = read("demo-7", "note=" + note);
+    assertThat(result.cautions()).extracting(Finding::key).containsExactly("note");
+    assertThat(result.cautions().get(0).text()).contains("leave out");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"thicker liner asked for", "Use PLA, not nylon", "Second try: 2 mm wider"})
+  void plainNotesDoNot(String note) {
+    Orders.Result result = read("demo-7", "note=" + note);
+    assertThat(result.cautions()).isEmpty();
+    assertThat(result.order().note()).contains(note);
+  }
+
+  @Test
+  void aNoteSurvivesWriting() {
+    Orders.Result result = read("demo-7", "note=say \"ah\": \\ and # too");
+    String text = OrderText.write(result.order());
+    assertThat(Orders.parse(text, "again", List.of()).order()).isEqualTo(result.order());
+  }
+
+  private static Orders.Result read(String reference, String... more) {
     List<String> cells = new ArrayList<>(CELLS);
     cells.add("reference=" + reference);
+    cells.addAll(List.of(more));
     return Orders.row(cells, "orders.csv", 2, List.of());
   }
 }

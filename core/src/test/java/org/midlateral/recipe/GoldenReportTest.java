@@ -15,6 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.midlateral.cut.DesignRefused;
+import org.midlateral.document.SolidFormat;
 import org.midlateral.document.bench.BenchBlocks;
 import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigures;
@@ -91,7 +92,7 @@ class GoldenReportTest {
     if (WITH_MECHANICS.contains(sample.getFileName().toString())) {
       made = withMechanics(made);
     }
-    return (ObjectNode) JSON.readTree(made.report(Optional.empty()).json());
+    return (ObjectNode) JSON.readTree(made.report(SolidFormat.USUAL, Optional.empty()).json());
   }
 
   /** The mechanics without their bands, which are many times the work and not in the report. */

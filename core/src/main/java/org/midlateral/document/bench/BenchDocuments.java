@@ -91,7 +91,8 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
             + word(measured.hand())
             + " hand, "
             + word(measured.digit())
-            + " finger";
+            + " finger"
+            + order.note().map(note -> ". " + note).orElse("");
     return new PageFrame(paper, title, subject, caution("skin-check") + " " + caution("remove-it"));
   }
 

@@ -67,6 +67,17 @@ class BatchTest {
   }
 
   @Test
+  void theReportNamesTheFilesAndKeepsTheNote() throws Exception {
+    write(row("inv-a", 0));
+    run(List.of("note=second try"), SolidFormat.PLY, SolidFormat.THREE_MF);
+    String report = Files.readString(out.resolve("inv-a/report.json"));
+    assertThat(report).contains("\"trough.ply\"").doesNotContain(".stl");
+    assertThat(report).contains("\"note\" : \"second try\"");
+    run(List.of(), SolidFormat.OBJ);
+    assertThat(Files.readString(out.resolve("inv-a/report.json"))).contains("\"orthosis.obj\"");
+  }
+
+  @Test
   void badOrdersAreToldAndTheRestIsMade() throws Exception {
     write(
         row("inv-a", 0),
