@@ -28,7 +28,7 @@ import org.midlateral.solid.Spread;
  * angles in degrees.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-@JsonPropertyOrder({"tool", "reference", "note"})
+@JsonPropertyOrder({"tool", "reference", "note", "caution"})
 public record Report(
     Tool tool,
     String reference,
@@ -47,7 +47,7 @@ public record Report(
     Timing timing) {
   private static final ObjectMapper JSON = mapper();
 
-  private static final String NOTE = "Estimate, for comparison; does not clear a piece for use.";
+  private static final String CAUTION = "Estimate, for comparison; does not clear a piece for use.";
 
   /** Who made the report. */
   public record Tool(String name, String version) {}
@@ -159,8 +159,8 @@ public record Report(
 
   /** What holds for every figure in it, whatever was computed. */
   @JsonProperty
-  public String note() {
-    return NOTE;
+  public String caution() {
+    return CAUTION;
   }
 
   /** The report as it is written: JSON, ending with a line feed. */

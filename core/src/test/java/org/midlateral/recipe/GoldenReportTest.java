@@ -52,7 +52,7 @@ class GoldenReportTest {
     for (String name :
         List.of(
             "reference",
-            "note",
+            "caution",
             "ok",
             "levels",
             "parts",
