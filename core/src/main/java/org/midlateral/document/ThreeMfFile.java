@@ -3,6 +3,10 @@ package org.midlateral.document;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.util.zip.Deflater;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 /**
  * Solids as a 3MF package (3MF Core Specification 1.4, 3MF Consortium): a zip of three parts, the
@@ -18,6 +22,7 @@ public record ThreeMfFile(Solids solids) implements Content {
   /** Where a reader finds the model in the package. */
   static final String MODEL = "3D/3dmodel.model";
 
+  private static final LocalDateTime TIME = LocalDateTime.of(2026, 1, 1, 0, 0);
   private static final String XML = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
   private static final String TYPES =
       XML
@@ -38,10 +43,19 @@ public record ThreeMfFile(Solids solids) implements Content {
 
   @Override
   public void writeTo(OutputStream out) throws IOException {
-    new ZipPackage()
-        .add("[Content_Types].xml", TYPES.getBytes(StandardCharsets.UTF_8))
-        .add("_rels/.rels", RELATIONSHIPS.getBytes(StandardCharsets.UTF_8))
-        .add(MODEL, ThreeMfModel.of(solids))
-        .writeTo(out);
+    ZipOutputStream zip = new ZipOutputStream(out);
+    zip.setLevel(Deflater.BEST_SPEED);
+    put(zip, "[Content_Types].xml", TYPES);
+    put(zip, "_rels/.rels", RELATIONSHIPS);
+    put(zip, MODEL, ThreeMfModel.of(solids));
+    zip.finish();
+  }
+
+  private static void put(ZipOutputStream zip, String name, String text) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(TIME);
+    zip.putNextEntry(entry);
+    zip.write(text.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
   }
 }

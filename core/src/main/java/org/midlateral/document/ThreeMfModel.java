@@ -1,6 +1,5 @@
 package org.midlateral.document;
 
-import java.nio.charset.StandardCharsets;
 import org.midlateral.solid.Pose;
 import org.midlateral.solid.TriangleMesh;
 
@@ -15,68 +14,57 @@ final class ThreeMfModel {
   private static final int MATERIAL_ID = 1;
   private static final int FIRST_OBJECT_ID = 2;
 
-  private static final byte[] VERTEX = ascii("<vertex x=\"");
-  private static final byte[] Y = ascii("\" y=\"");
-  private static final byte[] Z = ascii("\" z=\"");
-  private static final byte[] TRIANGLE = ascii("<triangle v1=\"");
-  private static final byte[] SECOND = ascii("\" v2=\"");
-  private static final byte[] THIRD = ascii("\" v3=\"");
-  private static final byte[] END = ascii("\"/>\n");
+  private final StringBuilder out = new StringBuilder(1 << 16);
 
-  private final NumberText out;
+  private ThreeMfModel() {}
 
-  private ThreeMfModel(int room) {
-    this.out = new NumberText(room);
-  }
-
-  static byte[] of(Solids file) {
-    int room = 1 << 12;
-    for (Part part : file.parts()) {
-      room += 64 * part.mesh().vertexCount() + 48 * part.mesh().triangleCount();
-    }
-    ThreeMfModel model = new ThreeMfModel(room);
+  static String of(Solids file) {
+    ThreeMfModel model = new ThreeMfModel();
     model.write(file);
-    return model.out.toBytes();
+    return model.out.toString();
   }
 
   private void write(Solids file) {
-    out.put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    out.put("<model unit=\"millimeter\" xml:lang=\"en-US\"");
-    out.put(" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n");
-    out.put(" <metadata name=\"Title\">").put(escaped(file.title()));
-    out.put("</metadata>\n <metadata name=\"Application\">");
-    out.put(escaped(file.application())).put("</metadata>\n <resources>\n");
-    out.put("  <basematerials id=\"").put(MATERIAL_ID).put("\">\n   <base name=\"");
-    out.put(escaped(file.material())).put("\" displaycolor=\"#D8D3C8\"/>\n");
-    out.put("  </basematerials>\n");
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<model unit=\"millimeter\" xml:lang=\"en-US\"");
+    out.append(" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n");
+    out.append(" <metadata name=\"Title\">").append(escaped(file.title()));
+    out.append("</metadata>\n <metadata name=\"Application\">");
+    out.append(escaped(file.application())).append("</metadata>\n <resources>\n");
+    out.append("  <basematerials id=\"").append(MATERIAL_ID).append("\">\n   <base name=\"");
+    out.append(escaped(file.material())).append("\" displaycolor=\"#D8D3C8\"/>\n");
+    out.append("  </basematerials>\n");
     int id = FIRST_OBJECT_ID;
     for (Part part : file.parts()) {
       object(part, id++);
     }
-    out.put(" </resources>\n <build>\n");
+    out.append(" </resources>\n <build>\n");
     id = FIRST_OBJECT_ID;
     float y = ROOM;
     for (Part part : file.parts()) {
       y += item(part, id++, y) + ROOM;
     }
-    out.put(" </build>\n</model>\n");
+    out.append(" </build>\n</model>\n");
   }
 
   private void object(Part part, int id) {
     TriangleMesh mesh = part.mesh();
-    out.put("  <object id=\"").put(id).put("\" type=\"model\" name=\"");
-    out.put(escaped(part.name())).put("\" pid=\"").put(MATERIAL_ID);
-    out.put("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
+    out.ensureCapacity(out.length() + 64 * mesh.vertexCount() + 48 * mesh.triangleCount());
+    out.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"");
+    out.append(escaped(part.name())).append("\" pid=\"").append(MATERIAL_ID);
+    out.append("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      out.put(VERTEX).put((float) mesh.x(v)).put(Y).put((float) mesh.y(v));
-      out.put(Z).put((float) mesh.z(v)).put(END);
+      out.append("<vertex x=\"").append((float) mesh.x(v));
+      out.append("\" y=\"").append((float) mesh.y(v));
+      out.append("\" z=\"").append((float) mesh.z(v)).append("\"/>\n");
     }
-    out.put("    </vertices>\n    <triangles>\n");
+    out.append("    </vertices>\n    <triangles>\n");
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      out.put(TRIANGLE).put(mesh.corner(t, 0)).put(SECOND).put(mesh.corner(t, 1));
-      out.put(THIRD).put(mesh.corner(t, 2)).put(END);
+      out.append("<triangle v1=\"").append(mesh.corner(t, 0));
+      out.append("\" v2=\"").append(mesh.corner(t, 1));
+      out.append("\" v3=\"").append(mesh.corner(t, 2)).append("\"/>\n");
     }
-    out.put("    </triangles>\n   </mesh>\n  </object>\n");
+    out.append("    </triangles>\n   </mesh>\n  </object>\n");
   }
 
   /** Moves a part onto the bed, its near edge at the given y; tells its depth along y (mm). */
@@ -96,24 +84,21 @@ final class ThreeMfModel {
       lowZ = Math.min(lowZ, pose.z(px, py, pz));
       highY = Math.max(highY, pose.y(px, py, pz));
     }
-    out.put("  <item objectid=\"").put(id).put("\" transform=\"");
+    out.append("  <item objectid=\"").append(id).append("\" transform=\"");
     // A point is a row before the matrix, so that the matrix's columns are the new axes.
     append(pose.xx(), pose.yx(), pose.zx());
     append(pose.xy(), pose.yy(), pose.zy());
     append(pose.xz(), pose.yz(), pose.zz());
-    out.put((float) (ROOM - lowX)).put(" ").put((float) (y - lowY)).put(" ");
-    out.put((float) (0 - lowZ)).put("\"/>\n");
+    out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
+    out.append((float) (0 - lowZ)).append("\"/>\n");
     return (float) (highY - lowY);
   }
 
   private void append(double... numbers) {
     for (double number : numbers) {
-      out.put((float) number + 0f).put(" ");
+      String text = Float.toString((float) number + 0f);
+      out.append(text.endsWith(".0") ? text.substring(0, text.length() - 2) : text).append(' ');
     }
-  }
-
-  private static byte[] ascii(String text) {
-    return text.getBytes(StandardCharsets.US_ASCII);
   }
 
   private static String escaped(String text) {

@@ -17,15 +17,14 @@ import org.midlateral.recipe.batch.Outcome.State;
  * and report, at the usual edge length.
  *
  * <pre>
- * mvn -q -pl core -am test-compile
- * mvn -q -pl core exec:exec -Dexec.executable=java -Dexec.classpathScope=test \
- *     -Dexec.args="-XX:+UseParallelGC -classpath %classpath \
- *                  org.midlateral.recipe.batch.BatchRate 2000 FOLDER"
+ * mvn -q -pl core -am test-compile -Pbench \
+ *     -Dbench.class=org.midlateral.recipe.batch.BatchRate -Dbench=2000
  * </pre>
  *
- * <p>Arguments: how many orders, a folder to write into (about 2 MB an order), threads (as many as
- * there are cores), orders between two lines (500). Each line says what the orders since the last
- * one took: wall time, processor time of the whole process, and the memory it holds.
+ * <p>Arguments: how many orders, a folder to write into (about 4 MB an order; a temporary one, left
+ * to be looked at), threads (as many as there are cores), orders between two lines (250). Each line
+ * says what the orders since the last one took: wall time, processor time of the whole process, and
+ * the memory it holds.
  */
 public final class BatchRate {
   private final int each;
@@ -40,10 +39,14 @@ public final class BatchRate {
 
   public static void main(String[] arguments) throws Exception {
     int orders = Integer.parseInt(arguments[0]);
-    Path folder = Files.createDirectories(Path.of(arguments[1]));
+    Path folder =
+        arguments.length > 1
+            ? Files.createDirectories(Path.of(arguments[1]))
+            : Files.createTempDirectory("batch");
+    System.out.println("into " + folder);
     int cores = Runtime.getRuntime().availableProcessors();
     int threads = arguments.length > 2 ? Integer.parseInt(arguments[2]) : cores;
-    int each = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 500;
+    int each = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 250;
     Path table = folder.resolve("orders.csv");
     Files.writeString(table, table(orders, 1));
     BatchSettings settings =
