@@ -64,9 +64,10 @@ public final class WholeFile {
 
   /**
    * Writes several files. All are written to the disk before the first gets its name, and if one of
-   * the names is taken none is written. Contents are asked for on several threads.
+   * the names is taken none is written. Contents are asked for on several threads; the last file's,
+   * in the map's order, when all others are written.
    *
-   * @param files contents by path, in folders that exist
+   * @param files contents by path, in folders that exist; at least one
    * @param force whether files of those names may be replaced
    * @throws FileProblem about the first file, in the map's order, that cannot be written; then
    *     nothing has changed, save that with force some of the files may already be replaced if the
@@ -83,7 +84,9 @@ public final class WholeFile {
     files.keySet().stream().map(WholeFile::folder).distinct().forEach(Leftover::sweep);
     List<Draft> drafts = files.entrySet().stream().map(Draft::new).toList();
     try {
-      drafts.parallelStream().forEach(Draft::write);
+      int last = drafts.size() - 1;
+      drafts.subList(0, last).parallelStream().forEach(Draft::write);
+      drafts.get(last).write();
       drafts.forEach(Draft::demand);
       place(drafts, force);
     } finally {

@@ -127,10 +127,12 @@ public record Product(
     if (!ok()) {
       return this;
     }
+    long start = System.nanoTime();
     Documents drawn = Documents.of(orthosis.orElseThrow());
+    Report.Timing with = timing.withDocuments((System.nanoTime() - start) / 1e6);
     List<Finding> all = new ArrayList<>(findings);
     all.addAll(drawn.findings());
-    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
+    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, with);
   }
 
   /** Whether it may be written. */
@@ -242,7 +244,7 @@ public record Product(
         documents.map(d -> d.blocks().closure()).orElse(null),
         documents.map(d -> d.blocks().blank()).orElse(null),
         print.map(this::printBlock).orElse(null),
-        writeMs.map(ms -> new Report.Timing(timing.geometry(), timing.checks(), ms)).orElse(null));
+        writeMs.map(timing::withWrite).orElse(null));
   }
 
   private Report.Print printBlock(PrintCheck check) {

@@ -151,11 +151,21 @@ public record Report(
       double height,
       List<Double> pose) {}
 
-  /** Where the time went. */
+  /** Where the time went: meshing, inspecting, mechanics and documents, writing (ms). */
   public record Timing(
       @JsonProperty("geometryMs") double geometry,
       @JsonProperty("checksMs") double checks,
-      @JsonProperty("writeMs") double write) {}
+      @JsonProperty("documentsMs") double documents,
+      @JsonProperty("writeMs") double write) {
+
+    Timing withDocuments(double ms) {
+      return new Timing(geometry, checks, ms, write);
+    }
+
+    Timing withWrite(double ms) {
+      return new Timing(geometry, checks, documents, ms);
+    }
+  }
 
   /** What holds for every figure in it, whatever was computed. */
   @JsonProperty

@@ -14,9 +14,9 @@ final class Stopwatch {
     checks += lap();
   }
 
-  /** What was counted so far, in milliseconds; nothing written yet. */
+  /** What was counted so far, in milliseconds; nothing drawn or written yet. */
   Report.Timing timing() {
-    return new Report.Timing(geometry, checks, 0);
+    return new Report.Timing(geometry, checks, 0, 0);
   }
 
   private double lap() {

@@ -3,9 +3,11 @@ package org.midlateral.viewer.window;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.Robot;
+import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -29,6 +31,8 @@ import org.midlateral.viewer.view.FingerView;
 final class Desk {
   private static final long PATIENCE_MILLIS = 20_000;
   private static final int PAUSE_MILLIS = 30;
+  private static final int QUIET_PAUSES = 2;
+  private static final int MOST_PAUSES = 60;
   private static Desk desk;
 
   final MainWindow window;
@@ -86,6 +90,19 @@ final class Desk {
         throw new AssertionError("waited in vain for " + what);
       }
       robot.delay(PAUSE_MILLIS);
+    }
+  }
+
+  /**
+   * Waits until the events sent so far are dealt with. The robot's own way asks the display for a
+   * selection, which this process may own itself, and then waits for itself for seconds.
+   */
+  private void idle() {
+    EventQueue queue = Toolkit.getDefaultToolkit().getSystemEventQueue();
+    int quiet = 0;
+    for (int i = 0; i < MOST_PAUSES && quiet < QUIET_PAUSES; i++) {
+      robot.delay(PAUSE_MILLIS);
+      quiet = inSwing(() -> queue.peekEvent() == null) ? quiet + 1 : 0;
     }
   }
 
@@ -180,13 +197,13 @@ final class Desk {
     robot.mouseMove(x, y);
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    idle();
   }
 
   void moveTo(int x, int y) {
     robot.mouseMove(x - 1, y);
     robot.mouseMove(x, y);
-    robot.waitForIdle();
+    idle();
   }
 
   void drag(Point from, Point to) {
@@ -197,7 +214,7 @@ final class Desk {
       robot.mouseMove(from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
     }
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    robot.waitForIdle();
+    idle();
   }
 
   Rectangle place(Component component) {
@@ -217,41 +234,46 @@ final class Desk {
     keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
     keys(KeyEvent.VK_DELETE);
     type(text);
-    robot.waitForIdle();
+    idle();
   }
 
   void type(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       switch (c) {
-        case '"' -> keys(KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE);
-        case '_' -> keys(KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS);
+        case '"' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE);
+        case '_' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS);
         default -> {
           int code = KeyEvent.getExtendedKeyCodeForChar(c);
           if (Character.isUpperCase(c)) {
-            keys(KeyEvent.VK_SHIFT, code);
+            press(KeyEvent.VK_SHIFT, code);
           } else {
-            keys(code);
+            press(code);
           }
         }
       }
     }
+    idle();
   }
 
   /** Presses keys together. */
   void keys(int... codes) {
+    press(codes);
+    idle();
+  }
+
+  private void press(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
     }
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
     }
-    robot.waitForIdle();
   }
 
   BufferedImage grab(Component component) {
     robot.mouseMove(1270, 795);
-    robot.waitForIdle();
+    idle();
     robot.delay(60);
     return robot.createScreenCapture(place(component));
   }
