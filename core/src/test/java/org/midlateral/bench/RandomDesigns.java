@@ -17,15 +17,14 @@ import org.midlateral.solid.SlowChecks;
  * Random designs through every check of the meshes: a run of hours, outside CI.
  *
  * <pre>
- * mvn -q -pl core -am test-compile
- * mvn -q -pl core exec:java -Dexec.classpathScope=test \
- *     -Dexec.mainClass=org.midlateral.bench.RandomDesigns -Dexec.args="20000 1 0.8"
+ * mvn -q -pl core -am test-compile -Pbench \
+ *     -Dbench.class=org.midlateral.bench.RandomDesigns -Dbench=20000
  * </pre>
  *
- * <p>Arguments: how many designs that are accepted are wanted, the seed, the edge length (mm).
- * Every accepted design goes through the slow forms of the checks as well. Prints how many files
- * were drawn, how many were refused and for what, every design that was refused for its mesh though
- * no rule of the design forbade it, and every one that was accepted in error.
+ * <p>Arguments: how many designs that are accepted are wanted (100), the seed (1), the edge length
+ * (0.8 mm). Every accepted design goes through the slow forms of the checks as well. Prints how
+ * many files were drawn, how many were refused and for what, every design that was refused for its
+ * mesh though no rule of the design forbade it, and every one that was accepted in error.
  */
 public final class RandomDesigns {
   /** What a mesh check finds; anything else is a rule of the design. */
