@@ -156,7 +156,7 @@ public record Documents(
         b ->
             figures.add(
                 new SheetFigure(
-                    "Least clearance",
+                    "Least clearance, median",
                     b.clearance().median(),
                     b.clearance().low(),
                     b.clearance().high(),

@@ -2,6 +2,7 @@ package org.midlateral.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Finding;
@@ -69,8 +70,12 @@ record HeldPieces(
         Double.NaN);
   }
 
-  /** A wrap of the comparison under its own forces; empty where it cannot be computed. */
-  static Optional<HeldShell> compared(Compared one, Isotropic material) {
+  /**
+   * A wrap of the comparison under its own forces; empty where it cannot be computed.
+   *
+   * @param findings take up why
+   */
+  static Optional<HeldShell> compared(Compared one, Isotropic material, List<Finding> findings) {
     Halt.ifInterrupted();
     try {
       Piece trough = one.pieces().get(0);
@@ -80,6 +85,8 @@ record HeldPieces(
               : FingerShell.closed(trough, one.pieces().get(1), material);
       return Optional.of(HeldShell.solve(shell, HeldJoint.of(one.support())));
     } catch (DesignRefused | IllegalArgumentException e) {
+      findings.add(
+          notComputed(String.format(Locale.ROOT, "wrap %.2f: %s", one.wrap(), e.getMessage())));
       return Optional.empty();
     }
   }

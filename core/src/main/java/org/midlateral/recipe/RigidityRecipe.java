@@ -73,7 +73,7 @@ final class RigidityRecipe {
     List<Compared> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
     List<Optional<HeldShell>> shells =
-        compared.stream().map(one -> HeldPieces.compared(one, isotropic)).toList();
+        compared.stream().map(one -> HeldPieces.compared(one, isotropic, findings)).toList();
     String note = note();
     return new Rigidity(
         orthosis,

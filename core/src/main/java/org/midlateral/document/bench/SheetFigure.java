@@ -2,6 +2,7 @@ package org.midlateral.document.bench;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * A figure of the mechanics for the sheet.
@@ -25,11 +26,18 @@ public record SheetFigure(String what, double value, double low, double high, St
     return Double.isNaN(low) ? "–" : text(low) + " to " + text(high);
   }
 
-  /** To two figures, or to the whole number where it has more: no more is known. */
-  private static String text(double number) {
+  /**
+   * To two figures, or to the whole number where it has more, and lengths to a hundredth of a
+   * millimetre: no more is known.
+   */
+  private String text(double number) {
     if (Math.abs(number) >= 100) {
       return Long.toString(Math.round(number));
     }
-    return new BigDecimal(number).round(TWO_FIGURES).toPlainString();
+    BigDecimal shown = new BigDecimal(number).round(TWO_FIGURES);
+    return (unit.equals("mm") && shown.scale() > 2
+            ? shown.setScale(2, RoundingMode.HALF_EVEN)
+            : shown)
+        .toPlainString();
   }
 }

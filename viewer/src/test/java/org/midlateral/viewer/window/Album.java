@@ -6,8 +6,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
-import javax.swing.JComboBox;
-import javax.swing.JSlider;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.Side;
@@ -49,20 +47,20 @@ final class Album {
     look(Side.VOLAR);
     take("2-volar");
     look(Side.RADIAL);
-    pull(14);
-    show("finger", Visibility.SEE_THROUGH);
+    desk.pull(14);
+    desk.show("finger", Visibility.SEE_THROUGH);
     take("3-apart");
-    pull(0);
-    show("finger", Visibility.SHOWN);
+    desk.pull(0);
+    desk.show("finger", Visibility.SHOWN);
     for (Quantity quantity : Quantity.values()) {
-      colour(quantity);
+      desk.colour(quantity);
       look(quantity == Quantity.WALL ? Side.VOLAR : Side.ULNAR);
       Rectangle view = desk.place(desk.view());
       desk.moveTo((int) view.getCenterX(), (int) view.getCenterY() + 20);
       desk.settle();
       take("4-" + Desk.lower(quantity));
     }
-    colour(Quantity.NONE);
+    desk.colour(Quantity.NONE);
     desk.fill("trough.wall", "9");
     desk.fill("circumference.tip", "70");
     Thread.sleep(500);
@@ -105,33 +103,6 @@ final class Album {
     desk.inSwing(
         () -> {
           desk.view().lookFrom(side);
-          return null;
-        });
-    desk.settle();
-  }
-
-  private void pull(int millimetres) {
-    desk.inSwing(
-        () -> {
-          desk.find(JSlider.class, "pull").setValue(millimetres);
-          return null;
-        });
-    desk.settle();
-  }
-
-  private void show(String part, Visibility visibility) {
-    desk.inSwing(
-        () -> {
-          desk.find(JComboBox.class, "show." + part).setSelectedItem(visibility);
-          return null;
-        });
-    desk.settle();
-  }
-
-  private void colour(Quantity quantity) {
-    desk.inSwing(
-        () -> {
-          desk.find(JComboBox.class, "quantity").setSelectedItem(quantity);
           return null;
         });
     desk.settle();

@@ -18,14 +18,18 @@ import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
+import javax.swing.JSlider;
 import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.stage.Stage;
 import org.midlateral.viewer.stage.StageFailure;
 import org.midlateral.viewer.view.FingerView;
+import org.midlateral.viewer.view.Visibility;
 
 /** The real window on the real screen, with a hand on mouse and keys. One in the process. */
 final class Desk {
@@ -111,6 +115,36 @@ final class Desk {
     until("the newest draft", window::isCurrent);
     robot.delay(80);
     until("a smooth frame of now", () -> view().isSettled());
+  }
+
+  /** Pulls the pieces apart by so much. */
+  void pull(int millimetres) {
+    inSwing(
+        () -> {
+          find(JSlider.class, "pull").setValue(millimetres);
+          return null;
+        });
+    settle();
+  }
+
+  /** Shows, hides or makes see-through. */
+  void show(String part, Visibility visibility) {
+    inSwing(
+        () -> {
+          find(JComboBox.class, "show." + part).setSelectedItem(visibility);
+          return null;
+        });
+    settle();
+  }
+
+  /** Colours the pieces by a quantity. */
+  void colour(Quantity quantity) {
+    inSwing(
+        () -> {
+          find(JComboBox.class, "quantity").setSelectedItem(quantity);
+          return null;
+        });
+    settle();
   }
 
   <T extends Component> T find(Class<T> type, String name) {

@@ -10,8 +10,6 @@ import java.awt.image.BufferedImage;
 import java.util.function.IntPredicate;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
-import javax.swing.JComboBox;
-import javax.swing.JSlider;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,11 +37,11 @@ class PictureTest {
   @AfterEach
   void putBack() {
     for (String part : new String[] {"finger", "trough", "shell"}) {
-      show(part, Visibility.SHOWN);
+      desk.show(part, Visibility.SHOWN);
     }
     marks(true);
-    colour(Quantity.NONE);
-    pull(0);
+    desk.colour(Quantity.NONE);
+    desk.pull(0);
     desk.inSwing(
         () -> {
           desk.window.wear(false);
@@ -57,38 +55,11 @@ class PictureTest {
     desk.settle();
   }
 
-  private void show(String part, Visibility visibility) {
-    desk.inSwing(
-        () -> {
-          desk.find(JComboBox.class, "show." + part).setSelectedItem(visibility);
-          return null;
-        });
-    desk.settle();
-  }
-
   private void marks(boolean shown) {
     JCheckBox box = desk.find(JCheckBox.class, "show.marks");
     if (box.isSelected() != shown) {
       desk.click(box);
     }
-    desk.settle();
-  }
-
-  private void colour(Quantity quantity) {
-    desk.inSwing(
-        () -> {
-          desk.find(JComboBox.class, "quantity").setSelectedItem(quantity);
-          return null;
-        });
-    desk.settle();
-  }
-
-  private void pull(int millimetres) {
-    desk.inSwing(
-        () -> {
-          desk.find(JSlider.class, "pull").setValue(millimetres);
-          return null;
-        });
     desk.settle();
   }
 
@@ -106,21 +77,21 @@ class PictureTest {
     int area = all.getWidth() * all.getHeight();
     assertThat(Pixels.count(all, TROUGH)).isGreaterThan(area / 40);
     assertThat(Pixels.count(all, SHELL)).isGreaterThan(area / 80);
-    show("trough", Visibility.HIDDEN);
+    desk.show("trough", Visibility.HIDDEN);
     BufferedImage without = picture();
     assertThat(Pixels.count(without, TROUGH)).isLessThan(area / 400);
     assertThat(Pixels.count(without, SHELL)).isGreaterThan(area / 80);
-    show("trough", Visibility.SEE_THROUGH);
+    desk.show("trough", Visibility.SEE_THROUGH);
     BufferedImage through = picture();
     assertThat(Pixels.count(through, TROUGH)).isLessThan(Pixels.count(all, TROUGH));
-    show("shell", Visibility.HIDDEN);
+    desk.show("shell", Visibility.HIDDEN);
     assertThat(Pixels.count(picture(), SHELL)).isLessThan(area / 400);
   }
 
   @Test
   void theFingerIsAsLongAsTheScaleSays() {
-    show("trough", Visibility.HIDDEN);
-    show("shell", Visibility.HIDDEN);
+    desk.show("trough", Visibility.HIDDEN);
+    desk.show("shell", Visibility.HIDDEN);
     marks(false);
     BufferedImage image = picture();
     int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
@@ -139,11 +110,11 @@ class PictureTest {
 
   @Test
   void pulledApartThePiecesMoveByTheDistanceSaid() {
-    show("finger", Visibility.HIDDEN);
+    desk.show("finger", Visibility.HIDDEN);
     marks(false);
     Rectangle before = Pixels.bounds(picture(), TROUGH);
     Rectangle shellBefore = Pixels.bounds(picture(), SHELL);
-    pull(8);
+    desk.pull(8);
     Rectangle after = Pixels.bounds(picture(), TROUGH);
     Rectangle shellAfter = Pixels.bounds(picture(), SHELL);
     double scale = pixelsPerMm();
@@ -154,7 +125,7 @@ class PictureTest {
   /** Ends of the published colour map viridis: #440154 at the left, #fde725 at the right. */
   @Test
   void theLegendRunsThroughTheMapAndThePiecesWearIt() {
-    colour(Quantity.CLEARANCE);
+    desk.colour(Quantity.CLEARANCE);
     // Dorsally the shell lies nearest to the skin, at the dark end of the scale.
     from(Side.DORSAL);
     BufferedImage image = picture();
@@ -175,7 +146,7 @@ class PictureTest {
   @Test
   void strainHasASignAndItsLegendZeroInTheMiddle() {
     marks(false);
-    colour(Quantity.STRAIN_TROUGH);
+    desk.colour(Quantity.STRAIN_TROUGH);
     BufferedImage image = picture();
     int y = image.getHeight() - 56 + 12 + 7;
     BufferedImage row = image.getSubimage(0, y, image.getWidth(), 1);
@@ -191,7 +162,7 @@ class PictureTest {
     assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x8db0fe)))).isGreaterThan(150);
     Rectangle view = desk.place(desk.view());
     Point axis = onScreen(view, desk.window.shown().orElseThrow().orthosis().digit().pipAxis());
-    show("shell", Visibility.HIDDEN);
+    desk.show("shell", Visibility.HIDDEN);
     desk.moveTo(axis.x, axis.y + 1);
     desk.until("a reading", () -> desk.view().reading().isPresent());
     assertThat(desk.view().reading().orElseThrow())
@@ -212,8 +183,8 @@ class PictureTest {
 
   @Test
   void theValueUnderThePointerIsTheGapThere() {
-    show("shell", Visibility.HIDDEN);
-    colour(Quantity.CLEARANCE);
+    desk.show("shell", Visibility.HIDDEN);
+    desk.colour(Quantity.CLEARANCE);
     from(Side.VOLAR);
     Rectangle view = desk.place(desk.view());
     desk.moveTo((int) view.getCenterX(), (int) view.getCenterY());
