@@ -1,5 +1,6 @@
 package org.midlateral.solid;
 
+import java.util.Arrays;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 
@@ -8,12 +9,21 @@ final class ChordError {
   /** Up to here the distance from a triangle's plane, which is never too small, is good enough. */
   private static final double PLANE_IS_ENOUGH = 0.008;
 
+  /** Places that promise this share of the most are looked at first. */
+  private static final double FIRST = 0.9;
+
+  /** A place is off by no more than this times what it promises, or it does not matter. */
+  private static final double SAFE = 1.4;
+
   private final Solid solid;
   private final MeshTree inner;
   private final MeshTree outer;
   private final OffsetSurface surface;
   private final DigitSurface digit;
   private final double[] p = new double[6];
+
+  /** Wall, and what is raised on it, at each vertex (mm). */
+  private final double[] thickness;
 
   /** The largest distance so far. */
   private double worst;
@@ -29,26 +39,90 @@ final class ChordError {
     this.inner = inner;
     this.outer = outer;
     this.surface = new OffsetSurface(solid.piece());
+    this.thickness = new double[solid.innerVertices()];
+    Arrays.setAll(thickness, i -> thickness(solid, i));
   }
 
   /**
    * The largest distance (mm) over the middles of triangles and edges, and over the rim's round.
+   *
+   * <p>The exact surface is asked only where the turn of the normals promises enough: first at the
+   * places that promise most, then at all that may still be worse than what was found there.
    */
   double largest() {
-    TriangleMesh mesh = solid.mesh();
-    worst = solid.rimSagitta();
-    for (int t = 0; t < solid.innerTriangles(); t++) {
-      worst = Math.max(worst, at(t, 1.0 / 3, 1.0 / 3, 1.0 / 3));
-      for (int c = 0; c < 3; c++) {
-        // An edge has a triangle on each side; it is looked at from one of them.
-        int from = mesh.corner(t, (c + 1) % 3);
-        int to = mesh.corner(t, (c + 2) % 3);
-        if (from < to || from < solid.edgeVertices()) {
-          worst = Math.max(worst, at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5));
-        }
+    double[] promise = promises();
+    double most = 0;
+    for (double p : promise) {
+      most = Math.max(most, p);
+    }
+    worst = solid.rimError();
+    for (int i = 0; i < promise.length; i++) {
+      if (promise[i] > FIRST * most) {
+        worst = Math.max(worst, at(i));
+      }
+    }
+    for (int i = 0; i < promise.length; i++) {
+      if (promise[i] <= FIRST * most && SAFE * promise[i] > worst) {
+        worst = Math.max(worst, at(i));
       }
     }
     return worst;
+  }
+
+  /**
+   * About how far the surfaces stand off at the middle of each triangle, place 4 t, and of each of
+   * its edges, 4 t + 1 + c for the one across from corner c; see {@link Refinement}. An edge with a
+   * triangle on either side counts with one of them.
+   */
+  private double[] promises() {
+    TriangleMesh mesh = solid.mesh();
+    double[] normal = normals();
+    double[] promise = new double[4 * solid.innerTriangles()];
+    for (int t = 0; t < solid.innerTriangles(); t++) {
+      double inner = 0;
+      double outer = 0;
+      for (int c = 0; c < 3; c++) {
+        int from = mesh.corner(t, (c + 1) % 3);
+        int to = mesh.corner(t, (c + 2) % 3);
+        double dx = normal[3 * to] - normal[3 * from];
+        double dy = normal[3 * to + 1] - normal[3 * from + 1];
+        double dz = normal[3 * to + 2] - normal[3 * from + 2];
+        double in =
+            (mesh.x(to) - mesh.x(from)) * dx
+                + (mesh.y(to) - mesh.y(from)) * dy
+                + (mesh.z(to) - mesh.z(from)) * dz;
+        double wall = (thickness[from] + thickness[to]) / 2;
+        double out = in + wall * (dx * dx + dy * dy + dz * dz);
+        inner += in / 8;
+        outer += out / 8;
+        if (from < to || from < solid.edgeVertices()) {
+          promise[4 * t + 1 + c] = Math.max(Math.abs(in), Math.abs(out)) / 8;
+        }
+      }
+      promise[4 * t] = 4.0 / 9 * Math.max(Math.abs(inner), Math.abs(outer));
+    }
+    return promise;
+  }
+
+  /** Unit normals of the inner surface at its vertices, n by 3, row-major: toward the outer one. */
+  private double[] normals() {
+    TriangleMesh m = solid.mesh();
+    int n = solid.innerVertices();
+    double[] normal = new double[3 * n];
+    for (int i = 0; i < n; i++) {
+      normal[3 * i] = (m.x(n + i) - m.x(i)) / thickness[i];
+      normal[3 * i + 1] = (m.y(n + i) - m.y(i)) / thickness[i];
+      normal[3 * i + 2] = (m.z(n + i) - m.z(i)) / thickness[i];
+    }
+    return normal;
+  }
+
+  private double at(int place) {
+    int t = place / 4;
+    int c = place % 4 - 1;
+    return c < 0
+        ? at(t, 1.0 / 3, 1.0 / 3, 1.0 / 3)
+        : at(t, c == 0 ? 0 : 0.5, c == 1 ? 0 : 0.5, c == 2 ? 0 : 0.5);
   }
 
   private double at(int t, double wa, double wb, double wc) {
@@ -60,7 +134,7 @@ final class ChordError {
     double angle = wa * solid.angle(a) + wb * solid.angle(b) + wc * solid.angle(c);
     Slice slice = digit.slice(s);
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
-    double wall = wa * thickness(a) + wb * thickness(b) + wc * thickness(c);
+    double wall = wa * thickness[a] + wb * thickness[b] + wc * thickness[c];
     double in = fromPlane(t, p[0], p[1], p[2]);
     double out =
         fromPlane(
@@ -94,8 +168,7 @@ final class ChordError {
     return bound <= worst ? bound : Math.min(bound, tree.distance(x, y, z, bound));
   }
 
-  /** Wall, and what is raised on it, at a vertex (mm). */
-  private double thickness(int inner) {
+  private static double thickness(Solid solid, int inner) {
     TriangleMesh m = solid.mesh();
     int outer = inner + solid.innerVertices();
     double dx = m.x(outer) - m.x(inner);

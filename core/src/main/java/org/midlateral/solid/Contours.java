@@ -32,7 +32,7 @@ final class Contours {
   /** Two points never stand closer than this (mm). */
   private static final double CROWDED = 0.6 * SPACING;
 
-  /** A ring of wider spaced points round each foot leads over to the open lattice (mm). */
+  /** A ring of wider spaced points on either side leads over to the open lattice (mm). */
   private static final double APRON = 0.4;
 
   private static final double APRON_SPACING = 0.5;
@@ -52,30 +52,33 @@ final class Contours {
   private double[] station = new double[0];
   private double[] girth = new double[0];
   private double[] height = new double[0];
+  private final OffsetSurface surface;
   private final Raised raised;
   private final IndexedPointInAreaLocator inside;
   private final Envelope box;
   private int size;
 
-  private Contours(Raised raised, Geometry brow) {
+  private Contours(OffsetSurface surface, Raised raised, Geometry brow) {
+    this.surface = surface;
     this.raised = raised;
     this.inside = new IndexedPointInAreaLocator(brow);
     this.box = brow.getEnvelopeInternal();
   }
 
   /** The contours of what is raised on a piece; none where nothing is. */
-  static Contours of(Piece piece, Density density) {
+  static Contours of(Piece piece, OffsetSurface surface, Density density) {
     if (piece.raised().isEmpty()) {
-      return new Contours(new Raised(NOTHING, 0), NOTHING);
+      return new Contours(surface, new Raised(NOTHING, 0), NOTHING);
     }
     Raised raised = piece.raised().get();
     Geometry round = raised.shape().buffer(ROUND).buffer(-2 * ROUND).buffer(ROUND);
     Geometry foot = round.buffer(HALF_SLOPE);
     Geometry brow = round.buffer(-HALF_SLOPE);
-    Contours contours = new Contours(raised, brow);
+    Contours contours = new Contours(surface, raised, brow);
     contours.add(piece, density, foot, SPACING, 0);
     contours.add(piece, density, brow, SPACING, raised.height());
     contours.add(piece, density, foot.buffer(APRON), APRON_SPACING, 0);
+    contours.add(piece, density, brow.buffer(-APRON), APRON_SPACING, raised.height());
     return contours;
   }
 
@@ -146,13 +149,8 @@ final class Contours {
     height[size++] = high;
   }
 
-  private static double angle(Piece piece, double girth, double station) {
-    Slice slice = piece.digit().slice(station);
-    if (!piece.dorsal()) {
-      return slice.angle(girth);
-    }
-    double t = slice.angle(girth - Math.copySign(slice.circumference() / 2, girth));
-    return t - Math.copySign(Math.PI, t);
+  private double angle(Piece piece, double girth, double station) {
+    return surface.ownAngle(piece.digit().slice(station), girth);
   }
 
   int size() {

@@ -10,19 +10,8 @@ import org.locationtech.jts.geom.Coordinate;
  * holds a fourth point. D. A. Sinclair, "S-hull: a fast radial sweep-hull routine for Delaunay
  * triangulation" (2010). The library's own triangulator takes some ten times as long.
  */
-final class Delaunay {
-  private final double[] x;
-  private final double[] y;
+final class Delaunay extends Triangulation {
   private final int n;
-
-  /** Corners of the triangles, three each, counter-clockwise. */
-  private final int[] corner;
-
-  /** The half-edge on the other side of each half-edge, -1 on the hull. */
-  private final int[] twin;
-
-  private int used;
-
   private final int[] hullNext;
   private final int[] hullPrevious;
   private final int[] hullEdge;
@@ -31,14 +20,10 @@ final class Delaunay {
   private int searchStart;
   private double centreX;
   private double centreY;
-  private final int[] stack = new int[512];
 
   private Delaunay(double[] x, double[] y) {
-    this.x = x;
-    this.y = y;
+    super(x, y);
     this.n = x.length;
-    this.corner = new int[6 * n];
-    this.twin = new int[6 * n];
     this.hullNext = new int[n];
     this.hullPrevious = new int[n];
     this.hullEdge = new int[n];
@@ -55,7 +40,7 @@ final class Delaunay {
   static int[] triangulate(double[] x, double[] y) {
     Delaunay delaunay = new Delaunay(x, y);
     delaunay.run();
-    return Arrays.copyOf(delaunay.corner, delaunay.used);
+    return delaunay.corners();
   }
 
   private void run() {
@@ -238,61 +223,8 @@ final class Delaunay {
     return e;
   }
 
-  private int triangle(int a, int b, int c, int ab, int bc, int ca) {
-    int t = used;
-    corner[t] = a;
-    corner[t + 1] = b;
-    corner[t + 2] = c;
-    link(t, ab);
-    link(t + 1, bc);
-    link(t + 2, ca);
-    used += 3;
-    return t;
-  }
-
-  private void link(int a, int b) {
-    twin[a] = b;
-    if (b >= 0) {
-      twin[b] = a;
-    }
-  }
-
-  /** Flips edges until all are Delaunay; returns the half-edge that took the place of a. */
-  private int legalize(int a) {
-    int depth = 0;
-    int ar;
-    while (true) {
-      int b = twin[a];
-      int a0 = a - a % 3;
-      ar = a0 + (a + 2) % 3;
-      if (b >= 0) {
-        int b0 = b - b % 3;
-        int al = a0 + (a + 1) % 3;
-        int bl = b0 + (b + 2) % 3;
-        if (inCircle(corner[ar], corner[a], corner[al], corner[bl])) {
-          corner[a] = corner[bl];
-          corner[b] = corner[ar];
-          int outer = twin[bl];
-          if (outer < 0) {
-            moveHullEdge(bl, a);
-          }
-          link(a, outer);
-          link(b, twin[ar]);
-          link(ar, bl);
-          if (depth < stack.length) {
-            stack[depth++] = b0 + (b + 1) % 3;
-          }
-          continue;
-        }
-      }
-      if (depth == 0) {
-        return ar;
-      }
-      a = stack[--depth];
-    }
-  }
-
-  private void moveHullEdge(int from, int to) {
+  @Override
+  void onEdge(int from, int to) {
     int e = hullStart;
     do {
       if (hullEdge[e] == from) {
@@ -301,19 +233,6 @@ final class Delaunay {
       }
       e = hullPrevious[e];
     } while (e != hullStart);
-  }
-
-  private boolean inCircle(int a, int b, int c, int p) {
-    double dx = x[a] - x[p];
-    double dy = y[a] - y[p];
-    double ex = x[b] - x[p];
-    double ey = y[b] - y[p];
-    double fx = x[c] - x[p];
-    double fy = y[c] - y[p];
-    double ap = dx * dx + dy * dy;
-    double bp = ex * ex + ey * ey;
-    double cp = fx * fx + fy * fy;
-    return dx * (ey * cp - bp * fy) - dy * (ex * cp - bp * fx) + ap * (ex * fy - ey * fx) > 0;
   }
 
   /** Sign of the turn a, b, c: exact, by a filter and the library's robust predicate. */

@@ -10,14 +10,11 @@ import org.midlateral.trough.Piece;
  * does, by narrower steps round the finger at that angle.
  */
 final class Density {
-  /** Chord error aimed at (mm); what is left to the bound covers the uneven triangles. */
-  private static final double SAGITTA = 0.015;
+  /** Chord error aimed at with even triangles (mm); the uneven ones are refined. */
+  private static final double SAGITTA = 0.018;
 
-  /** An uneven triangle's longest edge, squared, over the spacing's. */
-  private static final double UNEVEN = 1.75;
-
-  /** Over the pulp the chart, which knows mean radii only, makes true lengths vary more. */
-  private static final double UNEVEN_PULP = 2.3;
+  /** Over the pulp the chart, which knows mean radii only, makes true lengths vary. */
+  private static final double UNEVEN_PULP = 1.3;
 
   /** The spacing changes by no more than this along the finger (1). */
   private static final double GRADE = 0.12;
@@ -25,8 +22,11 @@ final class Density {
   /** Normals are not sampled nearer to the pole of the pulp (mm). */
   private static final double SHORT = 0.05;
 
-  /** Triangles are drawn out along the finger by no more than this. */
-  private static final double NARROWEST = 2.2;
+  /** Triangles are drawn out along the finger by no more than this in places. */
+  private static final double NARROWEST = 1.6;
+
+  /** And by this at large: the finger is straighter along than round. */
+  private static final double DRAWN_OUT = 1.3;
 
   private static final double STEP = 1;
   private static final double TURN = Math.toRadians(5);
@@ -63,17 +63,19 @@ final class Density {
     double[][] along = new double[rows][columns];
     for (int i = 0; i < rows; i++) {
       double station = chart.station(Math.min(to, from + i * STEP));
-      double uneven = station > piece.digit().tip() ? UNEVEN_PULP : UNEVEN;
+      double uneven = station > piece.digit().tip() ? UNEVEN_PULP : 1;
       bends.at(station, uneven / (8 * sagitta), round[i], along[i]);
     }
-    double[] narrow = narrow(round, Math.min(asked, usual(round, along)));
+    double most = Math.min(asked, DRAWN_OUT * usual(round, along));
+    double[] narrow = narrow(round, most);
     double[] spacing = new double[rows];
     for (int i = 0; i < rows; i++) {
-      double most = 1 / (asked * asked);
+      double closest = 1 / (most * most);
       for (int j = 0; j < columns; j++) {
-        most = Math.max(most, Math.max(along[i][j], round[i][j] / (narrow[j] * narrow[j])));
+        double here = Math.max(along[i][j], round[i][j] / (narrow[j] * narrow[j]));
+        closest = Math.max(closest, here);
       }
-      spacing[i] = 1 / Math.sqrt(most);
+      spacing[i] = 1 / Math.sqrt(closest);
     }
     grade(spacing);
     double[] stretched = new double[columns];

@@ -36,7 +36,7 @@ final class EdgeLoop {
   static EdgeLoop inside(
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density)
       throws DesignRefused {
-    RingSamples samples = RingSamples.of(ring, piece.wall() / 2, chart, piece.digit(), density);
+    RingSamples samples = RingSamples.of(ring, piece, surface, chart, density);
     EdgeLoop loop = new EdgeLoop(samples.count());
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {
@@ -78,6 +78,11 @@ final class EdgeLoop {
   /** Station of a sample (mm). */
   double station(int sample) {
     return station[sample];
+  }
+
+  /** Writes inner point and normal of a sample: 6 numbers. */
+  void place(int sample, double[] out, int at) {
+    System.arraycopy(frame, 9 * sample, out, at, 6);
   }
 
   /** Writes inner point, normal and conormal of a sample: 9 numbers. */

@@ -28,17 +28,12 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int meetings) {
     return of(MeshTree.of(filed(mesh)));
   }
 
-  /**
-   * Audits the mesh under a tree.
-   *
-   * @throws IllegalArgumentException if a coordinate is not finite
-   */
+  /** Audits the mesh under a tree, with its coordinates as they stand there. */
   public static MeshAudit of(MeshTree tree) {
-    MeshTree filed = tree.filed();
-    Sides sides = new Sides(filed.xyz.length / 3, filed.corners);
-    MeshTopology topology = MeshTopology.of(filed.xyz.length / 3, filed.corners, sides);
-    int[] meetings = filed.meetings(MOST, topology.closed() ? sides.twin : new int[0]);
-    return new MeshAudit(topology, MeshShape.of(filed.xyz, filed.corners), meetings.length / 2);
+    Sides sides = new Sides(tree.xyz.length / 3, tree.corners);
+    MeshTopology topology = MeshTopology.of(tree.xyz.length / 3, tree.corners, sides);
+    int[] meetings = tree.meetings(MOST, topology.closed() ? sides.twin : new int[0]);
+    return new MeshAudit(topology, MeshShape.of(tree.xyz, tree.corners), meetings.length / 2);
   }
 
   /**

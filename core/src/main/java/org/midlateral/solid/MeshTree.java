@@ -61,27 +61,32 @@ public final class MeshTree {
     return new MeshTree(xyz, corners, order, boxes(xyz, corners, order), 0);
   }
 
-  /** The tree over a solid's mesh. */
+  /**
+   * The tree over a solid's mesh as it will stand in a file, with 32-bit coordinates.
+   *
+   * @throws IllegalArgumentException if a coordinate is not finite
+   */
   public static MeshTree of(Solid solid) {
     double[] xyz = solid.mesh().coordinates();
+    MeshAudit.round(xyz);
     int[] corners = solid.mesh().triangles();
     int n = solid.innerTriangles();
     int rim = corners.length / 3 - 2 * n;
     int branch = power(Math.max(n, (rim + 1) / 2));
     int[] order = new int[4 * branch];
     Arrays.fill(order, -1);
-    int[] inner = Halving.order(xyz, corners, 0, n, branch);
-    System.arraycopy(inner, 0, order, 0, n);
-    // Triangle k of the outer surface lies over triangle k of the inner one.
+    // A solid's triangles come in such an order that those of any stretch lie close together.
     for (int i = 0; i < n; i++) {
-      order[branch + i] = inner[i] + n;
+      order[i] = i;
+      order[branch + i] = n + i;
     }
-    int[] round = Halving.order(xyz, corners, 2 * n, 2 * n + rim, 2 * branch);
-    System.arraycopy(round, 0, order, 2 * branch, rim);
+    for (int i = 0; i < rim; i++) {
+      order[2 * branch + i] = 2 * n + i;
+    }
     return new MeshTree(xyz, corners, order, boxes(xyz, corners, order), 0);
   }
 
-  private static int power(int least) {
+  static int power(int least) {
     return least <= 1 ? 1 : Integer.highestOneBit(least - 1) << 1;
   }
 
@@ -100,20 +105,6 @@ public final class MeshTree {
     branch.facets = facets();
     branch.clusters = clusters();
     return branch;
-  }
-
-  /**
-   * The tree over the same mesh as it will stand in a file, with 32-bit coordinates. Rounding keeps
-   * an order, so that the boxes round as their corners do.
-   */
-  MeshTree filed() {
-    double[] rounded = xyz.clone();
-    MeshAudit.round(rounded);
-    double[] around = boxes.clone();
-    for (int i = 0; i < around.length; i++) {
-      around[i] = (float) around[i];
-    }
-    return new MeshTree(rounded, corners, order, around, root);
   }
 
   Facets facets() {

@@ -29,6 +29,19 @@ final class OffsetSurface {
   }
 
   /**
+   * The angle from the piece's own midline (rad) of a girth from it.
+   *
+   * @param girth along the slice (mm)
+   */
+  double ownAngle(Slice slice, double girth) {
+    if (turn == 0) {
+      return slice.angle(girth);
+    }
+    double t = slice.angle(girth - Math.copySign(slice.circumference() / 2, girth));
+    return t - Math.copySign(Math.PI, t);
+  }
+
+  /**
    * Inner point and unit normal, pointing away from the skin.
    *
    * @param own angle from the piece's own midline (rad)

@@ -103,12 +103,12 @@ final class PlaneMesh {
     return onLoops;
   }
 
-  double angle(int i) {
-    return angle[i];
+  double[] angles() {
+    return angle.clone();
   }
 
-  double station(int i) {
-    return station[i];
+  double[] stations() {
+    return station.clone();
   }
 
   int[] corners() {

@@ -1,9 +1,12 @@
 package org.midlateral.solid;
 
 import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.trough.Piece;
 
 /**
  * Points spread along a ring of the outline, evenly on the mid-surface, denser in sharp bends: an
@@ -11,7 +14,13 @@ import org.midlateral.digit.DigitSurface;
  */
 final class RingSamples {
   /** Sagitta a chord of the finished edge may have (mm). */
-  private static final double SAGITTA = 0.012;
+  private static final double SAGITTA = 0.010;
+
+  /** Error a chord of the surfaces' edges may have against the surfaces (mm). */
+  private static final double BEND = 0.0105;
+
+  /** The ring is looked at in steps no longer than this (mm). */
+  private static final double STEP = 0.3;
 
   /** Half-length over which a bend is measured, and density smoothed (mm). */
   private static final double REACH = 0.6;
@@ -44,11 +53,15 @@ final class RingSamples {
    * Points along a ring.
    *
    * @param line closed, counter-clockwise for an outer edge, clockwise round a hole
-   * @param rim how far the surface's edge stands off the ring (mm): round a hole, it is the longer
+   * @param piece whose surfaces end half a wall off the ring: round a hole, they end on a longer
+   *     one
+   * @param surface its inner surface
    */
   static RingSamples of(
-      LineString line, double rim, Chart chart, DigitSurface digit, Density density) {
-    Coordinate[] ring = line.getCoordinates();
+      LineString line, Piece piece, OffsetSurface surface, Chart chart, Density density) {
+    double rim = piece.wall() / 2;
+    DigitSurface digit = piece.digit();
+    Coordinate[] ring = Densifier.densify(line, STEP).getCoordinates();
     boolean hole = !Orientation.isCCW(ring);
     int n = ring.length - 1;
     double[][] point = new double[n][];
@@ -59,6 +72,12 @@ final class RingSamples {
     for (int i = 0; i < n; i++) {
       length[i] = Math.sqrt(square(point[i], point[(i + 1) % n]));
     }
+    double[] frame = new double[6 * n];
+    for (int i = 0; i < n; i++) {
+      double s = Math.min(ring[i].y, digit.pulpEnd() - 1e-6);
+      Slice slice = digit.slice(s);
+      surface.at(slice, surface.ownAngle(slice, ring[i].x), piece.gap().uniformAt(s), frame, i);
+    }
     double[] at = new double[n + 1];
     for (int i = 0; i < n; i++) {
       int j = (i + 1) % n;
@@ -66,11 +85,24 @@ final class RingSamples {
       double counted = counted(ring[i], ring[j], chart, digit, density);
       double longer = hole ? 1 + rim / radius : 1;
       double counts = longer * counted / density.spacing(ring[i].y);
+      counts = Math.max(counts, bends(frame, i, j, piece.wall()));
       at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());
     return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
+  }
+
+  /** How many edges a segment counts for, so that none leaves the surfaces by too much. */
+  private static double bends(double[] frame, int i, int j, double wall) {
+    double qn = 0;
+    double nn = 0;
+    for (int k = 0; k < 3; k++) {
+      double dn = frame[6 * j + 3 + k] - frame[6 * i + 3 + k];
+      qn += (frame[6 * j + k] - frame[6 * i + k]) * dn;
+      nn += dn * dn;
+    }
+    return Math.sqrt(Math.max(Math.abs(qn), Math.abs(qn + wall * nn)) / (8 * BEND));
   }
 
   /** Length of a step with the stretched angles that the density's spacing is for (mm). */

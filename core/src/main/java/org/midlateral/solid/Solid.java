@@ -6,7 +6,8 @@ import org.midlateral.trough.Piece;
  * One piece as a closed surface, with the marks that its makers and checkers need. Vertex i of the
  * inner surface, 0 to innerVertices - 1, lies under vertex innerVertices + i of the outer one; the
  * rim's own vertices follow. Triangle k of the inner surface, 0 to innerTriangles - 1, lies under
- * triangle innerTriangles + k; the rim's follow.
+ * triangle innerTriangles + k; the rim's follow. Triangles of any stretch of either kind lie close
+ * together.
  */
 public final class Solid {
   private final Piece piece;
@@ -87,9 +88,9 @@ public final class Solid {
     return firstLoop;
   }
 
-  /** How far the middle of a rim's strip stands inside its round (mm). */
-  public double rimSagitta() {
-    return piece.wall() / 2 * (1 - Math.cos(Math.PI / (2 * rimStrips())));
+  /** How far the rim's strips stand off its round (mm). */
+  public double rimError() {
+    return new RimArc(rimStrips()).error(piece.wall() / 2);
   }
 
   /** The edge length it was meshed with (mm). */

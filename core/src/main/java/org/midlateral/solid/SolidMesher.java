@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.DesignRefused;
-import org.midlateral.digit.Slice;
 import org.midlateral.trough.Piece;
 
 /**
@@ -12,35 +11,27 @@ import org.midlateral.trough.Piece;
  * outer surface, and closed by a half-round rim.
  */
 public final class SolidMesher {
-  /** Sagitta of the rim's round between two of its lines (mm). */
-  private static final double RIM_SAGITTA = 0.016;
-
-  /**
-   * Width of a strip of the rim over the edge length: the rim then has no more share in the error
-   * of a cross-section's second moment than the faces, and loses it with the square of the edge.
-   */
-  private static final double RIM_STRIP = 0.25;
-
   private final Piece piece;
   private final List<EdgeLoop> loops;
-  private final Contours contours;
-  private final PlaneMesh plane;
-  private final int lines;
+  private final Lifted points;
+  private final int[] plain;
+  private final int onLoops;
+  private final RimArc arc;
   private final double[] xyz;
   private final int[] corners;
   private int vertices;
   private int used;
 
   private SolidMesher(
-      Piece piece, List<EdgeLoop> loops, Contours contours, PlaneMesh plane, int lines) {
+      Piece piece, List<EdgeLoop> loops, Lifted points, int[] plain, int onLoops, RimArc arc) {
     this.piece = piece;
     this.loops = loops;
-    this.contours = contours;
-    this.plane = plane;
-    this.lines = lines;
-    int n = plane.size();
-    this.xyz = new double[3 * (2 * n + (lines - 1) * plane.onLoops())];
-    this.corners = new int[2 * plane.corners().length + 6 * lines * plane.onLoops()];
+    this.points = points;
+    this.plain = plain;
+    this.onLoops = onLoops;
+    this.arc = arc;
+    this.xyz = new double[3 * (2 * points.size() + (arc.strips() - 1) * onLoops)];
+    this.corners = new int[2 * plain.length + 6 * arc.strips() * onLoops];
   }
 
   /**
@@ -70,11 +61,15 @@ public final class SolidMesher {
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
       loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
     }
-    Contours contours = Contours.of(piece, density);
+    Contours contours = Contours.of(piece, surface, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
+    Lifted points = Lifted.of(piece, surface, loops, contours, plane);
+    int[] refined = Refinement.of(points, plane.corners(), chart, fineness);
+    int[] plain = points.inOrder(refined, plane.onLoops());
     SolidMesher mesher =
-        new SolidMesher(piece, loops, contours, plane, rimLines(piece.wall() / 2, edgeLength));
-    mesher.lift(surface);
+        new SolidMesher(
+            piece, loops, points, plain, plane.onLoops(), RimArc.of(piece.wall() / 2, edgeLength));
+    mesher.places();
     mesher.faces();
     int edge = 0;
     for (EdgeLoop loop : loops) {
@@ -84,52 +79,20 @@ public final class SolidMesher {
     return mesher.solid(edgeLength);
   }
 
-  /** Number of strips round the rim: even, since every second line stands half a step on. */
-  private static int rimLines(double radius, double edgeLength) {
-    double round = Math.PI / (2 * Math.acos(1 - RIM_SAGITTA / radius));
-    double fine = Math.PI * radius / (RIM_STRIP * edgeLength);
-    return 2 * (int) Math.ceil(Math.max(round, fine) / 2);
-  }
-
-  private void lift(OffsetSurface surface) {
-    int n = plane.size();
-    double[] frame = new double[9];
-    int at = 0;
-    for (EdgeLoop loop : loops) {
-      for (int i = 0; i < loop.vertices(); i++) {
-        loop.frame(2 * i, frame);
-        put(at++, n, 0, frame);
+  private void places() {
+    int n = points.size();
+    for (int i = 0; i < n; i++) {
+      for (int k = 0; k < 3; k++) {
+        double inner = points.frame(i, k);
+        xyz[3 * i + k] = inner;
+        xyz[3 * (n + i) + k] = inner + points.thickness(i) * points.frame(i, 3 + k);
       }
-    }
-    Slice slice = null;
-    boolean uniform = false;
-    for (int i = plane.onLoops(); i < n; i++) {
-      double s = plane.station(i);
-      if (slice == null || slice.station() != s) {
-        slice = piece.digit().slice(s);
-        uniform = piece.gap().uniformAt(s);
-      }
-      surface.at(slice, plane.angle(i), uniform, frame, 0);
-      int c = i - plane.onLoops();
-      put(
-          i,
-          n,
-          c < contours.size() ? contours.height(c) : contours.height(piece, slice, plane.angle(i)),
-          frame);
     }
     vertices = 2 * n;
   }
 
-  private void put(int i, int n, double raised, double[] frame) {
-    for (int k = 0; k < 3; k++) {
-      xyz[3 * i + k] = frame[k];
-      xyz[3 * (n + i) + k] = frame[k] + (piece.wall() + raised) * frame[3 + k];
-    }
-  }
-
   private void faces() {
-    int[] plain = plane.corners();
-    int n = plane.size();
+    int n = points.size();
     for (int t = 0; t < plain.length; t += 3) {
       triangle(plain[t], plain[t + 2], plain[t + 1]);
     }
@@ -146,10 +109,12 @@ public final class SolidMesher {
     int first = vertices;
     double[] frame = new double[9];
     double radius = piece.wall() / 2;
+    int lines = arc.strips();
     for (int line = 1; line < lines; line++) {
       double turn = Math.PI * line / lines;
-      double up = radius * (1 - Math.cos(turn));
-      double out = radius * Math.sin(turn);
+      double reach = radius * arc.radius(line);
+      double up = radius - reach * Math.cos(turn);
+      double out = reach * Math.sin(turn);
       for (int i = 0; i < m; i++) {
         loop.frame(2 * i + line % 2, frame);
         for (int k = 0; k < 3; k++) {
@@ -158,11 +123,11 @@ public final class SolidMesher {
         vertices++;
       }
     }
-    for (int line = 0; line < lines; line++) {
-      int low = line == 0 ? edge : first + (line - 1) * m;
-      int high = line == lines - 1 ? plane.size() + edge : first + line * m;
-      for (int i = 0; i < m; i++) {
-        int j = (i + 1) % m;
+    for (int i = 0; i < m; i++) {
+      int j = (i + 1) % m;
+      for (int line = 0; line < lines; line++) {
+        int low = line == 0 ? edge : first + (line - 1) * m;
+        int high = line == lines - 1 ? points.size() + edge : first + line * m;
         if (line % 2 == 0) {
           triangle(low + i, low + j, high + i);
           triangle(low + j, high + j, high + i);
@@ -181,20 +146,20 @@ public final class SolidMesher {
   }
 
   private Solid solid(double edgeLength) {
-    int n = plane.size();
+    int n = points.size();
     double[] angle = new double[n];
     double[] station = new double[n];
     for (int i = 0; i < n; i++) {
-      angle[i] = plane.angle(i);
-      station[i] = plane.station(i);
+      angle[i] = points.angle(i);
+      station[i] = points.station(i);
     }
     return new Solid(
         piece,
         new TriangleMesh(xyz, corners),
         angle,
         station,
-        plane.corners().length / 3,
-        plane.onLoops(),
+        plain.length / 3,
+        onLoops,
         loops.get(0).vertices(),
         edgeLength);
   }

@@ -72,22 +72,21 @@ class RoundTroughTest {
   }
 
   /**
-   * Off the closed form of the hollow sector with round ends by at most 0.5 % at the usual edge
-   * length in the mean over stations (a single cut by at most 0.55 %), and second order as the
-   * edges halve; the rim has a whole, even number of strips, so not quite by fours. Relative errors
-   * times 1000:
+   * Off the closed form of the hollow sector with round ends by at most 0.5 % at an edge length of
+   * 0.8 mm in the mean over stations (a single cut by at most 0.55 %), and second order as the
+   * edges halve. Relative errors times 1000:
    *
    * <pre>
    * wrap  edge    area   second moment   about the symmetry axis
-   * 0.25  0.8    -1.21       -4.15              -2.70
-   * 0.25  0.4    -0.34       -1.19              -0.76
-   * 0.25  0.2    -0.08       -0.30              -0.19
-   * 0.35  0.8    -1.03       -3.19              -2.18
-   * 0.35  0.4    -0.29       -0.90              -0.62
-   * 0.35  0.2    -0.07       -0.22              -0.15
-   * 0.50  0.8    -0.91       -2.44              -1.79
-   * 0.50  0.4    -0.25       -0.68              -0.50
-   * 0.50  0.2    -0.06       -0.17              -0.12
+   * 0.25  0.8    -0.64       -1.66              -1.12
+   * 0.25  0.4    -0.16       -0.41              -0.29
+   * 0.25  0.2    -0.04       -0.11              -0.07
+   * 0.35  0.8    -0.65       -1.27              -1.25
+   * 0.35  0.4    -0.16       -0.35              -0.30
+   * 0.35  0.2    -0.04       -0.09              -0.07
+   * 0.50  0.8    -0.64       -1.22              -1.26
+   * 0.50  0.4    -0.17       -0.32              -0.32
+   * 0.50  0.2    -0.04       -0.08              -0.08
    * </pre>
    */
   @ParameterizedTest
