@@ -1,5 +1,6 @@
 package org.midlateral.document;
 
+import com.fasterxml.jackson.core.io.NumberOutput;
 import org.midlateral.solid.Pose;
 import org.midlateral.solid.TriangleMesh;
 
@@ -54,9 +55,9 @@ final class ThreeMfModel {
     out.append(escaped(part.name())).append("\" pid=\"").append(MATERIAL_ID);
     out.append("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      out.append("<vertex x=\"").append((float) mesh.x(v));
-      out.append("\" y=\"").append((float) mesh.y(v));
-      out.append("\" z=\"").append((float) mesh.z(v)).append("\"/>\n");
+      out.append("<vertex x=\"").append(text(mesh.x(v)));
+      out.append("\" y=\"").append(text(mesh.y(v)));
+      out.append("\" z=\"").append(text(mesh.z(v))).append("\"/>\n");
     }
     out.append("    </vertices>\n    <triangles>\n");
     for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -92,6 +93,11 @@ final class ThreeMfModel {
     out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
     out.append((float) (0 - lowZ)).append("\"/>\n");
     return (float) (highY - lowY);
+  }
+
+  /** The shortest decimal of the 32-bit float, by the library's fast writer. */
+  private static String text(double number) {
+    return NumberOutput.toString((float) number, true);
   }
 
   private void append(double... numbers) {

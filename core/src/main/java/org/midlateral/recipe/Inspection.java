@@ -112,15 +112,12 @@ public record Inspection(
 
   private static Map<Level, Double> perimeters(Orthosis orthosis, List<Finding> findings) {
     Measurements measured = orthosis.order().measurements();
-    List<Double> stations =
-        measured.circumference().keySet().stream().map(measured::stationOf).toList();
-    SkinMesh skin = SkinMesh.of(orthosis.digit(), -measured.palmarCreaseToWeb(), stations);
     Map<Level, Double> perimeters = new EnumMap<>(Level.class);
     measured
         .circumference()
         .forEach(
             (level, tape) -> {
-              double perimeter = skin.perimeter(measured.stationOf(level));
+              double perimeter = SkinMesh.perimeter(orthosis.digit(), measured.stationOf(level));
               perimeters.put(level, perimeter);
               if (Math.abs(perimeter - tape) > TAPE_TOLERANCE) {
                 findings.add(

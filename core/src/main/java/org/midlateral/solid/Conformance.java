@@ -14,7 +14,8 @@ import org.midlateral.trough.Piece;
  *
  * @param minWall smallest distance between inner and outer surface (mm), G3: between any two places
  *     of them where that is under {@value #LEAST_WALL} of the wall asked for, which is looked for
- *     everywhere; else between the corners of each triangle and the triangle over or under it
+ *     everywhere; else the smallest distance of a corner from the triangle over or under it less
+ *     the chord error, by which flat triangles may come nearer than their corners: never too large
  * @param gap signed distance of the inner surface from the skin (mm), G4
  * @param gapShort largest shortfall of that distance against the gap asked for (mm), G4
  * @param gapAtSpots distance of the inner surface from the skin at the spots asked for (mm), G4
@@ -52,21 +53,24 @@ public record Conformance(
     Spread gap = gap(solid, digit);
     MeshTree inner = tree.inner();
     MeshTree outer = tree.outer();
+    double chordError = new ChordError(solid, digit, inner, outer).largest();
     return new Conformance(
-        minWall(solid, inner, outer),
+        minWall(solid, inner, outer, chordError),
         gap,
         Math.max(0, leastGap - gap.min()),
         spots.stream().map(spot -> above(solid, inner, spot)).toList(),
-        new ChordError(solid, digit, inner, outer).largest(),
+        chordError,
         solid.piece().dorsal() ? Optional.empty() : Optional.of(trimError(solid)));
   }
 
-  private static double minWall(Solid solid, MeshTree inner, MeshTree outer) {
+  private static double minWall(Solid solid, MeshTree inner, MeshTree outer, double chordError) {
     int n = solid.innerTriangles();
     double limit = LEAST_WALL * solid.piece().wall();
-    return Math.min(
-        inner.gap(outer, limit).map(Gap::distance).orElse(Double.POSITIVE_INFINITY),
-        Math.min(overCorners(inner, 0, n, n), overCorners(outer, n, 2 * n, -n)));
+    double corners = Math.min(overCorners(inner, 0, n, n), overCorners(outer, n, 2 * n, -n));
+    return inner
+        .gap(outer, limit)
+        .map(Gap::distance)
+        .orElseGet(() -> Math.max(limit, corners - chordError));
   }
 
   /**

@@ -14,6 +14,14 @@ import org.midlateral.trough.Piece;
  * next.
  */
 final class EdgeLoop {
+  /** Error that a chord of the surfaces' edges is given against the surfaces at first (mm). */
+  private static final double BEND = 0.0105;
+
+  /** And that it may come to have. */
+  private static final double BEND_MOST = 0.017;
+
+  private static final int TRIES = 3;
+
   private final double[] angle;
   private final double[] station;
 
@@ -36,7 +44,18 @@ final class EdgeLoop {
   static EdgeLoop inside(
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density)
       throws DesignRefused {
-    RingSamples samples = RingSamples.of(ring, piece, surface, chart, density);
+    EdgeLoop loop = null;
+    double bend = BEND;
+    // The ring's samples are seated some way off the ring, where the surfaces may bend more.
+    for (int i = 0; i < TRIES && (i == 0 || loop.error(piece.wall()) > BEND_MOST); i++) {
+      loop = seated(piece, surface, RingSamples.of(ring, piece, surface, chart, density, bend));
+      bend *= 0.6;
+    }
+    return loop;
+  }
+
+  private static EdgeLoop seated(Piece piece, OffsetSurface surface, RingSamples samples)
+      throws DesignRefused {
     EdgeLoop loop = new EdgeLoop(samples.count());
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {
@@ -48,6 +67,23 @@ final class EdgeLoop {
       System.arraycopy(seat.frame(), 0, loop.frame, 9 * i, 9);
     }
     return loop;
+  }
+
+  /** How far the worst edge stands off the surfaces (mm), as in {@link Refinement}. */
+  private double error(double wall) {
+    double most = 0;
+    for (int i = 0; i < frame.length; i += 18) {
+      int j = (i + 18) % frame.length;
+      double qn = 0;
+      double nn = 0;
+      for (int k = 0; k < 3; k++) {
+        double dn = frame[j + 3 + k] - frame[i + 3 + k];
+        qn += (frame[j + k] - frame[i + k]) * dn;
+        nn += dn * dn;
+      }
+      most = Math.max(most, Math.max(Math.abs(qn), Math.abs(qn + wall * nn)) / 8);
+    }
+    return most;
   }
 
   private static DesignRefused refusal(Piece piece, double station) {

@@ -8,9 +8,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * One walk down two trees to the pair of triangles with the smallest gap.
  *
  * <p>Made for two surfaces that run side by side at nearly one distance, where boxes exclude
- * little: a sample of vertices gives a first bound, and a pair of triangles is measured only where
- * it is not shown to be farther apart by the balls around the two, by the plane of either with the
- * room beside it, or by the line through their centres.
+ * little: a sample of vertices gives a first bound where none is given, and a pair of triangles is
+ * measured only where it is not shown to be farther apart by the balls around the two, by the plane
+ * of either with the room beside it, or by the line through their centres.
  */
 final class GapSearch {
   private static final int SAMPLE = 64;
@@ -59,8 +59,10 @@ final class GapSearch {
 
   /** The smallest gap, where there is one of interest. */
   Optional<Gap> find() {
-    seed(a, b, false);
-    seed(b, a, true);
+    if (enough == Double.POSITIVE_INFINITY) {
+      seed(a, b, false);
+      seed(b, a, true);
+    }
     visit(a.root, b.root);
     while (depth > 0) {
       int n = waiting[--depth];

@@ -22,7 +22,7 @@ import org.midlateral.trough.Piece;
  */
 public record GoingOn(double station, double mouth, double widest, double spread, double strain) {
   private static final double STEP = 1;
-  private static final int POINTS = 240;
+  private static final int POINTS = 120;
 
   /**
    * Measures two pieces against each other.

@@ -16,9 +16,6 @@ final class RingSamples {
   /** Sagitta a chord of the finished edge may have (mm). */
   private static final double SAGITTA = 0.010;
 
-  /** Error a chord of the surfaces' edges may have against the surfaces (mm). */
-  private static final double BEND = 0.0105;
-
   /** The ring is looked at in steps no longer than this (mm). */
   private static final double STEP = 0.3;
 
@@ -56,9 +53,15 @@ final class RingSamples {
    * @param piece whose surfaces end half a wall off the ring: round a hole, they end on a longer
    *     one
    * @param surface its inner surface
+   * @param bend error a chord of the surfaces' edges may have against the surfaces (mm)
    */
   static RingSamples of(
-      LineString line, Piece piece, OffsetSurface surface, Chart chart, Density density) {
+      LineString line,
+      Piece piece,
+      OffsetSurface surface,
+      Chart chart,
+      Density density,
+      double bend) {
     double rim = piece.wall() / 2;
     DigitSurface digit = piece.digit();
     Coordinate[] ring = Densifier.densify(line, STEP).getCoordinates();
@@ -85,7 +88,7 @@ final class RingSamples {
       double counted = counted(ring[i], ring[j], chart, digit, density);
       double longer = hole ? 1 + rim / radius : 1;
       double counts = longer * counted / density.spacing(ring[i].y);
-      counts = Math.max(counts, bends(frame, i, j, piece.wall()));
+      counts = Math.max(counts, bends(frame, i, j, piece.wall()) / Math.sqrt(8 * bend));
       at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
@@ -93,7 +96,10 @@ final class RingSamples {
     return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
   }
 
-  /** How many edges a segment counts for, so that none leaves the surfaces by too much. */
+  /**
+   * Root of what the surfaces bend over a segment (mm^1/2): eight times an edge's error is its
+   * square.
+   */
   private static double bends(double[] frame, int i, int j, double wall) {
     double qn = 0;
     double nn = 0;
@@ -102,7 +108,7 @@ final class RingSamples {
       qn += (frame[6 * j + k] - frame[6 * i + k]) * dn;
       nn += dn * dn;
     }
-    return Math.sqrt(Math.max(Math.abs(qn), Math.abs(qn + wall * nn)) / (8 * BEND));
+    return Math.sqrt(Math.max(Math.abs(qn), Math.abs(qn + wall * nn)));
   }
 
   /** Length of a step with the stretched angles that the density's spacing is for (mm). */

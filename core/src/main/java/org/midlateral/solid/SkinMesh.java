@@ -15,11 +15,9 @@ public final class SkinMesh {
   private static final int PULP_RINGS = 24;
 
   private final TriangleMesh mesh;
-  private final List<Double> stations;
 
-  private SkinMesh(TriangleMesh mesh, List<Double> stations) {
+  private SkinMesh(TriangleMesh mesh) {
     this.mesh = mesh;
-    this.stations = stations;
   }
 
   /**
@@ -44,22 +42,16 @@ public final class SkinMesh {
     for (int i = 1; i < PULP_RINGS; i++) {
       at.add(digit.tip() + pulp * Math.sin(Math.PI / 2 * i / PULP_RINGS));
     }
-    List<Double> stations = new ArrayList<>(at);
-    return new SkinMesh(rings(digit, stations), List.copyOf(stations));
+    return new SkinMesh(rings(digit, new ArrayList<>(at)));
   }
 
   private static TriangleMesh rings(DigitSurface digit, List<Double> stations) {
     int rings = stations.size();
     double[] xyz = new double[3 * (rings * ROUND + 2)];
-    double[] jet = new double[18];
     int at = 0;
     for (double s : stations) {
-      Slice slice = digit.slice(s);
-      for (int i = 0; i < ROUND; i++) {
-        slice.jet(2 * Math.PI * i / ROUND - Math.PI, jet);
-        System.arraycopy(jet, 0, xyz, at, 3);
-        at += 3;
-      }
+      ring(digit.slice(s), xyz, at);
+      at += 3 * ROUND;
     }
     centre(digit, stations.get(0), xyz, at);
     centre(digit, digit.pulpEnd(), xyz, at + 3);
@@ -98,20 +90,27 @@ public final class SkinMesh {
     return mesh;
   }
 
-  /**
-   * Perimeter of the mesh's ring at a level (mm).
-   *
-   * @throws IllegalArgumentException if no ring stands at this station
-   */
-  public double perimeter(double station) {
-    int ring = stations.indexOf(station);
-    if (ring < 0) {
-      throw new IllegalArgumentException("no ring at station " + station);
-    }
+  /** Perimeter of the ring that stands in such a mesh at a level (mm). */
+  public static double perimeter(DigitSurface digit, double station) {
+    double[] xyz = new double[3 * ROUND];
+    ring(digit.slice(station), xyz, 0);
     double sum = 0;
     for (int i = 0; i < ROUND; i++) {
-      sum += mesh.vertex(ring * ROUND + i).distance(mesh.vertex(ring * ROUND + (i + 1) % ROUND));
+      int p = 3 * i;
+      int q = 3 * ((i + 1) % ROUND);
+      double dx = xyz[q] - xyz[p];
+      double dy = xyz[q + 1] - xyz[p + 1];
+      double dz = xyz[q + 2] - xyz[p + 2];
+      sum += Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
     return sum;
+  }
+
+  private static void ring(Slice slice, double[] xyz, int from) {
+    double[] jet = new double[18];
+    for (int i = 0; i < ROUND; i++) {
+      slice.jet(2 * Math.PI * i / ROUND - Math.PI, jet);
+      System.arraycopy(jet, 0, xyz, from + 3 * i, 3);
+    }
   }
 }
