@@ -83,8 +83,7 @@ public final class RandomDesigns {
     if (product.ok()) {
       accepted.incrementAndGet();
       for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
-        double wall = piece.conformance().minWall();
-        List<String> faults = SlowChecks.faults(piece.solid(), wall);
+        List<String> faults = SlowChecks.faults(piece.solid(), piece.conformance());
         if (!faults.isEmpty()) {
           unsound.incrementAndGet();
           System.out.println("accepted in error: " + faults + " " + entries);

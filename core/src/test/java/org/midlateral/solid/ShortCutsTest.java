@@ -23,7 +23,7 @@ class ShortCutsTest {
     Path file = Path.of("../samples", sample + ".yaml");
     Product product = Product.make(Orders.read(file, List.of()).order(), List.of());
     for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
-      assertThat(SlowChecks.faults(piece.solid(), piece.conformance().minWall())).isEmpty();
+      assertThat(SlowChecks.faults(piece.solid(), piece.conformance())).isEmpty();
     }
   }
 

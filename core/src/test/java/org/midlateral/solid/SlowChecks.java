@@ -5,13 +5,10 @@ import java.util.List;
 
 /** The checks of a solid that its inspection takes short cuts in, the long way round. */
 public final class SlowChecks {
-  /** The wall may be reported too small by the chord error, and no more than G9 allows (mm). */
-  private static final double WALL_MISS = 0.02;
-
   private SlowChecks() {}
 
   /** What the long way finds and the inspection, which passed the solid, did not. */
-  public static List<String> faults(Solid solid, double reportedWall) {
+  public static List<String> faults(Solid solid, Conformance reported) {
     List<String> faults = new ArrayList<>();
     int meetings = filed(solid.mesh()).meetings(10, new int[0]).length / 2;
     if (meetings > 0) {
@@ -21,13 +18,50 @@ public final class SlowChecks {
     if (wall < Conformance.LEAST_WALL * solid.piece().wall()) {
       faults.add("the wall is " + wall + " mm");
     }
-    if (wall < reportedWall - 1e-9 || wall > reportedWall + WALL_MISS) {
-      faults.add("the wall is " + wall + " mm where " + reportedWall + " mm is reported");
+    // Reported too small by the chord error at most, and never too large.
+    if (wall < reported.minWall() - 1e-9 || wall > reported.minWall() + reported.chordError()) {
+      faults.add("the wall is " + wall + " mm where " + reported.minWall() + " mm is reported");
+    }
+    double chord = chordError(solid);
+    if (Math.abs(chord - reported.chordError()) > 1e-6) {
+      faults.add(
+          "the chord error is " + chord + " mm where " + reported.chordError() + " mm is reported");
     }
     return faults;
   }
 
   private static MeshTree filed(TriangleMesh mesh) {
     return MeshTree.of(MeshAudit.filed(mesh));
+  }
+
+  /** The exact surfaces against the mesh at the middle of every triangle and of every edge. */
+  private static double chordError(Solid solid) {
+    OffsetSurface surface = new OffsetSurface(solid.piece());
+    MeshTree inner = filed(solid.inner());
+    MeshTree outer = filed(solid.outer());
+    double[][] weights = {{1 / 3.0, 1 / 3.0, 1 / 3.0}, {0.5, 0.5, 0}, {0, 0.5, 0.5}, {0.5, 0, 0.5}};
+    double[] p = new double[6];
+    double worst = solid.rimError();
+    for (int t = 0; t < solid.innerTriangles(); t++) {
+      for (double[] weight : weights) {
+        double angle = 0;
+        double station = 0;
+        double wall = 0;
+        for (int c = 0; c < 3; c++) {
+          int v = solid.mesh().corner(t, c);
+          angle += weight[c] * solid.angle(v);
+          station += weight[c] * solid.station(v);
+          int over = v + solid.innerVertices();
+          wall += weight[c] * solid.mesh().vertex(v).distance(solid.mesh().vertex(over));
+        }
+        boolean uniform = solid.piece().gap().uniformAt(station);
+        surface.at(solid.piece().digit().slice(station), angle, uniform, p, 0);
+        worst = Math.max(worst, inner.distance(p[0], p[1], p[2], 1));
+        double x = p[0] + wall * p[3];
+        double y = p[1] + wall * p[4];
+        worst = Math.max(worst, outer.distance(x, y, p[2] + wall * p[5], 1));
+      }
+    }
+    return worst;
   }
 }
