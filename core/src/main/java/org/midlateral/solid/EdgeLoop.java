@@ -74,14 +74,7 @@ final class EdgeLoop {
     double most = 0;
     for (int i = 0; i < frame.length; i += 18) {
       int j = (i + 18) % frame.length;
-      double qn = 0;
-      double nn = 0;
-      for (int k = 0; k < 3; k++) {
-        double dn = frame[j + 3 + k] - frame[i + 3 + k];
-        qn += (frame[j + k] - frame[i + k]) * dn;
-        nn += dn * dn;
-      }
-      most = Math.max(most, Math.max(Math.abs(qn), Math.abs(qn + wall * nn)) / 8);
+      most = Math.max(most, OffsetSurface.bend(frame, i, j, wall) / 8);
     }
     return most;
   }

@@ -69,6 +69,26 @@ final class OffsetSurface {
     }
   }
 
+  /**
+   * How much the inner or the outer surface, whichever more, bends between two places of it: the
+   * difference of the points times that of the normals, eight times what a chord misses at its
+   * middle (mm); see {@link Refinement}.
+   *
+   * @param frame points and normals
+   * @param i of the first one, where its six numbers begin
+   * @param j of the second one
+   */
+  static double bend(double[] frame, int i, int j, double wall) {
+    double qn = 0;
+    double nn = 0;
+    for (int k = 0; k < 3; k++) {
+      double dn = frame[j + 3 + k] - frame[i + 3 + k];
+      qn += (frame[j + k] - frame[i + k]) * dn;
+      nn += dn * dn;
+    }
+    return Math.max(Math.abs(qn), Math.abs(qn + wall * nn));
+  }
+
   /** Normal of the offset surface where the gap has a slope: Q_t x Q_s. */
   private void tilt(double size, double gapByAngle, double gapByStation, double[] out, int at) {
     normalDerivative(9, 12, size, byAngle);

@@ -101,14 +101,7 @@ final class RingSamples {
    * square.
    */
   private static double bends(double[] frame, int i, int j, double wall) {
-    double qn = 0;
-    double nn = 0;
-    for (int k = 0; k < 3; k++) {
-      double dn = frame[6 * j + 3 + k] - frame[6 * i + 3 + k];
-      qn += (frame[6 * j + k] - frame[6 * i + k]) * dn;
-      nn += dn * dn;
-    }
-    return Math.sqrt(Math.max(Math.abs(qn), Math.abs(qn + wall * nn)));
+    return Math.sqrt(OffsetSurface.bend(frame, 6 * i, 6 * j, wall));
   }
 
   /** Length of a step with the stretched angles that the density's spacing is for (mm). */
