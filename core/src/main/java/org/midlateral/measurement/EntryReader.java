@@ -58,7 +58,14 @@ final class EntryReader {
     this.file = file;
     this.text = text;
     this.rootPath = rootPath;
-    LoadSettings settings = LoadSettings.builder().setLabel(file).setParseComments(false).build();
+    // The parser copies what it holds whenever it reads on: at its usual 1024 characters, a long
+    // word takes time by the square of its length.
+    LoadSettings settings =
+        LoadSettings.builder()
+            .setLabel(file)
+            .setParseComments(false)
+            .setBufferSize(Math.max(1024, text.length()))
+            .build();
     this.events = new Parse(settings).parseString(withoutJsonTabs(text)).iterator();
   }
 
