@@ -55,8 +55,7 @@ final class DorsalHalf {
       ring[2 * n + 1 - i] = new Coordinate(-flank.applyAsDouble(s), s);
     }
     ring[2 * n + 2] = ring[0];
-    // Half a wall inside a corner of one wall, the edge bends too sharply over the tapering finger.
-    double corner = 2 * piece.wall();
+    double corner = piece.wall();
     Polygon square = new GeometryFactory().createPolygon(ring);
     Polygon round = (Polygon) square.buffer(-corner, 16).buffer(corner, 16);
     // Buffering turns the shell clockwise.

@@ -22,11 +22,8 @@ final class ChordError {
   private final DigitSurface digit;
   private final double[] p = new double[6];
 
-  /** Distance from each vertex of the inner surface to the one over it (mm). */
+  /** Wall, and what is raised on it, at each vertex (mm). */
   private final double[] thickness;
-
-  /** How far the vertices of the outer surface stand outside the exact one (mm). */
-  private final double[] outerLift;
 
   /** The largest distance so far. */
   private double worst;
@@ -44,13 +41,10 @@ final class ChordError {
     this.surface = new OffsetSurface(solid.piece());
     this.thickness = new double[solid.innerVertices()];
     Arrays.setAll(thickness, i -> thickness(solid, i));
-    this.outerLift = new double[thickness.length];
-    Arrays.setAll(outerLift, i -> thickness[i] - solid.wall(i) + solid.lift(i));
   }
 
   /**
-   * The largest distance (mm) over the corners and middles of triangles, the middles of edges, and
-   * the rim's round.
+   * The largest distance (mm) over the middles of triangles and edges, and over the rim's round.
    *
    * <p>The exact surface is asked only where the turn of the normals promises enough: first at the
    * places that promise most, then at all that may still be worse than what was found there.
@@ -62,9 +56,6 @@ final class ChordError {
       most = Math.max(most, p);
     }
     worst = solid.rimError();
-    for (int i = 0; i < outerLift.length; i++) {
-      worst = Math.max(worst, Math.max(Math.abs(solid.lift(i)), Math.abs(outerLift[i])));
-    }
     for (int i = 0; i < promise.length; i++) {
       if (promise[i] > FIRST * most) {
         worst = Math.max(worst, at(i));
@@ -90,8 +81,6 @@ final class ChordError {
     for (int t = 0; t < solid.innerTriangles(); t++) {
       double inner = 0;
       double outer = 0;
-      double innerMean = 0;
-      double outerMean = 0;
       for (int c = 0; c < 3; c++) {
         int from = mesh.corner(t, (c + 1) % 3);
         int to = mesh.corner(t, (c + 2) % 3);
@@ -106,18 +95,11 @@ final class ChordError {
         double out = in + wall * (dx * dx + dy * dy + dz * dz);
         inner += in / 8;
         outer += out / 8;
-        double innerHalf = (solid.lift(from) + solid.lift(to)) / 2;
-        double outerHalf = (outerLift[from] + outerLift[to]) / 2;
-        innerMean += innerHalf / 3;
-        outerMean += outerHalf / 3;
         if (from < to || from < solid.edgeVertices()) {
-          promise[4 * t + 1 + c] =
-              Math.max(Math.abs(in / 8 - innerHalf), Math.abs(out / 8 - outerHalf));
+          promise[4 * t + 1 + c] = Math.max(Math.abs(in), Math.abs(out)) / 8;
         }
       }
-      double in = 4.0 / 9 * inner - innerMean;
-      double out = 4.0 / 9 * outer - outerMean;
-      promise[4 * t] = Math.max(Math.abs(in), Math.abs(out));
+      promise[4 * t] = 4.0 / 9 * Math.max(Math.abs(inner), Math.abs(outer));
     }
     return promise;
   }
@@ -152,7 +134,7 @@ final class ChordError {
     double angle = wa * solid.angle(a) + wb * solid.angle(b) + wc * solid.angle(c);
     Slice slice = digit.slice(s);
     surface.at(slice, angle, solid.piece().gap().uniformAt(s), p, 0);
-    double wall = wa * solid.wall(a) + wb * solid.wall(b) + wc * solid.wall(c);
+    double wall = wa * thickness[a] + wb * thickness[b] + wc * thickness[c];
     double in = fromPlane(t, p[0], p[1], p[2]);
     double out =
         fromPlane(

@@ -10,11 +10,8 @@ import org.midlateral.trough.Piece;
  * does, by narrower steps round the finger at that angle.
  */
 final class Density {
-  /**
-   * What the surfaces may bend over even triangles (mm), half of which {@link Balance} takes off;
-   * the uneven ones are refined.
-   */
-  private static final double SAGITTA = 0.027;
+  /** Chord error aimed at with even triangles (mm); the uneven ones are refined. */
+  private static final double SAGITTA = 0.018;
 
   /** Over the pulp the chart, which knows mean radii only, makes true lengths vary. */
   private static final double UNEVEN_PULP = 1.3;

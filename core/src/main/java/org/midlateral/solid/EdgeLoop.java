@@ -18,7 +18,7 @@ final class EdgeLoop {
   private static final double BEND = 0.0105;
 
   /** And that it may come to have. */
-  private static final double BEND_MOST = 0.012;
+  private static final double BEND_MOST = 0.017;
 
   private static final int TRIES = 3;
 

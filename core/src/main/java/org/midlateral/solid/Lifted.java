@@ -124,27 +124,6 @@ final class Lifted {
     }
   }
 
-  /**
-   * Writes the square of a chord's length (mm²), and how far the middle of the exact inner and
-   * outer surface stands outside the chord's (mm): dq . dn / 8, the difference of its ends times
-   * that of their normals, to fourth order.
-   */
-  void chord(int a, int b, double[] out) {
-    double qq = 0;
-    double qn = 0;
-    double nn = 0;
-    for (int k = 0; k < 3; k++) {
-      double dq = frame[6 * b + k] - frame[6 * a + k];
-      double dn = frame[6 * b + k + 3] - frame[6 * a + k + 3];
-      qq += dq * dq;
-      qn += dq * dn;
-      nn += dn * dn;
-    }
-    out[0] = qq;
-    out[1] = qn / 8;
-    out[2] = (qn + (thickness(a) + thickness(b)) / 2 * nn) / 8;
-  }
-
   int size() {
     return size;
   }

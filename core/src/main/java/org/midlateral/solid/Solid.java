@@ -14,8 +14,6 @@ public final class Solid {
   private final TriangleMesh mesh;
   private final double[] angle;
   private final double[] station;
-  private final double[] wall;
-  private final double[] lift;
   private final int innerTriangles;
   private final int edgeVertices;
   private final int firstLoop;
@@ -26,8 +24,6 @@ public final class Solid {
       TriangleMesh mesh,
       double[] angle,
       double[] station,
-      double[] wall,
-      double[] lift,
       int innerTriangles,
       int edgeVertices,
       int firstLoop,
@@ -36,8 +32,6 @@ public final class Solid {
     this.mesh = mesh;
     this.angle = angle;
     this.station = station;
-    this.wall = wall;
-    this.lift = lift;
     this.innerTriangles = innerTriangles;
     this.edgeVertices = edgeVertices;
     this.firstLoop = firstLoop;
@@ -77,16 +71,6 @@ public final class Solid {
   /** Station of inner vertex i (mm). */
   public double station(int i) {
     return station[i];
-  }
-
-  /** Exact wall at inner vertex i, and what is raised on it (mm). */
-  public double wall(int i) {
-    return wall[i];
-  }
-
-  /** How far inner vertex i was set outside the exact inner surface (mm), see {@link Balance}. */
-  double lift(int i) {
-    return lift[i];
   }
 
   /** Number of strips round the rim, from the inner to the outer edge. */
@@ -135,8 +119,6 @@ public final class Solid {
         mesh.mirrored(),
         turned,
         station,
-        wall,
-        lift,
         innerTriangles,
         edgeVertices,
         firstLoop,

@@ -1,7 +1,6 @@
 package org.midlateral.solid;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.DesignRefused;
@@ -9,7 +8,7 @@ import org.midlateral.trough.Piece;
 
 /**
  * Makes the closed surface of a piece: its domain is triangulated once, lifted to the inner and the
- * outer surface, set off by the balance of its triangles, and closed by a half-round rim.
+ * outer surface, and closed by a half-round rim.
  */
 public final class SolidMesher {
   private final Piece piece;
@@ -17,7 +16,6 @@ public final class SolidMesher {
   private final Lifted points;
   private final int[] plain;
   private final int onLoops;
-  private final double[] lift;
   private final RimArc arc;
   private final double[] xyz;
   private final int[] corners;
@@ -32,7 +30,6 @@ public final class SolidMesher {
     this.plain = plain;
     this.onLoops = onLoops;
     this.arc = arc;
-    this.lift = new double[points.size()];
     this.xyz = new double[3 * (2 * points.size() + (arc.strips() - 1) * onLoops)];
     this.corners = new int[2 * plain.length + 6 * arc.strips() * onLoops];
   }
@@ -67,7 +64,7 @@ public final class SolidMesher {
     Contours contours = Contours.of(piece, surface, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
     Lifted points = Lifted.of(piece, surface, loops, contours, plane);
-    int[] refined = Refinement.of(points, plane.corners(), plane.onLoops(), chart, fineness);
+    int[] refined = Refinement.of(points, plane.corners(), chart, fineness);
     int[] plain = points.inOrder(refined, plane.onLoops());
     SolidMesher mesher =
         new SolidMesher(
@@ -84,17 +81,11 @@ public final class SolidMesher {
 
   private void places() {
     int n = points.size();
-    Balance balance = new Balance(points, onLoops);
-    boolean[] fresh = new boolean[n];
-    Arrays.fill(fresh, true);
-    balance.renew(plain, fresh);
     for (int i = 0; i < n; i++) {
-      lift[i] = balance.inner(i);
-      double outer = points.thickness(i) + balance.outer(i);
       for (int k = 0; k < 3; k++) {
-        double normal = points.frame(i, 3 + k);
-        xyz[3 * i + k] = points.frame(i, k) + lift[i] * normal;
-        xyz[3 * (n + i) + k] = points.frame(i, k) + outer * normal;
+        double inner = points.frame(i, k);
+        xyz[3 * i + k] = inner;
+        xyz[3 * (n + i) + k] = inner + points.thickness(i) * points.frame(i, 3 + k);
       }
     }
     vertices = 2 * n;
@@ -158,19 +149,15 @@ public final class SolidMesher {
     int n = points.size();
     double[] angle = new double[n];
     double[] station = new double[n];
-    double[] wall = new double[n];
     for (int i = 0; i < n; i++) {
       angle[i] = points.angle(i);
       station[i] = points.station(i);
-      wall[i] = points.thickness(i);
     }
     return new Solid(
         piece,
         new TriangleMesh(xyz, corners),
         angle,
         station,
-        wall,
-        lift,
         plain.length / 3,
         onLoops,
         loops.get(0).vertices(),

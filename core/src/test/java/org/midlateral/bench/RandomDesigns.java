@@ -22,7 +22,7 @@ import org.midlateral.solid.SlowChecks;
  * </pre>
  *
  * <p>Arguments: how many designs that are accepted are wanted (100), the seed (1), the edge length
- * (1.6 mm). Every accepted design goes through the slow forms of the checks as well. Prints how
+ * (1.2 mm). Every accepted design goes through the slow forms of the checks as well. Prints how
  * many files were drawn, how many were refused and for what, every design that was refused for its
  * mesh though no rule of the design forbade it, and every one that was accepted in error.
  */
@@ -56,7 +56,7 @@ public final class RandomDesigns {
   public static void main(String[] arguments) {
     int wanted = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100;
     long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
-    double edge = arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1.6;
+    double edge = arguments.length > 2 ? Double.parseDouble(arguments[2]) : 1.2;
     RandomDesigns run = new RandomDesigns(seed, edge);
     int drawn = 0;
     while (run.accepted.get() < wanted) {

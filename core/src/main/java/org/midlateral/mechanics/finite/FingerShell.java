@@ -26,12 +26,12 @@ import org.midlateral.trough.Piece;
  */
 public final class FingerShell {
   /** The triangles' edge is one wall, within these bounds (mm). */
-  private static final double SHORTEST_EDGE = 1.1;
+  private static final double SHORTEST_EDGE = 1.2;
 
-  private static final double LONGEST_EDGE = 1.45;
+  private static final double LONGEST_EDGE = 1.6;
 
   /** Chords err as on a printed mesh with edges so many times shorter. */
-  private static final double COARSE = 1.95;
+  private static final double COARSE = 2.6;
 
   private final List<Layer> layers;
   private final List<LayerMap> maps;

@@ -21,10 +21,10 @@ import org.midlateral.recipe.batch.Outcome.State;
  *     -Dbench.class=org.midlateral.recipe.batch.BatchRate -Dbench=2000
  * </pre>
  *
- * <p>Arguments: how many orders, a folder to write into (about 1.5 MB an order; a temporary one,
- * left to be looked at), threads (as many as there are cores), orders between two lines (250). Each
- * line says what the orders since the last one took: wall time, processor time of the whole
- * process, and the memory it holds.
+ * <p>Arguments: how many orders, a folder to write into (about 4 MB an order; a temporary one, left
+ * to be looked at), threads (as many as there are cores), orders between two lines (250). Each line
+ * says what the orders since the last one took: wall time, processor time of the whole process, and
+ * the memory it holds.
  */
 public final class BatchRate {
   private final int each;

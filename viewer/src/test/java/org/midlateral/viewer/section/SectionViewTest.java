@@ -65,8 +65,7 @@ class SectionViewTest {
     int inner = view.pieces().get(0).solid().innerVertices();
     double[] values = wall.values().get(0);
     for (int i = 0; i < inner; i++) {
-      // G3 and G9: a vertex may stand off the exact surface by the chord error.
-      assertThat(values[i]).isBetween(1.6 * 0.97, 1.6 + 0.02);
+      assertThat(values[i]).isBetween(1.6 * 0.97, 1.6 * 1.001);
     }
   }
 }
