@@ -55,7 +55,9 @@ final class DorsalHalf {
       ring[2 * n + 1 - i] = new Coordinate(-flank.applyAsDouble(s), s);
     }
     ring[2 * n + 2] = ring[0];
-    double corner = piece.wall();
+    // Inside sharper corners the rim's loop folds over the tapering finger, and the mesh does not
+    // close.
+    double corner = 3 * piece.wall();
     Polygon square = new GeometryFactory().createPolygon(ring);
     Polygon round = (Polygon) square.buffer(-corner, 16).buffer(corner, 16);
     // Buffering turns the shell clockwise.

@@ -7,9 +7,12 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
@@ -17,6 +20,7 @@ import org.midlateral.measurement.Orders;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.solid.MeshAudit;
 
 class RigidityTest {
   private static final String FINGER =
@@ -44,6 +48,21 @@ class RigidityTest {
   @BeforeAll
   static void compute() throws Exception {
     usual = rigidity(Rigidity.USUAL_WRAPS);
+  }
+
+  /** What closes the trough to the tube that wraps are compared with is a sound solid too. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"slim-little", "bulbous-ring", "covered-tip", "left-deficit", "middle-inches"})
+  void theTubesDorsalHalfIsSound(String sample) throws Exception {
+    Order read = Orders.read(Path.of("../samples", sample + ".yaml"), List.of()).order();
+    Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(read, 0.5)));
+
+    MeshAudit audit = MeshAudit.of(DorsalHalf.of(made, 0.5).mesh());
+
+    assertThat(audit.topology().closed()).isTrue();
+    assertThat(audit.meetings()).isZero();
+    assertThat(audit.minAngle()).isGreaterThan(10);
   }
 
   @Test
