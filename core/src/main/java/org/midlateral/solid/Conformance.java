@@ -53,7 +53,7 @@ public record Conformance(
     Spread gap = gap(solid, digit);
     MeshTree inner = tree.inner();
     MeshTree outer = tree.outer();
-    double chordError = new ChordError(solid, digit, inner, outer).largest();
+    double chordError = new ChordError(solid, digit, tree).largest();
     return new Conformance(
         minWall(solid, inner, outer, chordError),
         gap,

@@ -11,6 +11,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.RandomFile;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.Product;
@@ -24,6 +26,22 @@ class ShortCutsTest {
     Product product = Product.make(Orders.read(file, List.of()).order(), List.of());
     for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
       assertThat(SlowChecks.faults(piece.solid(), piece.conformance())).isEmpty();
+    }
+  }
+
+  /**
+   * Random designs with sharp bends: one whose worst place the turn of the normals does not tell
+   * of, others with raised marks and with edges that bow out between two points.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {273, 281, 309, 513, 774, 1606})
+  void theChordErrorIsThatOfTheWorstPlace(int index) {
+    double[] draws = new Random(7 * 1_000_003 + index).doubles(RandomFile.DRAWS).toArray();
+    Order order = Orders.row(RandomFile.entries(draws, 1.2), "random", index, List.of()).order();
+    Product product = Product.make(order, List.of());
+    for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
+      assertThat(SlowChecks.faults(piece.solid(), piece.conformance()))
+          .noneMatch(fault -> fault.startsWith("the chord error"));
     }
   }
 
