@@ -97,10 +97,13 @@ final class ChordError {
     double dy = y - wa * m.y(a) - wb * m.y(b) - wc * m.y(c);
     double dz = z - wa * m.z(a) - wb * m.z(b) - wc * m.z(c);
     double bound = Math.sqrt(dx * dx + dy * dy + dz * dz);
-    if (bound > worst) {
-      bound = Math.sqrt(triangle.square(x, y, z, tree.xyz, 3 * a, 3 * b, 3 * c));
+    if (bound <= worst) {
+      return bound;
     }
-    return bound <= worst ? bound : Math.min(bound, tree.distance(x, y, z, bound));
+    double own = Math.sqrt(triangle.square(x, y, z, tree.xyz, 3 * a, 3 * b, 3 * c));
+    // A triangle without an area has no distance.
+    double known = own < bound ? own : bound;
+    return known <= worst ? known : Math.min(known, tree.distance(x, y, z, known));
   }
 
   private static double thickness(Solid solid, int inner) {
