@@ -22,9 +22,10 @@ import org.midlateral.solid.SlowChecks;
  * </pre>
  *
  * <p>Arguments: how many designs that are accepted are wanted (100), the seed (1), the edge length
- * (1.2 mm). Every accepted design goes through the slow forms of the checks as well. Prints how
- * many files were drawn, how many were refused and for what, every design that was refused for its
- * mesh though no rule of the design forbade it, and every one that was accepted in error.
+ * (1.2 mm). Every accepted design goes through the slow forms of the checks as well. Prints, a
+ * thousand files at a time, how many were drawn, and at the end how many were refused and for what,
+ * every design that was refused for its mesh though no rule of the design forbade it, and every one
+ * that was accepted in error.
  */
 public final class RandomDesigns {
   /** What a mesh check finds; anything else is a rule of the design. */
@@ -63,10 +64,10 @@ public final class RandomDesigns {
       int step = Math.max(1, Math.min(1000, wanted - run.accepted.get()));
       IntStream.range(drawn, drawn + step).parallel().forEach(run::one);
       drawn += step;
+      System.out.printf(
+          "drawn %d, wrong input %d, accepted %d, pieces of these accepted in error %d%n",
+          drawn, run.wrong.get(), run.accepted.get(), run.unsound.get());
     }
-    System.out.printf(
-        "drawn %d, wrong input %d, accepted %d, pieces of these accepted in error %d%n",
-        drawn, run.wrong.get(), run.accepted.get(), run.unsound.get());
     System.out.println("refused, by code: " + run.refused);
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.RandomFile;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.PieceInspection;
@@ -36,13 +37,25 @@ class ShortCutsTest {
   @ParameterizedTest
   @ValueSource(ints = {273, 281, 309, 513, 774, 1606})
   void theChordErrorIsThatOfTheWorstPlace(int index) {
-    double[] draws = new Random(7 * 1_000_003 + index).doubles(RandomFile.DRAWS).toArray();
-    Order order = Orders.row(RandomFile.entries(draws, 1.2), "random", index, List.of()).order();
-    Product product = Product.make(order, List.of());
+    Product product = randomProduct(7, index);
     for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
       assertThat(SlowChecks.faults(piece.solid(), piece.conformance()))
           .noneMatch(fault -> fault.startsWith("the chord error"));
     }
+  }
+
+  /** A shell folded so hard that a triangle has no area, and so no distance to a place. */
+  @Test
+  void aTriangleWithoutAreaLeavesTheOtherFindings() {
+    assertThat(randomProduct(11, 175).findings())
+        .extracting(Finding::code)
+        .contains("surface", "fit-gap");
+  }
+
+  private static Product randomProduct(int seed, int index) {
+    double[] draws = new Random(seed * 1_000_003 + index).doubles(RandomFile.DRAWS).toArray();
+    Order order = Orders.row(RandomFile.entries(draws, 1.2), "random", index, List.of()).order();
+    return Product.make(order, List.of());
   }
 
   /** Closed meshes shaken until they fold into themselves: the very same pairs. */

@@ -100,8 +100,9 @@ class BatchFaultsTest {
     }
   }
 
-  /** One line in a hundred broken, and the memory of a small device. */
+  /** One line in a hundred broken, and the memory of a small device. A million takes long. */
   @Test
+  @Timeout(value = 60, unit = TimeUnit.MINUTES)
   void aLongTableIsReadInBoundedMemory() throws Exception {
     Path table = folder.resolve("long.csv");
     int broken = 0;
