@@ -4,7 +4,7 @@ setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
 where "%JAVA%" >nul 2>nul || if not exist "%JAVA%.exe" (
-  echo midlateral: Java 17 or later is needed; there is none on the path 1>&2
+  echo midlateral: Java 17 or later is needed; JAVA_HOME or the path must lead to it 1>&2
   exit /b 4
 )
 set "MODE=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto"
