@@ -56,13 +56,15 @@ public record Inspection(
    */
   static Inspection of(Orthosis made, Executor beside) {
     Design design = made.order().design();
+    List<Spot> centres = centres(made);
+    Piece volar = made.trough().piece();
     MeshTree tree = MeshTree.of(made.trough());
     PieceInspection trough =
         PieceInspection.of(
             made.trough(),
             tree,
             design.trough().clearance() + design.trough().liner(),
-            centres(made, made.trough()),
+            centres.stream().filter(spot -> covers(volar, spot, volar.wall())).toList(),
             beside);
     Optional<PieceInspection> shell = Optional.empty();
     Optional<FitTogether> together = Optional.empty();
@@ -70,12 +72,19 @@ public record Inspection(
       Solid solid = made.dorsalShell().get();
       MeshTree over = MeshTree.of(solid);
       double clearance = design.dorsalShell().clearance();
-      // The dorsal shell's centre line of a relief lies under the trough: it has none of its own.
-      shell = Optional.of(PieceInspection.of(solid, over, clearance, List.of(), beside));
+      List<Spot> dorsal =
+          centres.stream()
+              .filter(spot -> !covers(volar, spot, 0))
+              .filter(spot -> covers(solid.piece(), spot, solid.piece().wall()))
+              .toList();
+      shell = Optional.of(PieceInspection.of(solid, over, clearance, dorsal, beside));
       together = Optional.of(FitTogether.of(made, tree, solid, over));
     }
     List<Finding> findings = new ArrayList<>();
     Map<Level, Double> perimeters = perimeters(made, findings);
+    centres.stream()
+        .filter(spot -> made.solids().stream().noneMatch(s -> covers(s.piece(), spot, 0)))
+        .forEach(spot -> findings.add(underNothing(spot)));
     findings.addAll(trough.findings());
     shell.ifPresent(s -> findings.addAll(s.findings()));
     together.ifPresent(t -> findings.addAll(t.findings(made)));
@@ -89,25 +98,39 @@ public record Inspection(
     return pieces;
   }
 
-  /** The reliefs' centres that the inside of a piece covers, on the hand it was made for. */
-  private static List<Spot> centres(Orthosis orthosis, Solid solid) {
-    Piece piece = solid.piece();
+  /** The reliefs' centres on the hand the orthosis was made for. */
+  private static List<Spot> centres(Orthosis orthosis) {
     int side = orthosis.order().measurements().hand() == Hand.LEFT ? -1 : 1;
     return orthosis.relief().bubbles().stream()
         .map(b -> new Spot(side * b.girth(), b.station()))
-        .filter(spot -> covers(piece, spot))
         .toList();
   }
 
-  private static boolean covers(Piece piece, Spot spot) {
+  private static Finding underNothing(Spot spot) {
+    return Finding.caution(
+        "relief-under-nothing",
+        "relief.bubbles",
+        String.format(
+            Locale.ROOT,
+            "The centre of a relief, %.1f mm from the web and %.1f mm from the volar midline, lies"
+                + " under no piece; see whether that is the place meant.",
+            spot.station(),
+            Math.abs(spot.girth())),
+        Double.NaN,
+        Double.NaN);
+  }
+
+  /** Whether a spot lies under a piece and at least so far from its edge (mm). */
+  private static boolean covers(Piece piece, Spot spot, double inset) {
     Point point =
         piece
             .outline()
             .polygon()
             .getFactory()
-            .createPoint(new Coordinate(spot.girth(), spot.station()));
+            .createPoint(
+                new Coordinate(piece.otherGirth(spot.girth(), spot.station()), spot.station()));
     return piece.outline().polygon().contains(point)
-        && piece.outline().polygon().getBoundary().distance(point) > piece.wall();
+        && piece.outline().polygon().getBoundary().distance(point) >= inset;
   }
 
   private static Map<Level, Double> perimeters(Orthosis orthosis, List<Finding> findings) {

@@ -2,11 +2,14 @@ package org.midlateral.relief;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.trough.GapField;
@@ -29,21 +32,62 @@ public record Relief(List<ReliefBubble> bubbles) {
     bubbles = List.copyOf(bubbles);
   }
 
-  /** The bubbles a design asks for, on a right hand's frame: +girth is radial. */
-  public static Relief of(Measurements measurements, ReliefDesign design, DigitSurface digit) {
+  /**
+   * The bubbles a design asks for, on a right hand's frame: +girth is radial.
+   *
+   * @throws DesignRefused where one lies beyond the fingertip or the dorsal midline, or reaches
+   *     round the finger
+   */
+  public static Relief of(Measurements measurements, ReliefDesign design, DigitSurface digit)
+      throws DesignRefused {
     List<ReliefBubble> bubbles = new ArrayList<>();
     if (madePair(measurements, design)) {
       double axis = digit.pipAxis();
       double girth = digit.circumference(axis) / 4 - design.volarOffset();
+      requireRoom(digit, "relief.width", axis, design.width());
       for (int side = 1; side >= -1; side -= 2) {
         bubbles.add(
-            new ReliefBubble(side * girth, axis, design.height(), design.width(), design.length()));
+            new ReliefBubble(
+                digit, side * girth, axis, design.height(), design.width(), design.length()));
       }
     }
-    for (Bubble b : design.bubbles()) {
-      bubbles.add(new ReliefBubble(b.girth(), b.station(), b.height(), b.width(), b.length()));
+    for (int i = 0; i < design.bubbles().size(); i++) {
+      Bubble b = design.bubbles().get(i);
+      String item = "relief.bubbles[" + i + "].";
+      if (b.station() >= digit.pulpEnd()) {
+        throw refused(
+            "relief-station",
+            item + "station",
+            "%s is %.1f mm, and the finger ends at %.1f mm; choose less.",
+            b.station(),
+            digit.pulpEnd());
+      }
+      requireRoom(digit, item + "girth", b.station(), Math.abs(b.girth()));
+      requireRoom(digit, item + "width", b.station(), b.width());
+      bubbles.add(
+          new ReliefBubble(digit, b.girth(), b.station(), b.height(), b.width(), b.length()));
     }
     return new Relief(bubbles);
+  }
+
+  private static void requireRoom(DigitSurface digit, String key, double station, double length)
+      throws DesignRefused {
+    double half = digit.circumference(station) / 2;
+    if (length > half) {
+      throw refused(
+          "relief-girth",
+          key,
+          "%s is %.1f mm, and there the skin is %.1f mm from the volar to the dorsal midline;"
+              + " choose at most that.",
+          length,
+          half);
+    }
+  }
+
+  private static DesignRefused refused(
+      String code, String key, String text, double value, double limit) {
+    String sentence = String.format(Locale.ROOT, text, key, value, limit);
+    return new DesignRefused(Finding.refusal(code, key, sentence, value, limit));
   }
 
   private static boolean madePair(Measurements measurements, ReliefDesign design) {

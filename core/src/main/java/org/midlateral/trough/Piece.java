@@ -30,6 +30,15 @@ public record Piece(
     this(name, digit, outline, dorsal, gap, wall, Optional.empty());
   }
 
+  /**
+   * Girth from the piece's own midline of a girth from the volar one, or the other way round (mm).
+   *
+   * @param station where the section is taken (mm)
+   */
+  public double otherGirth(double girth, double station) {
+    return dorsal ? girth - Math.copySign(digit.circumference(station) / 2, girth) : girth;
+  }
+
   /** The same piece with another gap field. */
   public Piece withGap(GapField other) {
     return new Piece(name, digit, outline, dorsal, other, wall, raised);

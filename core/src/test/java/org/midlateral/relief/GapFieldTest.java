@@ -1,13 +1,16 @@
 package org.midlateral.relief;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
+import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
@@ -27,7 +30,7 @@ class GapFieldTest {
 
   @Test
   void aBubbleIsItsHeightAtItsCentreAndNothingOutside() {
-    GapField bubble = new ReliefBubble(10, 25, 1.2, 6, 8);
+    GapField bubble = new ReliefBubble(TapedDigit.of(RING), 10, 25, 1.2, 6, 8);
 
     assertThat(bubble.at(10, 25)).isEqualTo(1.2);
     assertThat(bubble.at(16, 25)).isZero();
@@ -39,7 +42,10 @@ class GapFieldTest {
 
   @Test
   void slopesAreThoseOfTheGapAndHaveNoSteps() throws Exception {
-    GapField gap = new Relief(List.of(new ReliefBubble(9, 4, 1, 6, 8))).over(bare()).gap();
+    GapField gap =
+        new Relief(List.of(new ReliefBubble(TapedDigit.of(RING), 9, 4, 1, 6, 8)))
+            .over(bare())
+            .gap();
     double h = 1e-5;
     double[] jet = new double[3];
     double[] next = new double[3];
@@ -53,6 +59,53 @@ class GapFieldTest {
         assertThat(Math.hypot(next[1] - jet[1], next[2] - jet[2])).isLessThan(0.03);
       }
     }
+  }
+
+  /** The finger's girth has no end on the dorsum: values and slopes go on over its midline. */
+  @Test
+  void aBubbleGoesOnOverTheDorsalMidline() {
+    TapedDigit digit = TapedDigit.of(RING);
+    GapField bubble = new ReliefBubble(digit, 28, 33, 1.2, 8, 8);
+    double[] jet = new double[3];
+    double[] other = new double[3];
+    double h = 1e-5;
+    for (double s = 25.5; s < 41; s += 0.5) {
+      double half = digit.circumference(s) / 2;
+      bubble.jet(half, s, jet);
+      bubble.jet(-half, s, other);
+      assertThat(other[0]).isCloseTo(jet[0], within(1e-12));
+      assertThat(other[1]).isCloseTo(jet[1], within(1e-12));
+      // Along the midline itself, which the two sides see from either end.
+      double along = jet[2] + jet[1] * digit.circumferenceByStation(s) / 2;
+      assertThat(other[2] - other[1] * digit.circumferenceByStation(s) / 2)
+          .isCloseTo(along, within(1e-9));
+      for (double g = -half + 0.1; g < -half + 6; g += 0.37) {
+        bubble.jet(g, s, other);
+        assertThat(other[1])
+            .isCloseTo((bubble.at(g + h, s) - bubble.at(g - h, s)) / (2 * h), within(1e-6));
+        assertThat(other[2])
+            .isCloseTo((bubble.at(g, s + h) - bubble.at(g, s - h)) / (2 * h), within(1e-6));
+      }
+    }
+    // As far over the midline as the centre is before it: 8 mm round from the centre is the edge.
+    double over = 28 + 4 - digit.circumference(33);
+    assertThat(bubble.at(over, 33)).isCloseTo(1.2 * 27 / 64, within(1e-12));
+    assertThat(digit.circumferenceByStation(33)).isNotZero();
+  }
+
+  @Test
+  void aBubbleOffTheFingerIsRefused() {
+    assertRefused(new Bubble(26, 34, 1, 8, 6), "relief.bubbles[0].girth");
+    assertRefused(new Bubble(100, 0, 1, 8, 6), "relief.bubbles[0].station");
+    assertRefused(new Bubble(70, 0, 1, 8, 20), "relief.bubbles[0].width");
+  }
+
+  private static void assertRefused(Bubble bubble, String key) {
+    ReliefDesign design = new ReliefDesign(Make.NO, 1, 8, 6, 3, List.of(bubble));
+    assertThatThrownBy(() -> Relief.of(RING, design, TapedDigit.of(RING)))
+        .isInstanceOfSatisfying(
+            DesignRefused.class, refused -> assertThat(refused.finding().key()).isEqualTo(key))
+        .hasMessageStartingWith(key);
   }
 
   @Test
@@ -73,7 +126,7 @@ class GapFieldTest {
   }
 
   @Test
-  void thePairIsMadeForABulbousJointOnly() {
+  void thePairIsMadeForABulbousJointOnly() throws Exception {
     TapedDigit digit = TapedDigit.of(RING);
     ReliefDesign auto = new ReliefDesign(Make.AUTO, 1, 8, 6, 3, List.of());
     ReliefDesign no = new ReliefDesign(Make.NO, 1, 8, 6, 3, List.of());
@@ -84,8 +137,8 @@ class GapFieldTest {
     // the mid-lateral lines.
     assertThat(pair)
         .containsExactly(
-            new ReliefBubble(66 / 4.0 - 3, 26.5, 1, 6, 8),
-            new ReliefBubble(-(66 / 4.0 - 3), 26.5, 1, 6, 8));
+            new ReliefBubble(digit, 66 / 4.0 - 3, 26.5, 1, 6, 8),
+            new ReliefBubble(digit, -(66 / 4.0 - 3), 26.5, 1, 6, 8));
     assertThat(Relief.of(RING, no, digit).bubbles()).isEmpty();
   }
 }

@@ -77,7 +77,7 @@ final class RealPieces {
     return Trough.of(design, digit, MidlateralCut.of(measured, design, digit));
   }
 
-  private static Relief relief(Measurements measured) {
+  private static Relief relief(Measurements measured) throws DesignRefused {
     return Relief.of(measured, Fingers.design().relief(), TapedDigit.of(measured));
   }
 
