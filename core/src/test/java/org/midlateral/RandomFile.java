@@ -30,6 +30,7 @@ public final class RandomFile {
   private final double edgeLength;
   private final List<String> entries = new ArrayList<>();
   private int used;
+  private double pip;
 
   private RandomFile(double[] draws, double edgeLength) {
     this.draws = draws;
@@ -53,7 +54,7 @@ public final class RandomFile {
     put("reference", "random");
     put("hand", pick(List.of("right", "left")));
     put("digit", pick(List.of("ring", "index", "middle", "little")));
-    double pip = between(60, 46, 75);
+    pip = between(60, 46, 75);
     double proximal = pip * between(0.96, 0.88, 1.06);
     double middle = pip * between(0.87, 0.8, 0.95);
     double tip = middle * between(0.88, 0.8, 0.97);
@@ -99,12 +100,16 @@ public final class RandomFile {
     put("print.edge-length", edgeLength);
     List<String> bubbles = new ArrayList<>();
     for (double more = draw(); more > 0.7 && bubbles.size() < 3; more = draw()) {
+      double station = between(20, -10, 60);
+      double girth = between(0, -16, 16);
+      // The third lies over the dorsum.
+      boolean dorsal = bubbles.size() == 2;
       bubbles.add(
           String.format(
               Locale.ROOT,
               "{station: %.3f, girth: %.3f, height: %.3f, length: %.3f, width: %.3f}",
-              between(20, -10, 60),
-              between(0, -16, 16),
+              station,
+              dorsal ? girth - Math.copySign(0.42 * pip, girth) : girth,
               between(0.5, 0.1, 1.5),
               between(8, 4, 14),
               between(8, 4, 12)));

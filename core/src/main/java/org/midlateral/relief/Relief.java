@@ -28,6 +28,9 @@ public record Relief(List<ReliefBubble> bubbles) {
    */
   public static final double BULBOUS = 3;
 
+  /** A girth beyond the dorsal midline by so little is on it (mm): tapes read no better. */
+  private static final double TAPE = 1;
+
   public Relief {
     bubbles = List.copyOf(bubbles);
   }
@@ -44,7 +47,7 @@ public record Relief(List<ReliefBubble> bubbles) {
     if (madePair(measurements, design)) {
       double axis = digit.pipAxis();
       double girth = digit.circumference(axis) / 4 - design.volarOffset();
-      requireRoom(digit, "relief.width", axis, design.width());
+      requireRoom(digit, "relief.width", axis, design.width(), 0);
       for (int side = 1; side >= -1; side -= 2) {
         bubbles.add(
             new ReliefBubble(
@@ -62,18 +65,20 @@ public record Relief(List<ReliefBubble> bubbles) {
             b.station(),
             digit.pulpEnd());
       }
-      requireRoom(digit, item + "girth", b.station(), Math.abs(b.girth()));
-      requireRoom(digit, item + "width", b.station(), b.width());
-      bubbles.add(
-          new ReliefBubble(digit, b.girth(), b.station(), b.height(), b.width(), b.length()));
+      requireRoom(digit, item + "girth", b.station(), Math.abs(b.girth()), TAPE);
+      requireRoom(digit, item + "width", b.station(), b.width(), 0);
+      double half = digit.circumference(b.station()) / 2;
+      double girth = Math.max(-half, Math.min(half, b.girth()));
+      bubbles.add(new ReliefBubble(digit, girth, b.station(), b.height(), b.width(), b.length()));
     }
     return new Relief(bubbles);
   }
 
-  private static void requireRoom(DigitSurface digit, String key, double station, double length)
+  private static void requireRoom(
+      DigitSurface digit, String key, double station, double length, double more)
       throws DesignRefused {
     double half = digit.circumference(station) / 2;
-    if (length > half) {
+    if (length > half + more) {
       throw refused(
           "relief-girth",
           key,

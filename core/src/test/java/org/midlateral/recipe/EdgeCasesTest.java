@@ -65,6 +65,29 @@ class EdgeCasesTest {
     assertMade(product("slim-little", List.of(key)));
   }
 
+  /** A sore spot on the back of a joint: half of its girths count from the other end. */
+  @ParameterizedTest
+  @ValueSource(doubles = {34.9, -34, 31, -28})
+  void aSpotOnTheDorsumIsRelievedAllRound(double girth) {
+    String bubble =
+        "relief.bubbles=[{station: 24, girth: " + girth + ", height: 1, length: 7, width: 6}]";
+    Product product = product("bulbous-ring", List.of(bubble));
+    assertMade(product);
+    assertThat(product.findings()).extracting(Finding::code).doesNotContain("relief-under-nothing");
+    PieceInspection shell = product.inspection().orElseThrow().dorsalShell().orElseThrow();
+    assertThat(shell.conformance().gapAtSpots())
+        .singleElement()
+        .satisfies(gap -> assertThat(gap).isCloseTo(0.5 + 1, within(0.05)));
+  }
+
+  @Test
+  void aSpotUnderNoPieceIsToldOf() {
+    Product product =
+        product("bulbous-ring", List.of("relief.bubbles=[{station: -20, girth: 20, height: 1}]"));
+    assertMade(product);
+    assertThat(product.findings()).extracting(Finding::code).contains("relief-under-nothing");
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {

@@ -95,7 +95,7 @@ class GapFieldTest {
 
   @Test
   void aBubbleOffTheFingerIsRefused() {
-    assertRefused(new Bubble(26, 34, 1, 8, 6), "relief.bubbles[0].girth");
+    assertRefused(new Bubble(26, -34.5, 1, 8, 6), "relief.bubbles[0].girth");
     assertRefused(new Bubble(100, 0, 1, 8, 6), "relief.bubbles[0].station");
     assertRefused(new Bubble(70, 0, 1, 8, 20), "relief.bubbles[0].width");
   }
