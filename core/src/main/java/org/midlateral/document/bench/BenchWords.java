@@ -100,7 +100,7 @@ final class BenchWords {
       return;
     }
     List<Row> rows = new ArrayList<>();
-    rows.add(Row.of("from the PIP axis", "from the midline", "long", "wide", "high"));
+    rows.add(Row.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
     for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
       double along = bubble.station() - digit.pipAxis();
       rows.add(
