@@ -129,8 +129,9 @@ public record FitTogether(
               String.format(
                   Locale.ROOT,
                   "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
-                      + " least %.2f mm is wanted; choose a larger dorsal-shell.fit-gap or lower"
-                      + " the relief.",
+                      + " least %.2f mm is wanted by dorsal-shell.fit-gap; lower relief.height or"
+                      + " trough.flare, or widen relief.length, relief.width or"
+                      + " trough.flare-width, so that the shell can follow the trough.",
                   smallest.distance(),
                   smallest.point().getX(),
                   smallest.point().getY(),

@@ -52,6 +52,11 @@ public record PieceInspection(
     return new PieceInspection(solid, audit.join(), conformance, reliefError);
   }
 
+  /** Slivers come of a wall whose outside is squeezed together in a hollow, or of few triangles. */
+  private static final String UNSQUEEZED =
+      "make the wall thinner, lower relief.height or trough.flare, round trough.corner more, or"
+          + " choose a smaller print.edge-length.";
+
   /** Codes of findings that a finer mesh may mend. */
   static final Set<String> MESH_CODES = Set.of("clearance", "chord-error", "sliver", "relief");
 
@@ -132,7 +137,8 @@ public record PieceInspection(
               "chord-error",
               "print.edge-length",
               "Flat triangles of the %s stand %.4f mm off its true surface, and at most %.2f mm is"
-                  + " allowed; widen the reliefs or choose a smaller print.edge-length.",
+                  + " allowed; widen relief.length, relief.width or trough.flare-width, or choose a"
+                  + " smaller print.edge-length.",
               name,
               conformance.chordError(),
               CHORD_TOLERANCE));
@@ -143,7 +149,8 @@ public record PieceInspection(
               "sliver",
               "print.edge-length",
               "Of the mesh of the %s, %.1f %% of the triangles have an angle under 20 degrees, and"
-                  + " at most %.0f %% may; choose a smaller print.edge-length.",
+                  + " at most %.0f %% may; "
+                  + UNSQUEEZED,
               name,
               100 * audit.shape().sharpShare(),
               100 * SHARP_SHARE));
@@ -152,8 +159,8 @@ public record PieceInspection(
           refusal(
               "sliver",
               "print.edge-length",
-              "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted;"
-                  + " choose a smaller print.edge-length.",
+              "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted; "
+                  + UNSQUEEZED,
               name,
               audit.minAngle(),
               LEAST_ANGLE));
