@@ -49,6 +49,25 @@ final class WallSweep {
     for (int k = 0; k < WEDGES; k++) {
       length[k] = Math.hypot(radius[k], slope(radius, k)) * TURN;
     }
+    for (int k = 0; k < WEDGES; k++) {
+      if (filled(k)) {
+        length[k] = Math.min(length[k], filledLength(k));
+      }
+    }
+  }
+
+  /**
+   * Length of wall in a wedge that ends there: as much as its area fills at the thickness of the
+   * wedge before. A wedge that an edge only grazes is short, not thin.
+   */
+  private double filledLength(int k) {
+    int before = (k + WEDGES - 1) % WEDGES;
+    int after = (k + 1) % WEDGES;
+    if (filled(before) == filled(after)) {
+      return length[k];
+    }
+    int inside = filled(before) ? before : after;
+    return area[k] * length[inside] / area[inside];
   }
 
   private static double[] rays() {

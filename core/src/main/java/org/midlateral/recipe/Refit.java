@@ -48,6 +48,9 @@ public record Refit(
   /** A piece pressed in over more than this share is tight. Common practice, no source. */
   public static final double TIGHT_SHARE = 0.02;
 
+  /** Skin counts as pressed from this depth on (mm): a piece may be moulded without clearance. */
+  private static final double PRESSED_DEPTH = 0.05;
+
   /**
    * A piece that stands off by this more than as made, on the mean about any level, is loose (mm):
    * some 4 mm of circumference. Common practice, no source.
@@ -155,7 +158,7 @@ public record Refit(
         area += weight[i];
         sum += weight[i] * gap[i];
         made += weight[i] * before[i];
-        pressed += gap[i] < 0 ? weight[i] : 0;
+        pressed += gap[i] < -PRESSED_DEPTH ? weight[i] : 0;
       }
       List<AtLevel> levels = levels(later);
       double mean = sum / area;

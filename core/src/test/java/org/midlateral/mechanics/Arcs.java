@@ -8,9 +8,14 @@ final class Arcs {
 
   /** A volar arc with square ends, of this half-angle (rad), mid radius and wall. */
   static Loop open(double half, double radius, double wall, int steps) {
+    return between(-half, half, radius, wall, steps);
+  }
+
+  /** The arc between two turns from the volar midline (rad), with square ends. */
+  static Loop between(double from, double to, double radius, double wall, int steps) {
     double[] yn = new double[4 * (steps + 1)];
     for (int i = 0; i <= steps; i++) {
-      double turn = -half + 2 * half * i / steps;
+      double turn = from + (to - from) * i / steps;
       int back = 2 * (2 * steps + 1 - i);
       put(yn, 2 * i, turn, radius + wall / 2);
       put(yn, back, turn, radius - wall / 2);

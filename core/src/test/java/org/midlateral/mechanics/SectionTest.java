@@ -36,6 +36,28 @@ class SectionTest {
     assertThat(arc.closed()).isFalse();
   }
 
+  /**
+   * A half tube with a hole whose edge moves by half a degree: its shear area follows smoothly,
+   * wherever the edge falls between the directions that the wall is sorted by.
+   */
+  @Test
+  void aHolesEdgeMovesTheShearAreaSmoothly() {
+    double before = Double.NaN;
+    for (int i = 0; i <= 50; i++) {
+      double edge = Math.toRadians(20 + 0.01 * i);
+      Section holed =
+          Section.of(
+              List.of(
+                  Arcs.between(-Math.PI / 2, edge, 9, 1.6, 400),
+                  Arcs.between(edge + Math.toRadians(18), Math.PI / 2, 9, 1.6, 400)));
+      if (i > 0) {
+        assertThat(holed.shearArea()).as("step %d", i).isCloseTo(before, withinPercentage(0.5));
+      }
+      before = holed.shearArea();
+    }
+    assertThat(before).isBetween(1.0, 9 * Math.PI * 1.6);
+  }
+
   /** Pilkey, example B.4, p. 444: a tube slit along its length, here at the dorsal midline. */
   @Test
   void slitTube() {

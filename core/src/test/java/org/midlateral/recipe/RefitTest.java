@@ -55,6 +55,19 @@ class RefitTest {
     assertThat(trough.min()).isCloseTo(0.3, within(0.02));
   }
 
+  /** As where a piece was moulded on the skin: what touches does not press. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.4, 0.7, 1.3})
+  void aPieceWithoutClearanceFitsItsOwnFinger(double liner) throws Exception {
+    Orthosis touching =
+        Orthosis.make(
+            sample(
+                List.of(
+                    "trough.clearance=0", "trough.liner=" + liner, "dorsal-shell.clearance=0")));
+    assertThat(Refit.of(touching, touching.order().measurements()))
+        .allSatisfy(refit -> assertThat(refit.verdict()).isEqualTo(Refit.Verdict.FITS));
+  }
+
   /** Four millimetres round are 0.64 mm more radius: twice the clearance of the trough. */
   @Test
   void aSwollenFingerIsTight() {

@@ -39,7 +39,7 @@ final class FolderOrders implements OrderSource {
   }
 
   private static boolean isMeasurementFile(Path file) {
-    return file.getFileName().toString().matches("[^.].*\\.(ya?ml|json)");
+    return file.getFileName().toString().matches("(?i)[^.].*\\.(ya?ml|json)");
   }
 
   @Override

@@ -20,7 +20,10 @@ final class Names {
       return Optional.of(plain);
     }
     String apart = SafeName.apart(reference);
-    folders.add(number(SafeName.folded(apart)));
+    while (!folders.add(number(SafeName.folded(apart)))) {
+      // Another order's reference reads like this one's name.
+      apart = SafeName.apart(apart);
+    }
     return Optional.of(apart);
   }
 

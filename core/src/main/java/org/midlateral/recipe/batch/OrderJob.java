@@ -13,13 +13,17 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
+import org.midlateral.document.SolidFormat;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Product;
 import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.shell.DorsalShell;
+import org.midlateral.trough.Trough;
 
 /**
  * One order, from what was read to its folder.
@@ -74,6 +78,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     try {
       Files.createDirectories(home);
       Files.deleteIfExists(home.resolve(MadeFrom.FILE));
+      clearParts(home);
     } catch (IOException e) {
       throw FileProblem.of(home, e);
     }
@@ -82,6 +87,21 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     byte[] record = made.json().getBytes(StandardCharsets.UTF_8);
     all.put(home.resolve(MadeFrom.FILE), out -> out.write(record));
     WholeFile.writeAll(all, true);
+  }
+
+  /** Takes out the parts of an earlier making: none may stand beside those of another finger. */
+  private static void clearParts(Path home) throws IOException {
+    try (Stream<Path> files = Files.list(home)) {
+      for (Path file : files.filter(OrderJob::isPart).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
+  private static boolean isPart(Path file) {
+    String name = file.getFileName().toString();
+    return Stream.of(Trough.NAME, DorsalShell.NAME, SolidFormat.TOGETHER)
+        .anyMatch(part -> name.startsWith(part + "."));
   }
 
   private static byte[] bytes(Content content) {

@@ -43,7 +43,7 @@ final class TableLines implements Closeable {
   /** The next record, or null at the end. */
   String next() throws IOException {
     String first = nextLine();
-    if (first == null || balanced(first)) {
+    if (first == null || ends(first, false) != Ends.IN_QUOTES) {
       return first;
     }
     int begin = line;
@@ -56,8 +56,11 @@ final class TableLines implements Closeable {
       }
       taken.add(more);
       record.append('\n').append(more);
-      if (!balanced(more)) {
-        // A second odd number of quotes: the cell is closed.
+      Ends ends = ends(more, true);
+      if (ends == Ends.BROKEN) {
+        break;
+      }
+      if (ends == Ends.RECORD) {
         int end = line;
         line = begin;
         pending = end - begin;
@@ -100,8 +103,40 @@ final class TableLines implements Closeable {
     return text.toString();
   }
 
-  private static boolean balanced(String text) {
-    return text.chars().filter(c -> c == '"').count() % 2 == 0;
+  /** How a line ends. */
+  private enum Ends {
+    RECORD,
+    IN_QUOTES,
+    /** A quoted cell is followed by more than a comma: no record. */
+    BROKEN
+  }
+
+  /**
+   * How a line ends. A quote opens a cell only at the cell's beginning; elsewhere it is a slip of
+   * its own line, which must not swallow the next.
+   *
+   * @param inQuotes whether the line begins within a quoted cell
+   */
+  private static Ends ends(String text, boolean inQuotes) {
+    boolean in = inQuotes;
+    boolean begins = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (in && c == '"') {
+        char after = i + 1 < text.length() ? text.charAt(i + 1) : ',';
+        if (after == '"') {
+          i++;
+        } else if (after == ',') {
+          in = false;
+        } else {
+          return Ends.BROKEN;
+        }
+      } else if (begins && c == '"') {
+        in = true;
+      }
+      begins = c == ',' && !in;
+    }
+    return in ? Ends.IN_QUOTES : Ends.RECORD;
   }
 
   @Override

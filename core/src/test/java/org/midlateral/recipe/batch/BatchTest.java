@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.document.SafeName;
 import org.midlateral.document.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.State;
 
@@ -66,6 +67,27 @@ class BatchTest {
     assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(State.MADE);
   }
 
+  /** Else the parts of another finger would stand beside a refusal, or beside the new ones. */
+  @Test
+  void noPartOfAnEarlierMakingStays() throws Exception {
+    write(row("inv-a", 0));
+    run(List.of(), SolidFormat.STL, SolidFormat.PLY, SolidFormat.OBJ);
+    run(List.of("trough.wall=1.8"), SolidFormat.THREE_MF);
+    assertThat(names(out.resolve("inv-a")))
+        .containsExactly("made-from.json", "orthosis.3mf", "report.json");
+    run(List.of("trough.proximal-margin=10", "length.palmar-crease-to-web=12"), SolidFormat.STL);
+    assertThat(told.get(2).state()).isEqualTo(State.REFUSED);
+    assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
+  }
+
+  /** The first reference is what the third would be called beside the second. */
+  @Test
+  void noTwoOrdersShareAFolder() throws Exception {
+    write(row(SafeName.apart("b-1"), 0), row("B-1", 1), row("b-1", 2));
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 3L));
+    assertThat(told.stream().map(o -> SafeName.folded(o.folder()))).doesNotHaveDuplicates();
+  }
+
   @Test
   void theReportNamesTheFilesAndKeepsTheNote() throws Exception {
     write(row("inv-a", 0));
@@ -89,10 +111,7 @@ class BatchTest {
     assertThat(counts).isEqualTo(Map.of(State.MADE, 3L, State.WRONG, 1L, State.DUPLICATE, 1L));
     assertThat(told.get(1).text()).contains("digit").contains("thumb");
     assertThat(told.get(2).text()).contains("inv-a").contains("earlier order");
-    assertThat(
-            told.stream()
-                .map(o -> org.midlateral.document.SafeName.folded(o.folder()))
-                .filter(f -> !f.isEmpty()))
+    assertThat(told.stream().map(o -> SafeName.folded(o.folder())).filter(f -> !f.isEmpty()))
         .doesNotHaveDuplicates();
     assertThat(told.get(4).folder()).startsWith("_con-");
   }
@@ -116,7 +135,8 @@ class BatchTest {
   void aFolderOfFilesIsASourceToo() throws Exception {
     Path files = Files.createDirectory(folder.resolve("files"));
     for (String name : List.of("bulbous-ring.yaml", "slim-little.yaml")) {
-      Files.copy(Path.of("../samples").resolve(name), files.resolve(name));
+      String other = name.replace("slim-little.yaml", "SLIM.YAML");
+      Files.copy(Path.of("../samples").resolve(name), files.resolve(other));
     }
     Files.writeString(files.resolve("broken.yml"), "reference: [");
     table = files;

@@ -47,6 +47,15 @@ class TableOrdersTest {
     assertThat(read.get(2).ok()).isTrue();
   }
 
+  /** An inch sign at a value's end opens no cell: both rows are told, and the one between read. */
+  @Test
+  void aStrayQuoteSpoilsItsOwnRowOnly() throws Exception {
+    String stray = row(0).replace("ring", "ring\"");
+    List<Orders.Result> read =
+        read(String.join("\n", InventedOrders.HEADER, stray, row(1), stray, row(2)));
+    assertThat(read).extracting(Orders.Result::ok).containsExactly(false, true, false, true);
+  }
+
   @Test
   void oneBadRowNeverStopsTheRest() throws Exception {
     String text =
