@@ -24,9 +24,6 @@ public enum SolidFormat {
   /** The formats that are written where none is asked for. */
   public static final List<SolidFormat> USUAL = List.of(STL, THREE_MF);
 
-  /** Name, without its ending, of a file that holds all parts together. */
-  public static final String TOGETHER = "orthosis";
-
   /** A file to be written: its name, and what goes into it. */
   public record Named(String name, Content content) {}
 
@@ -46,7 +43,7 @@ public enum SolidFormat {
       case STL -> part + ".stl";
       case STL_ASCII -> part + ".ascii.stl";
       case PLY -> part + ".ply";
-      case THREE_MF, OBJ, GLB -> TOGETHER + "." + key();
+      case THREE_MF, OBJ, GLB -> "orthosis." + key();
     };
   }
 

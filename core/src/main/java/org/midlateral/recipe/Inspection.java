@@ -16,6 +16,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.relief.ReliefBubble;
 import org.midlateral.solid.Conformance.Spot;
 import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.SkinMesh;
@@ -82,9 +83,12 @@ public record Inspection(
     }
     List<Finding> findings = new ArrayList<>();
     Map<Level, Double> perimeters = perimeters(made, findings);
-    centres.stream()
-        .filter(spot -> made.solids().stream().noneMatch(s -> covers(s.piece(), spot, 0)))
-        .forEach(spot -> findings.add(underNothing(spot)));
+    for (int i = 0; i < centres.size(); i++) {
+      Spot spot = centres.get(i);
+      if (made.solids().stream().noneMatch(s -> covers(s.piece(), spot, 0))) {
+        findings.add(underNothing(made.relief().bubbles().get(i)));
+      }
+    }
     findings.addAll(trough.findings());
     shell.ifPresent(s -> findings.addAll(s.findings()));
     together.ifPresent(t -> findings.addAll(t.findings(made)));
@@ -106,16 +110,18 @@ public record Inspection(
         .toList();
   }
 
-  private static Finding underNothing(Spot spot) {
+  private static Finding underNothing(ReliefBubble bubble) {
     return Finding.caution(
         "relief-under-nothing",
         "relief.bubbles",
         String.format(
             Locale.ROOT,
-            "The centre of a relief, %.1f mm from the web and %.1f mm from the volar midline, lies"
-                + " under no piece; see whether that is the place meant.",
-            spot.station(),
-            Math.abs(spot.girth())),
+            "The centre of a relief, %.1f mm from the web and %.1f mm %s from the volar midline,"
+                + " lies under no piece; see whether relief.bubbles, or relief.volar-offset for the"
+                + " pair, means that place.",
+            bubble.station(),
+            Math.abs(bubble.girth()),
+            bubble.girth() < 0 ? "ulnar" : "radial"),
         Double.NaN,
         Double.NaN);
   }

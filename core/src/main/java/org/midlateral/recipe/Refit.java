@@ -48,8 +48,8 @@ public record Refit(
   /** A piece pressed in over more than this share is tight. Common practice, no source. */
   public static final double TIGHT_SHARE = 0.02;
 
-  /** Skin counts as pressed from this depth on (mm): a piece may be moulded without clearance. */
-  private static final double PRESSED_DEPTH = 0.05;
+  /** What touches does not press (mm): a piece may be moulded without clearance. */
+  private static final double ROUNDING = 1e-6;
 
   /**
    * A piece that stands off by this more than as made, on the mean about any level, is loose (mm):
@@ -158,7 +158,7 @@ public record Refit(
         area += weight[i];
         sum += weight[i] * gap[i];
         made += weight[i] * before[i];
-        pressed += gap[i] < -PRESSED_DEPTH ? weight[i] : 0;
+        pressed += gap[i] < -ROUNDING ? weight[i] : 0;
       }
       List<AtLevel> levels = levels(later);
       double mean = sum / area;

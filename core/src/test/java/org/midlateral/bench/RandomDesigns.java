@@ -22,10 +22,10 @@ import org.midlateral.solid.SlowChecks;
  * </pre>
  *
  * <p>Arguments: how many designs that are accepted are wanted (100), the seed (1), the edge length
- * (1.2 mm). Every accepted design goes through the slow forms of the checks as well. Prints, a
- * thousand files at a time, how many were drawn, and at the end how many were refused and for what,
- * every design that was refused for its mesh though no rule of the design forbade it, and every one
- * that was accepted in error.
+ * (1.2 mm). Every accepted design goes through the slow forms of the checks as well. Prints every
+ * design that was refused for its mesh though no rule of the design forbade it, and every one that
+ * was accepted in error; how many were drawn and accepted after each thousand, and at the end how
+ * many were refused and for what.
  */
 public final class RandomDesigns {
   /** What a mesh check finds; anything else is a rule of the design. */

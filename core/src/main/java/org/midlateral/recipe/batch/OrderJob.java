@@ -10,10 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.SolidFormat;
@@ -78,7 +78,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     try {
       Files.createDirectories(home);
       Files.deleteIfExists(home.resolve(MadeFrom.FILE));
-      clearParts(home);
+      clearParts(home, files.keySet());
     } catch (IOException e) {
       throw FileProblem.of(home, e);
     }
@@ -89,19 +89,19 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     WholeFile.writeAll(all, true);
   }
 
-  /** Takes out the parts of an earlier making: none may stand beside those of another finger. */
-  private static void clearParts(Path home) throws IOException {
-    try (Stream<Path> files = Files.list(home)) {
-      for (Path file : files.filter(OrderJob::isPart).toList()) {
-        Files.delete(file);
+  /**
+   * Takes out the parts of an earlier making that no new ones replace: none may stand beside those
+   * of another finger. What else lies there, as a printer's file, is the user's own.
+   */
+  private static void clearParts(Path home, Set<String> replaced) throws IOException {
+    for (SolidFormat format : SolidFormat.values()) {
+      for (String part : List.of(Trough.NAME, DorsalShell.NAME)) {
+        String name = format.fileOf(part);
+        if (!replaced.contains(name)) {
+          Files.deleteIfExists(home.resolve(name));
+        }
       }
     }
-  }
-
-  private static boolean isPart(Path file) {
-    String name = file.getFileName().toString();
-    return Stream.of(Trough.NAME, DorsalShell.NAME, SolidFormat.TOGETHER)
-        .anyMatch(part -> name.startsWith(part + "."));
   }
 
   private static byte[] bytes(Content content) {

@@ -72,12 +72,14 @@ class BatchTest {
   void noPartOfAnEarlierMakingStays() throws Exception {
     write(row("inv-a", 0));
     run(List.of(), SolidFormat.STL, SolidFormat.PLY, SolidFormat.OBJ);
+    Files.writeString(out.resolve("inv-a/trough.gcode"), "of the lab's own making");
     run(List.of("trough.wall=1.8"), SolidFormat.THREE_MF);
     assertThat(names(out.resolve("inv-a")))
-        .containsExactly("made-from.json", "orthosis.3mf", "report.json");
+        .containsExactly("made-from.json", "orthosis.3mf", "report.json", "trough.gcode");
     run(List.of("trough.proximal-margin=10", "length.palmar-crease-to-web=12"), SolidFormat.STL);
     assertThat(told.get(2).state()).isEqualTo(State.REFUSED);
-    assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
+    assertThat(names(out.resolve("inv-a")))
+        .containsExactly("made-from.json", "report.json", "trough.gcode");
   }
 
   /** The first reference is what the third would be called beside the second. */
