@@ -6,12 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
 import org.midlateral.recipe.batch.FolderInUse;
 import org.midlateral.recipe.batch.OrderSource;
+import org.midlateral.recipe.batch.Outcome;
 import org.midlateral.recipe.batch.Outcome.State;
 import org.midlateral.recipe.batch.SourceProblem;
 import picocli.CommandLine.Command;
@@ -53,9 +58,7 @@ final class BatchCommand implements Callable<Integer> {
       description = "Goes before what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
-  @Option(names = "--quiet", description = "Says nothing but what is wrong; no progress.")
-  private boolean quiet;
-
+  @Mixin private TalkOptions talk;
   @Mixin private FormatOptions formats;
 
   BatchCommand(Streams streams) {
@@ -64,6 +67,10 @@ final class BatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    List<InputError> wrong = Orders.wrongOverrides(overrides);
+    if (!wrong.isEmpty()) {
+      return talk.wrong(new Orders.Result(null, wrong, List.of()), streams);
+    }
     try (OrderSource source = OrderSource.open(orders)) {
       return run(source);
     } catch (SourceProblem | FolderInUse e) {
@@ -87,14 +94,33 @@ final class BatchCommand implements Callable<Integer> {
             List.copyOf(formats.chosen()),
             overrides,
             Runtime.getRuntime().availableProcessors());
+    AtomicLong cautioned = new AtomicLong();
+    Consumer<Outcome> count =
+        outcome ->
+            cautioned.addAndGet(outcome.state().isDone() && !outcome.text().isEmpty() ? 1 : 0);
     Map<State, Long> counts;
-    try (Progress progress = Progress.of(streams, quiet, OrderSource.count(orders))) {
-      counts = Batch.run(source, settings, progress);
+    try (Progress progress = Progress.of(streams, talk.quiet(), OrderSource.count(orders))) {
+      counts = run(source, settings, count.andThen(progress));
     }
-    if (!quiet) {
-      streams.err().println(summary(counts));
+    talk.say(summary(counts), streams);
+    if (cautioned.get() > 0) {
+      Path report = folder.resolve(Batch.REPORT);
+      talk.say("of those made, with cautions: " + cautioned + "; read them in " + report, streams);
     }
     return status(counts);
+  }
+
+  private Map<State, Long> run(
+      OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
+      throws IOException, FolderInUse {
+    if (!talk.json()) {
+      return Batch.run(source, settings, listener);
+    }
+    try (BatchJson json = new BatchJson(streams)) {
+      Map<State, Long> counts = Batch.run(source, settings, listener.andThen(json));
+      json.finish(counts);
+      return counts;
+    }
   }
 
   private static String summary(Map<State, Long> counts) {
@@ -106,6 +132,9 @@ final class BatchCommand implements Callable<Integer> {
   private static int status(Map<State, Long> counts) {
     if (counts.containsKey(State.DEFECT)) {
       return ExitStatus.DEFECT.code();
+    }
+    if (counts.containsKey(State.UNWRITTEN)) {
+      return ExitStatus.MACHINE.code();
     }
     boolean allDone = counts.keySet().stream().allMatch(State::isDone);
     return allDone ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();

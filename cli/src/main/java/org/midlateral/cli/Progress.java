@@ -1,5 +1,6 @@
 package org.midlateral.cli;
 
+import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -33,11 +34,30 @@ final class Progress implements Consumer<Outcome>, AutoCloseable {
    *
    * @param orders how many there are, roughly
    */
+  static Progress of(Streams streams, boolean quiet, long orders) {
+    boolean drawn = !quiet && terminal();
+    return new Progress(streams, quiet, drawn ? Optional.of(bar(orders)) : Optional.empty());
+  }
+
+  /**
+   * Whether standard error is a terminal. Java tells only of standard input and output together;
+   * where the system has POSIX's {@code test}, that is asked.
+   */
   // From Java 22 on the console is there without a terminal too; a bar in a log is the worst of it.
   @SuppressWarnings("SystemConsoleNull")
-  static Progress of(Streams streams, boolean quiet, long orders) {
-    boolean terminal = !quiet && System.console() != null;
-    return new Progress(streams, quiet, terminal ? Optional.of(bar(orders)) : Optional.empty());
+  private static boolean terminal() {
+    try {
+      return new ProcessBuilder("test", "-t", "2")
+              .redirectError(ProcessBuilder.Redirect.INHERIT)
+              .start()
+              .waitFor()
+          == 0;
+    } catch (IOException e) {
+      return System.console() != null;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
   }
 
   private static ProgressBar bar(long orders) {

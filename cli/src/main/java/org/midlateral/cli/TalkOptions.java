@@ -20,6 +20,10 @@ final class TalkOptions {
     return json;
   }
 
+  boolean quiet() {
+    return quiet;
+  }
+
   /** Tells what came of reading a file. */
   void tell(Orders.Result result, Streams streams) {
     for (InputError error : result.errors()) {

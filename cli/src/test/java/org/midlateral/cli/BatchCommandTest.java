@@ -3,6 +3,8 @@ package org.midlateral.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,6 +12,8 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class BatchCommandTest {
   private static final String HEADER =
@@ -18,7 +22,7 @@ class BatchCommandTest {
           + "length.web-to-pip,length.pip-to-dip,length.dip-to-tip\n";
   private static final String ROW = "inv-a,right,ring,56,58,50,43,21,24,23,24\n";
   private static final String[] FAST = {
-    "--set", "dorsal-shell.make=no", "--set", "print.edge-length=1.2"
+    "--set", "dorsal-shell.make=no", "--set", "print.edge-length=1.2 mm"
   };
 
   @TempDir Path folder;
@@ -41,6 +45,57 @@ class BatchCommandTest {
     Run run = batch(HEADER + ROW + ROW.replace("inv-a", "inv-b").replace("58", "580"));
     assertThat(run.status()).isEqualTo(3);
     assertThat(run.err()).contains("orders.csv:3: circumference.pip").contains("made: 1, wrong: 1");
+  }
+
+  /** What is wrong for every order is told once, before the first is made. */
+  @ParameterizedTest
+  @CsvSource({
+    "foo=1, foo: is not a key",
+    "material.name=wood, material.name: wood",
+    "trough.wall=999 mm, trough.wall: 999",
+    "trough.wall, KEY=VALUE",
+    "relief.height=thick, relief.height"
+  })
+  void aWrongOverrideIsToldOnceAndNothingIsMade(String override, String told) throws IOException {
+    Run run = batch(HEADER + ROW + ROW.replace("inv-a", "inv-b"), "--set", override);
+    assertThat(run.status()).as(run.err()).isEqualTo(2);
+    assertThat(run.err()).containsOnlyOnce(told).contains("--set");
+    assertThat(folder.resolve("out")).doesNotExist();
+  }
+
+  /** 0.06 is a thickness in inches, which the rows state, and none in millimetres. */
+  @Test
+  void aLengthInAnOverrideIsInTheUnitOfItsRow() throws IOException {
+    String inches = "inv-a,right,ring,in,2.2,2.28,1.97,1.69,0.83,0.94,0.9,0.94\n";
+    String header = HEADER.replace("digit,", "digit,unit,");
+    Run run = batch(header + inches, "--set", "trough.wall=0.06");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(batch(HEADER + ROW, "--set", "trough.wall=0.06").status()).isEqualTo(3);
+  }
+
+  @Test
+  void whatBecameOfEachOrderIsJsonToo() throws IOException {
+    String broken = ROW.replace("inv-a", "inv-b").replace("58", "580");
+    Run run = batch(HEADER + ROW + broken, "--json");
+    assertThat(run.status()).isEqualTo(3);
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertThat(json.get("orders")).hasSize(2);
+    assertThat(json.at("/orders/0/folder").asText()).isEqualTo("inv-a");
+    assertThat(json.at("/orders/1/reference").asText()).isEqualTo("inv-b");
+    assertThat(json.at("/orders/1/text").asText()).contains("circumference.pip");
+    assertThat(json.at("/counts/made").asInt()).isEqualTo(1);
+    assertThat(json.get("ok").asBoolean()).isFalse();
+    JsonNode wrong =
+        new ObjectMapper().readTree(batch(HEADER + ROW, "--json", "--set", "foo=1").out());
+    assertThat(wrong.get("ok").asBoolean()).isFalse();
+  }
+
+  @Test
+  void cautionsAreToldWithThePlaceToReadThem() throws IOException {
+    Run run = batch(HEADER + ROW + ROW.replace("inv-a", "inv-b"), "--set", "trough.wrap=0.36");
+    assertThat(run.status()).as(run.err()).isZero();
+    assertThat(run.err()).contains("with cautions: 2").contains("batch-report.csv");
+    assertThat(batch(HEADER + ROW).err()).doesNotContain("with cautions");
   }
 
   @Test

@@ -73,6 +73,31 @@ public final class Orders {
     return of(Overrides.over(List.of(), cells, place), fileName, overrides);
   }
 
+  /**
+   * What is wrong with overrides whatever the file says: keys that there are not, and values that
+   * would be refused in every unit the file may have.
+   *
+   * @param overrides each {@code KEY=VALUE}
+   */
+  public static List<InputError> wrongOverrides(List<String> overrides) {
+    List<InputError> wrong = wrong(overrides, LengthUnit.MM);
+    for (LengthUnit unit : LengthUnit.values()) {
+      List<InputError> also = wrong(overrides, unit);
+      wrong.removeIf(error -> also.stream().noneMatch(other -> other.key().equals(error.key())));
+    }
+    return wrong;
+  }
+
+  /** The unit goes first, so that one among the overrides goes before it. */
+  private static List<InputError> wrong(List<String> overrides, LengthUnit unit) {
+    List<String> all = new ArrayList<>(List.of("unit=" + unit.symbol()));
+    all.addAll(overrides);
+    EntryReader.Reading laid = Overrides.over(List.of(), all);
+    List<InputError> errors = new ArrayList<>(laid.errors());
+    errors.addAll(EntryCheck.check(laid.entries(), "--set", false).errors());
+    return errors;
+  }
+
   private static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
     EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
     EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, file.complete());

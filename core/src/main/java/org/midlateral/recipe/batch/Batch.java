@@ -21,6 +21,9 @@ import org.midlateral.recipe.batch.Outcome.State;
 
 /** One run over many orders. */
 public final class Batch {
+  /** Name of the table of what became of each order, in the run's folder. */
+  public static final String REPORT = BatchReport.FILE;
+
   /** Orders read ahead for each thread. */
   private static final int AHEAD = 4;
 
@@ -36,12 +39,14 @@ public final class Batch {
   }
 
   /**
-   * Makes all orders of a source.
+   * Makes all orders of a source. An order that cannot be written where its folder is to be is
+   * told, and the others are made.
    *
    * @param listener told of each order, in the source's order, on the caller's thread
    * @return how many orders came to which end
    * @throws FolderInUse if another run writes into the folder
-   * @throws FileProblem if the disk takes no more; what was made stays, and another run goes on
+   * @throws FileProblem if the disk or the folder takes no more; what was made stays, and another
+   *     run goes on
    * @throws IOException if the source can be read no further
    */
   public static Map<State, Long> run(
@@ -85,7 +90,7 @@ public final class Batch {
     if (!read.ok()) {
       String text =
           read.errors().stream().map(InputError::message).collect(Collectors.joining("\n"));
-      return done(new Outcome(raw.place(), "", "", State.WRONG, text));
+      return done(new Outcome(raw.place(), raw.reference(), "", State.WRONG, text));
     }
     String reference = read.order().measurements().reference();
     Optional<String> folder = names.folder(reference);

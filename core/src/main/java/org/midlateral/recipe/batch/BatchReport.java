@@ -11,7 +11,8 @@ import org.midlateral.document.FileProblem;
 
 /**
  * The table of what became of each order, {@code batch-report.csv} by RFC 4180: written aside while
- * the run goes on, and given its name at the end.
+ * the run goes on, and given its name at the end. A former run's is taken away at the beginning: it
+ * would tell of orders that are being made anew.
  */
 final class BatchReport implements AutoCloseable {
   static final String FILE = "batch-report.csv";
@@ -29,6 +30,7 @@ final class BatchReport implements AutoCloseable {
             .setHeader("place", "reference", "folder", "state", "text")
             .get();
     try {
+      Files.deleteIfExists(file);
       this.out = new CSVPrinter(Files.newBufferedWriter(aside, StandardCharsets.UTF_8), format);
     } catch (IOException e) {
       throw FileProblem.of(aside, e);
@@ -39,7 +41,7 @@ final class BatchReport implements AutoCloseable {
     try {
       out.printRecord(
           inert(outcome.place()),
-          outcome.reference(),
+          inert(outcome.reference()),
           outcome.folder(),
           outcome.state().word(),
           inert(outcome.text()));

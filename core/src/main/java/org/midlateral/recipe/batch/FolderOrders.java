@@ -49,7 +49,7 @@ final class FolderOrders implements OrderSource {
     }
     Path file = files.next();
     return Optional.of(
-        new RawOrder(file.toString(), text(file), overrides -> Orders.read(file, overrides)));
+        new RawOrder(file.toString(), "", text(file), overrides -> Orders.read(file, overrides)));
   }
 
   /** Empty for a file that cannot be read; reading the order says why. */

@@ -10,6 +10,11 @@ final class Names {
   private final LongSet references = new LongSet();
   private final LongSet folders = new LongSet();
 
+  Names() {
+    // No order's folder may stand where the batch keeps a file of its own.
+    folders.add(number(SafeName.folded(BatchReport.FILE)));
+  }
+
   /** The folder's name for a reference; nothing where the reference was seen before. */
   Optional<String> folder(String reference) {
     if (!references.add(number(reference))) {

@@ -41,12 +41,25 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     try {
       return run();
     } catch (FileProblem e) {
-      throw e;
+      if (stopsAll(e)) {
+        throw e;
+      }
+      return outcome(State.UNWRITTEN, e.getMessage());
     } catch (RuntimeException e) {
       StackTraceElement[] trace = e.getStackTrace();
       String where = trace.length == 0 ? "" : " at " + trace[0];
       return outcome(State.DEFECT, "a defect: " + e.getClass().getSimpleName() + where);
     }
+  }
+
+  /** Whether no other order could be written either. */
+  private boolean stopsAll(FileProblem problem) {
+    Path all = settings.folder();
+    return switch (problem.kind()) {
+      case FULL, FAILED -> true;
+      case EXISTS, IS_FOLDER, NOT_A_FOLDER, NO_FOLDER, NOT_ALLOWED ->
+          !Files.isDirectory(all) || !Files.isWritable(all);
+    };
   }
 
   private Outcome run() {
@@ -75,8 +88,8 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
    * The record goes first and comes back last: without it, what stands there counts for nothing.
    */
   private static void place(Path home, Map<String, byte[]> files, MadeFrom made) {
+    WholeFile.makeFolder(home);
     try {
-      Files.createDirectories(home);
       Files.deleteIfExists(home.resolve(MadeFrom.FILE));
       clearParts(home, files.keySet());
     } catch (IOException e) {

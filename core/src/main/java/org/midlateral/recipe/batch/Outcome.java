@@ -22,6 +22,8 @@ public record Outcome(String place, String reference, String folder, State state
     WRONG("wrong"),
     /** Its reference stood in an earlier order of this run. */
     DUPLICATE("duplicate"),
+    /** It cannot be written where its folder is to be. */
+    UNWRITTEN("unwritten"),
     /** A defect of this program. */
     DEFECT("defect");
 

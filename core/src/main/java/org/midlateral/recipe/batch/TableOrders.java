@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -19,11 +20,19 @@ import org.midlateral.measurement.Orders;
 
 /**
  * A table by RFC 4180: the first row names keys by their whole paths, every further row is an
- * order, an empty cell leaves a key at its default. Empty rows are passed over.
+ * order, an empty cell leaves a key at its default. Rows without a value are passed over.
  */
 final class TableOrders implements OrderSource {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setIgnoreEmptyLines(false).get();
+
+  /** What stands for a byte that is not UTF-8. */
+  private static final char BAD_BYTE = '\uFFFD';
+
+  private static final int LONGEST_SHOWN = 60;
+
+  /** Commas alone, as spreadsheets write below the last row. */
+  private static final Pattern NOTHING = Pattern.compile("[\\s,]*");
 
   private final String name;
   private final TableLines lines;
@@ -45,6 +54,9 @@ final class TableOrders implements OrderSource {
       if (first == null) {
         throw new SourceProblem(file + ": is empty; its first row must name keys");
       }
+      if (first.indexOf(BAD_BYTE) >= 0 || first.indexOf('\0') >= 0) {
+        throw new SourceProblem(file + ":1: is not UTF-8; allowed: a table saved as CSV in UTF-8");
+      }
       return new TableOrders(file.toString(), lines, keys(file, first));
     } catch (SourceProblem | IOException e) {
       lines.close();
@@ -57,10 +69,13 @@ final class TableOrders implements OrderSource {
     if (keys == null) {
       throw new SourceProblem(file + ":1: the first row is not a row of a table (RFC 4180)");
     }
+    if (keys.size() == 1) {
+      requireNoOtherMark(file, header, ";", "semicolons");
+      requireNoOtherMark(file, header, "\t", "tabs");
+    }
     Set<String> seen = new HashSet<>();
     for (String key : keys) {
-      String shown = key.replaceAll("\\P{Print}", "?");
-      shown = shown.length() > 60 ? shown.substring(0, 60) + "..." : shown;
+      String shown = shown(key);
       if (key.contains("[") || KeyTable.standard().find(key).isEmpty()) {
         String near =
             KeyTable.standard().nearest(key).map(k -> "; did you mean " + k + "?").orElse("");
@@ -71,6 +86,24 @@ final class TableOrders implements OrderSource {
       }
     }
     return keys;
+  }
+
+  /** What a spreadsheet writes where a comma is its decimal mark. */
+  private static void requireNoOtherMark(Path file, String header, String mark, String marks)
+      throws SourceProblem {
+    String first = header.split(mark, 2)[0];
+    if (header.contains(mark) && KeyTable.standard().find(first).isPresent()) {
+      throw new SourceProblem(
+          file
+              + ":1: the cells are parted by "
+              + marks
+              + "; allowed: commas between cells and a point in figures (RFC 4180)");
+    }
+  }
+
+  private static String shown(String cell) {
+    String plain = cell.replaceAll("[^\\p{L}\\p{M}\\p{N}\\p{P}\\p{S} ]", "?");
+    return plain.length() > LONGEST_SHOWN ? plain.substring(0, LONGEST_SHOWN) + "..." : plain;
   }
 
   /** Line ends, which is what there is to count without reading the table. */
@@ -86,21 +119,27 @@ final class TableOrders implements OrderSource {
 
   @Override
   public Optional<RawOrder> next() throws IOException {
-    String text = lines.next();
-    while (text != null && text.isBlank()) {
-      text = lines.next();
+    for (String text = lines.next(); text != null; text = lines.next()) {
+      if (!NOTHING.matcher(text).matches()) {
+        return Optional.of(order(text, lines.line()));
+      }
     }
-    if (text == null) {
-      return Optional.empty();
-    }
-    int line = lines.line();
+    return Optional.empty();
+  }
+
+  private RawOrder order(String text, int line) throws IOException {
     List<String> row = cells(text);
     if (row == null) {
-      return Optional.of(broken(text, line, "the row is not one of a table (RFC 4180)"));
+      return broken(text, "", line, "the row is not one of a table (RFC 4180)");
+    }
+    int place = keys.indexOf("reference");
+    String reference = place < 0 || place >= row.size() ? "" : shown(row.get(place).strip());
+    if (text.indexOf(BAD_BYTE) >= 0) {
+      return broken(text, reference, line, "holds a byte that is not UTF-8; allowed: UTF-8");
     }
     if (row.size() != keys.size()) {
       String counts = "the row has " + row.size() + " cells where the first row names ";
-      return Optional.of(broken(text, line, counts + keys.size() + " keys"));
+      return broken(text, reference, line, counts + keys.size() + " keys");
     }
     List<String> stated = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
@@ -108,11 +147,11 @@ final class TableOrders implements OrderSource {
         stated.add(keys.get(i) + "=" + row.get(i));
       }
     }
-    return Optional.of(
-        new RawOrder(
-            name + ":" + line,
-            String.join("\n", stated),
-            overrides -> Orders.row(stated, name, line, overrides)));
+    return new RawOrder(
+        name + ":" + line,
+        reference,
+        String.join("\n", stated),
+        overrides -> Orders.row(stated, name, line, overrides));
   }
 
   /** Cells of one record; null where it is none. */
@@ -125,10 +164,13 @@ final class TableOrders implements OrderSource {
     }
   }
 
-  private RawOrder broken(String text, int line, String why) {
-    InputError error = new InputError(name, line, "", "", "a row by RFC 4180", why);
+  private RawOrder broken(String text, String reference, int line, String why) {
+    InputError error = new InputError(name, line, "", "", "a row by RFC 4180, in UTF-8", why);
     return new RawOrder(
-        name + ":" + line, text, overrides -> new Orders.Result(null, List.of(error), List.of()));
+        name + ":" + line,
+        reference,
+        text,
+        overrides -> new Orders.Result(null, List.of(error), List.of()));
   }
 
   @Override

@@ -90,6 +90,57 @@ class BatchTest {
     assertThat(told.stream().map(o -> SafeName.folded(o.folder()))).doesNotHaveDuplicates();
   }
 
+  /** Else the report would meet the order's folder, or the folder the report. */
+  @Test
+  void anOrderNamedLikeTheReportHasAFolderBesideIt() throws Exception {
+    write(row("batch-report.csv", 0), row("BATCH-REPORT.CSV", 1));
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L));
+    assertThat(out.resolve("batch-report.csv")).isRegularFile();
+    assertThat(told).allMatch(o -> Files.exists(out.resolve(o.folder()).resolve("trough.stl")));
+  }
+
+  @Test
+  void aFileInPlaceOfAnOrdersFolderSpoilsThatOrderOnly() throws Exception {
+    write(row("inv-a", 0), row("inv-b", 1), row("inv-c", 2));
+    Files.writeString(out.resolve("inv-b"), "not ours");
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L, State.UNWRITTEN, 1L));
+    assertThat(told.get(1).text()).contains("inv-b", "is no folder");
+    assertThat(out.resolve("inv-b")).hasContent("not ours");
+    Files.delete(out.resolve("inv-b"));
+    assertThat(run()).isEqualTo(Map.of(State.MADE, 1L, State.UNCHANGED, 2L));
+  }
+
+  @Test
+  void theReportNamesTheReferenceOfAWrongOrder() throws Exception {
+    write(row("inv-a", 0).replace("ring", "thumb"), row("=1+1", 1));
+    run();
+    List<String> lines = Files.readAllLines(out.resolve("batch-report.csv"));
+    assertThat(lines.get(1)).startsWith(table + ":2,inv-a,,wrong,");
+    assertThat(lines.get(2)).contains("\" =1+1\"");
+  }
+
+  /** It would tell of orders that are being made anew. */
+  @Test
+  void aRunThatIsCutShortLeavesNoFormerReport() throws Exception {
+    write(row("inv-a", 0));
+    run();
+    assertThat(out.resolve("batch-report.csv")).exists();
+    write(row("inv-a", 1));
+    try (OrderSource source = OrderSource.open(table)) {
+      BatchSettings settings = new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2);
+      assertThatThrownBy(
+              () ->
+                  Batch.run(
+                      source,
+                      settings,
+                      outcome -> {
+                        throw new IllegalStateException("cut short");
+                      }))
+          .hasMessage("cut short");
+    }
+    assertThat(out.resolve("batch-report.csv")).doesNotExist();
+  }
+
   @Test
   void theReportNamesTheFilesAndKeepsTheNote() throws Exception {
     write(row("inv-a", 0));

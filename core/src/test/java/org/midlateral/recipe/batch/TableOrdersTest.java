@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,6 +77,47 @@ class TableOrdersTest {
         .containsExactly(true, false, false, true, false, false, false, true);
     assertThat(read.get(2).errors().get(0).line()).isEqualTo(4);
     assertThat(read.get(6).errors().get(0).line()).isEqualTo(8);
+  }
+
+  /** As spreadsheets leave them below the last order. */
+  @Test
+  void rowsOfCommasAloneArePassedOver() throws Exception {
+    String commas = ",".repeat(12);
+    List<Orders.Result> read =
+        read(String.join("\n", InventedOrders.HEADER, row(0), commas, row(1), commas, " , ,"));
+    assertThat(read).hasSize(2).allMatch(Orders.Result::ok);
+    assertThat(read.get(1).order().measurements().reference()).isEqualTo("inv-1");
+  }
+
+  /** 0xFC is "ü" on many older systems; in a note no check of values would catch it. */
+  @Test
+  void aRowThatIsNotUtf8IsToldWithItsReference() throws Exception {
+    Path file = folder.resolve("orders.csv");
+    String text = InventedOrders.HEADER + ",note\n" + row(0) + ",f\u00FCr links\n" + row(1) + ",\n";
+    Files.write(file, text.getBytes(StandardCharsets.ISO_8859_1));
+    try (OrderSource source = OrderSource.open(file)) {
+      RawOrder first = source.next().orElseThrow();
+      assertThat(first.reference()).isEqualTo("inv-0");
+      assertThat(first.read().apply(List.of()).errors().get(0).message())
+          .contains("orders.csv:2", "UTF-8");
+      assertThat(source.next().orElseThrow().read().apply(List.of()).ok()).isTrue();
+    }
+  }
+
+  @Test
+  void aTableThatASpreadsheetWroteInAnotherWayIsRefusedInWords() throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, InventedOrders.HEADER.replace(',', ';') + "\n");
+    assertThatThrownBy(() -> OrderSource.open(file)).hasMessageContaining("semicolons");
+    Files.writeString(file, InventedOrders.HEADER.replace(',', '\t') + "\n");
+    assertThatThrownBy(() -> OrderSource.open(file)).hasMessageContaining("tabs");
+    for (Charset other : List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE)) {
+      Files.writeString(file, InventedOrders.HEADER + "\n", other);
+      assertThatThrownBy(() -> OrderSource.open(file))
+          .as("%s", other)
+          .isInstanceOf(SourceProblem.class)
+          .hasMessageContaining("not UTF-8");
+    }
   }
 
   @ParameterizedTest
