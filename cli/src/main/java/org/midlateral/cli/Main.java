@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import org.midlateral.shared.SharedData;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -78,6 +79,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new RefitCommand(streams));
     line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));
+    line.registerConverter(Path.class, new PathText());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);

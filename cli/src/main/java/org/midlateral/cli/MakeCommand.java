@@ -2,12 +2,14 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.FormerParts;
 import org.midlateral.recipe.Product;
 import org.midlateral.recipe.Report;
 import picocli.CommandLine.Command;
@@ -76,6 +78,7 @@ final class MakeCommand implements Callable<Integer> {
       } else {
         streams.err().println(input.file() + ": refused; no part is written");
       }
+      tellFormer(List.of());
       return ExitStatus.DESIGN_REFUSED.code();
     }
     return write(product);
@@ -94,7 +97,17 @@ final class MakeCommand implements Callable<Integer> {
     } else {
       talk.say(folder + ": written", streams);
     }
+    tellFormer(product.files(formats.chosen()).keySet());
     return ExitStatus.DONE.code();
+  }
+
+  /** Told even when quiet: whoever prints them has pieces that do not belong together. */
+  private void tellFormer(Collection<String> made) {
+    for (Path former : FormerParts.in(folder, made)) {
+      streams
+          .err()
+          .println("caution: " + former + " is not of this run; delete it or set it aside.");
+    }
   }
 
   /** Says what became of a file that could not be written. */

@@ -54,6 +54,14 @@ class MainTest {
     assertThat(Run.of("template", "--sheet").status()).isEqualTo(2);
   }
 
+  /** A name with a character that ends names in every system stands for one the locale lacks. */
+  @Test
+  void aPathThatCannotBeIsToldInWords() {
+    Run run = Run.of("check", "a\0b.yaml");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err()).contains("FILE", "is no path here", "UTF-8").doesNotContain("java.nio");
+  }
+
   @Test
   void wrongInputEndsWith2AndNamesFileLineAndKey() throws Exception {
     Files.writeString(file, Files.readString(file).replace("pip: 66 ", "pip: 660 "));

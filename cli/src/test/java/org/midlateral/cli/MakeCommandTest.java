@@ -76,6 +76,37 @@ class MakeCommandTest {
         .isTrue();
   }
 
+  /** A shell that was made for another trough would pass for this one's. */
+  @Test
+  void partsOfAnEarlierRunAreTold() throws Exception {
+    make("--format", "stl", "--parts-only", "--set", "dorsal-shell.make=yes");
+    Files.writeString(out().resolve("trough.gcode"), "mine");
+
+    Run alone =
+        make(
+            "--format",
+            "stl",
+            "--parts-only",
+            "--force",
+            "--quiet",
+            "--set",
+            "dorsal-shell.make=no");
+
+    assertThat(alone.status()).isZero();
+    assertThat(alone.err())
+        .isEqualTo(
+            "caution: "
+                + out().resolve("dorsal-shell.stl")
+                + " is not of this run; delete it or set it aside.\n");
+    assertThat(out().resolve("dorsal-shell.stl")).exists();
+    Run refused =
+        make("--set", "length.palmar-crease-to-web=12", "--set", "trough.proximal-margin=10");
+    assertThat(refused.status()).isEqualTo(3);
+    assertThat(refused.err()).contains("trough.stl is not of this run", "dorsal-shell.stl is not");
+    assertThat(make("--format", "stl", "--parts-only", "--force").err())
+        .doesNotContain("not of this run");
+  }
+
   /** G12: same input, same bytes. */
   @Test
   void reproducibleRunsGiveTheSameBytes() throws Exception {

@@ -10,20 +10,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
-import org.midlateral.document.SolidFormat;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
+import org.midlateral.recipe.FormerParts;
 import org.midlateral.recipe.Product;
 import org.midlateral.recipe.batch.Outcome.State;
-import org.midlateral.shell.DorsalShell;
-import org.midlateral.trough.Trough;
 
 /**
  * One order, from what was read to its folder.
@@ -91,7 +88,9 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     WholeFile.makeFolder(home);
     try {
       Files.deleteIfExists(home.resolve(MadeFrom.FILE));
-      clearParts(home, files.keySet());
+      for (Path former : FormerParts.in(home, files.keySet())) {
+        Files.deleteIfExists(former);
+      }
     } catch (IOException e) {
       throw FileProblem.of(home, e);
     }
@@ -100,21 +99,6 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     byte[] record = made.json().getBytes(StandardCharsets.UTF_8);
     all.put(home.resolve(MadeFrom.FILE), out -> out.write(record));
     WholeFile.writeAll(all, true);
-  }
-
-  /**
-   * Takes out the parts of an earlier making that no new ones replace: none may stand beside those
-   * of another finger. What else lies there, as a printer's file, is the user's own.
-   */
-  private static void clearParts(Path home, Set<String> replaced) throws IOException {
-    for (SolidFormat format : SolidFormat.values()) {
-      for (String part : List.of(Trough.NAME, DorsalShell.NAME)) {
-        String name = format.fileOf(part);
-        if (!replaced.contains(name)) {
-          Files.deleteIfExists(home.resolve(name));
-        }
-      }
-    }
   }
 
   private static byte[] bytes(Content content) {
