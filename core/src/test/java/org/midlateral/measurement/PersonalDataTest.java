@@ -34,7 +34,21 @@ class PersonalDataTest {
         "p-1961-03-09",
         "19610309",
         "09.03.1961",
-        "ring-9-3-1961"
+        "ring-9-3-1961",
+        "ada-example",
+        "example.ada",
+        "EXAMPLE-A",
+        "EXAMPLE_ADA",
+        "a.example",
+        "Ada-Example-ring",
+        "ada-example-2",
+        "12.3.54",
+        "12-03-54",
+        "540312",
+        "120354",
+        "12-mar-1954",
+        "1954-Mar-12",
+        "dob-1954"
       })
   void namesAndDatesEarnACaution(String reference) {
     Orders.Result result = read(reference);
@@ -53,7 +67,22 @@ class PersonalDataTest {
         "R.3",
         "L2-R5",
         "99990000",
-        "QX-1961"
+        "QX-1961",
+        "Ring-Left",
+        "ring-left-7",
+        "Case-A",
+        "case-a",
+        "Lab-A",
+        "Order-Alpha",
+        "ORDER-ALPHA",
+        "inv-a",
+        "inv-000123",
+        "549999",
+        "1-2-3-44-5",
+        "123-45-67",
+        "QXRT-BNMP",
+        "batch-report.csv",
+        "demo-index-deficit"
       })
   void codesDoNot(String reference) {
     Orders.Result result = read(reference);
@@ -67,7 +96,16 @@ class PersonalDataTest {
         "for Ada Example",
         "born 9.3.1961, thin skin",
         "ask Dr Example",
-        "A. Example called"
+        "A. Example called",
+        "12. M\u00E4rz 1954",
+        "\u00C4da \u00C9xample",
+        "for Example, A.",
+        "DOB 1954",
+        "born 54",
+        "born on 3 March 1954",
+        "March 3rd, 1954",
+        "12.3.54, thin skin",
+        "n\u00E9e le 3 f\u00E9vrier 1954"
       })
   void notesThatTellThePersonDoToo(String note) {
     Orders.Result result = read("demo-7", "note=" + note);
@@ -77,7 +115,18 @@ class PersonalDataTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"thicker liner asked for", "Use PLA, not nylon", "Second try: 2 mm wider"})
+      strings = {
+        "thicker liner asked for",
+        "Use PLA, not nylon",
+        "Second try: 2 mm wider",
+        "Ring Finger",
+        "Use Elastic Strap",
+        "Left Hand; PLA White",
+        "Seen Friday. Smoother edges wanted. 3 of 12 done",
+        "Wear at night, 8 to 10 hours",
+        "from 9.3. on, 1.4 mm wall",
+        "in May 2 more"
+      })
   void plainNotesDoNot(String note) {
     Orders.Result result = read("demo-7", "note=" + note);
     assertThat(result.cautions()).isEmpty();

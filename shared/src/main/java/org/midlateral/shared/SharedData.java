@@ -17,6 +17,9 @@ public final class SharedData {
   /** Texts that warn. */
   public static final String CAUTIONS = "cautions.yaml";
 
+  /** Words that are no one's name. */
+  public static final String ORDINARY_WORDS = "ordinary-words.yaml";
+
   /** Printing processes and their limits. */
   public static final String PROCESSES = "print-processes.yaml";
 
