@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Checks values against each other; what was refused on its own is passed over. */
@@ -215,6 +216,7 @@ final class CrossCheck {
    * a material of his own, of which the table knows no process.
    */
   private void process() {
+    moulded();
     if (settings.given("material.modulus").isPresent()) {
       return;
     }
@@ -226,6 +228,21 @@ final class CrossCheck {
               "print.process: %s is not usually printed by %s, but by %s; its limits and figures may"
                   + " not hold. Choose print.process and material.name to go together.",
               material.name(), process, String.join(" or ", material.madeBy()));
+      double none = Double.NaN;
+      cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
+    }
+  }
+
+  /** A process stated for a piece that is moulded by hand. */
+  private void moulded() {
+    Material material = Material.named(settings.word("material.name"));
+    Optional<Setting> stated = settings.given("print.process");
+    if (material.moulded() && stated.isPresent()) {
+      String text =
+          String.format(
+              "print.process: %s stands beside %s, which is moulded by hand and not printed; choose"
+                  + " the material that is printed, or leave print.process out.",
+              stated.get().word(), material.name());
       double none = Double.NaN;
       cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
     }

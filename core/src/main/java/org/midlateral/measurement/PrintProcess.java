@@ -18,6 +18,7 @@ import org.midlateral.shared.SharedData;
  * @param leastGap smallest gap at which two pieces printed apart still go together (mm)
  * @param overhang a face that leans further than this from upright needs support (degrees)
  * @param supports whether leaning faces need support at all
+ * @param stands whether a piece must stand by itself on the bed while it grows
  * @param sources of each figure, by its name in the table
  */
 public record PrintProcess(
@@ -27,6 +28,7 @@ public record PrintProcess(
     double leastGap,
     double overhang,
     boolean supports,
+    boolean stands,
     Map<String, String> sources) {
 
   public PrintProcess {
@@ -63,6 +65,7 @@ public record PrintProcess(
               Double.parseDouble(value(row, "least-gap", sources)),
               Double.parseDouble(value(row, "overhang", sources)),
               value(row, "supports", sources).equals("yes"),
+              value(row, "stands", sources).equals("yes"),
               sources));
     }
     return List.copyOf(processes);

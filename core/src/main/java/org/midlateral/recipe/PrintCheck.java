@@ -25,6 +25,12 @@ public record PrintCheck(
     findings = List.copyOf(findings);
   }
 
+  /** Section on the bed below which a brim is usual (mm²); common practice, no source. */
+  private static final double SMALL_FOOTING = 100;
+
+  /** Where layers lie more across the length than along it (degrees). */
+  private static final double UPRIGHT = 45;
+
   /** Looks at what was inspected. */
   static PrintCheck of(Orthosis made, Inspection inspected) {
     PrintProcess process = PrintProcess.of(made.order().design().print().process());
@@ -32,8 +38,10 @@ public record PrintCheck(
     List<Finding> findings = new ArrayList<>();
     for (PieceInspection piece : inspected.pieces()) {
       String name = piece.solid().piece().name();
-      double lean = Math.toRadians(process.overhang());
-      poses.put(name, PrintPose.of(piece.solid(), lean, process.supports()));
+      poses.put(name, PrintPose.of(piece.solid(), process));
+      if (process.stands()) {
+        standing(name, poses.get(name), findings);
+      }
       double wall = piece.conformance().minWall();
       if (wall < process.leastWall()) {
         String text = "The wall of the %s is %.2f mm at its thinnest; %s holds %.2f mm (%s).";
@@ -57,6 +65,30 @@ public record PrintCheck(
                         "The gap of the %s is %.2f mm at its smallest; %s holds %.2f mm (%s).",
                         "two pieces")));
     return new PrintCheck(process, poses, findings);
+  }
+
+  /** What to look at where a piece grows upward from a bed. */
+  private static void standing(String name, PrintPose pose, List<Finding> findings) {
+    if (pose.footing() < SMALL_FOOTING) {
+      String text =
+          String.format(
+              Locale.ROOT,
+              "The %s stands on %.0f mm² of its blunt edge; give it a brim or a raft.",
+              name,
+              pose.footing());
+      findings.add(
+          Finding.note("print-footing", "print.process", text, pose.footing(), SMALL_FOOTING));
+    }
+    if (pose.upright() > UPRIGHT) {
+      String text =
+          String.format(
+              Locale.ROOT,
+              "The %s is turned for least support, %.0f° from lying down: its layers lie across the"
+                  + " finger's length, where bending parts them more easily than the figures say.",
+              name,
+              pose.upright());
+      findings.add(Finding.note("print-layers", "print.process", text, pose.upright(), UPRIGHT));
+    }
   }
 
   private static Finding caution(
@@ -92,11 +124,14 @@ public record PrintCheck(
                   chosen.overhang(),
                   chosen.skinOverhang(),
                   chosen.height(),
+                  chosen.footing(),
+                  chosen.upright(),
                   List.of(p.xx(), p.xy(), p.xz(), p.yx(), p.yy(), p.yz(), p.zx(), p.zy(), p.zz())));
         });
     return new Report.Print(
         process.name(),
         material,
+        PrintPose.CRITERION,
         new Report.PrintLimits(
             process.leastWall(), process.leastGap(), process.overhang(), process.sources()),
         gap,

@@ -129,6 +129,7 @@ public record Report(
   public record Print(
       String process,
       String material,
+      String criterion,
       PrintLimits limits,
       Double gap,
       Map<String, PrintPart> parts) {}
@@ -141,6 +142,8 @@ public record Report(
    * One part on the bed.
    *
    * @param overhang area that needs support in the pose, and the skin side's share of it
+   * @param footing area of the section just above the bed, on which it stands (mm²)
+   * @param upright how far the finger's length is from lying down (degrees)
    * @param pose rows of the matrix that turns the part from the finger's frame to the bed's
    */
   public record PrintPart(
@@ -149,6 +152,8 @@ public record Report(
       double overhang,
       double skinOverhang,
       double height,
+      double footing,
+      double upright,
       List<Double> pose) {}
 
   /** Where the time went: meshing, inspecting, mechanics and documents, writing (ms). */

@@ -1,55 +1,86 @@
 package org.midlateral.solid;
 
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.midlateral.measurement.PrintProcess;
+
 /**
  * How a solid is turned for printing, and what of it leans over then.
  *
- * <p>Criterion: of {@value #DIRECTIONS} directions spread evenly over the sphere, and the six axes,
- * the one that, taken as up, leaves the least area to be supported, where a square millimetre of
- * the skin side counts as {@value #SKIN_WEIGHT}, since what stood there must be smoothed before it
- * is worn; between equals, the lower piece. Where a process needs no support it is the lowest pose.
+ * <p>The criterion is {@link #CRITERION} What stood on the skin side must be smoothed before it is
+ * worn, which is why it counts for more. Where a process needs no support, all poses are alike.
  *
  * @param pose the turn
  * @param overhang area that leans over further than the process bears (mm²)
  * @param skinOverhang the part of it that lies on the skin side (mm²)
  * @param height of the turned piece (mm)
+ * @param footing area of its section {@value #FIRST_LAYER} mm above the bed, on which it stands
+ *     (mm²)
+ * @param upright how far the finger's length is from lying down: 0 laid down, 90 on end (degrees)
  */
-public record PrintPose(Pose pose, double overhang, double skinOverhang, double height) {
-  /** Directions tried, besides the axes. */
-  public static final int DIRECTIONS = 400;
+public record PrintPose(
+    Pose pose,
+    double overhang,
+    double skinOverhang,
+    double height,
+    double footing,
+    double upright) {
 
   /** What area of the skin side counts against other area. */
-  public static final double SKIN_WEIGHT = 5;
+  public static final int SKIN_WEIGHT = 5;
 
-  /** What a millimetre of height counts against area to be supported (mm²). */
-  private static final double HEIGHT_WEIGHT = 1;
+  /** Support that poses may need above the least and still be chosen for more (mm²). */
+  public static final int ALIKE = 50;
 
-  /**
-   * The pose for a process.
-   *
-   * @param lean a face that leans further than this from upright needs support (rad)
-   * @param supports whether faces need support at all
-   */
-  public static PrintPose of(Solid solid, double lean, boolean supports) {
+  private static final int DIRECTIONS = 400;
+
+  /** The criterion in words, for reports. */
+  public static final String CRITERION =
+      "Least area to be supported, a square millimetre of the skin side counting as "
+          + SKIN_WEIGHT
+          + ", of the six axes and "
+          + DIRECTIONS
+          + " directions spread evenly. Of those within "
+          + ALIKE
+          + " mm² of the least: the broadest footing where the piece must stand on the bed, else"
+          + " the lowest.";
+
+  /** Height of the section that a piece stands on (mm); common practice, no source. */
+  private static final double FIRST_LAYER = 0.2;
+
+  /** The pose for a process. */
+  public static PrintPose of(Solid solid, PrintProcess process) {
     FacedAreas faced = FacedAreas.of(solid);
-    double steep = Math.sin(lean);
-    double[] best = {0, 0, 1};
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < DIRECTIONS + 6; i++) {
-      double[] up = direction(i);
-      double support = supports ? faced.under(up, steep, SKIN_WEIGHT) : 0;
-      // No height makes up for support that costs more by itself.
-      double cost =
-          support < least ? support + HEIGHT_WEIGHT * faced.height(up) : Double.POSITIVE_INFINITY;
-      if (cost < least) {
-        least = cost;
-        best = up;
-      }
+    List<double[]> ups = IntStream.range(0, DIRECTIONS + 6).mapToObj(PrintPose::up).toList();
+    if (!process.supports()) {
+      return in(solid, Collections.min(ups, Comparator.comparingDouble(faced::height)), 1);
     }
-    return in(solid, Pose.up(best[0], best[1], best[2]), supports ? steep : 1);
+    double steep = Math.sin(Math.toRadians(process.overhang()));
+    double[] rough = ups.stream().mapToDouble(up -> faced.under(up, steep, SKIN_WEIGHT)).toArray();
+    // Areas in bins are told apart no better than this; what they leave is looked at in full.
+    double bound = Arrays.stream(rough).min().orElseThrow() + 2 * ALIKE;
+    List<PrintPose> poses =
+        IntStream.range(0, rough.length)
+            .filter(i -> rough[i] <= bound)
+            .mapToObj(i -> in(solid, ups.get(i), steep))
+            .toList();
+    double least = poses.stream().mapToDouble(PrintPose::cost).min().orElseThrow();
+    Comparator<PrintPose> better =
+        process.stands()
+            ? Comparator.comparingDouble(PrintPose::footing)
+            : Comparator.comparingDouble(PrintPose::height).reversed();
+    return poses.stream().filter(pose -> pose.cost() <= least + ALIKE).max(better).orElseThrow();
+  }
+
+  private double cost() {
+    return overhang + (SKIN_WEIGHT - 1) * skinOverhang;
   }
 
   /** The six axes, then a spiral that spaces directions evenly. */
-  private static double[] direction(int i) {
+  private static double[] up(int i) {
     if (i < 6) {
       double[] axis = new double[3];
       axis[i / 2] = i % 2 == 0 ? 1 : -1;
@@ -62,11 +93,21 @@ public record PrintPose(Pose pose, double overhang, double skinOverhang, double 
   }
 
   /** What leans over in a pose, triangle by triangle. */
-  private static PrintPose in(Solid solid, Pose pose, double steep) {
+  private static PrintPose in(Solid solid, double[] up, double steep) {
+    Pose pose = Pose.up(up[0], up[1], up[2]);
     TriangleMesh mesh = solid.mesh();
+    double[] z = new double[mesh.vertexCount()];
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int v = 0; v < z.length; v++) {
+      z[v] = pose.z(mesh.x(v), mesh.y(v), mesh.z(v));
+      low = Math.min(low, z[v]);
+      high = Math.max(high, z[v]);
+    }
     double[] normal = new double[3];
     double overhang = 0;
     double skin = 0;
+    double footing = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       double twice = FacedAreas.normal(mesh, t, normal);
       double down = -pose.z(normal[0], normal[1], normal[2]);
@@ -74,14 +115,28 @@ public record PrintPose(Pose pose, double overhang, double skinOverhang, double 
         overhang += twice / 2;
         skin += t < solid.innerTriangles() ? twice / 2 : 0;
       }
+      double[] corners = {z[mesh.corner(t, 0)], z[mesh.corner(t, 1)], z[mesh.corner(t, 2)]};
+      footing += down / 2 * shareBelow(corners, low + FIRST_LAYER);
     }
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      double z = pose.z(mesh.x(v), mesh.y(v), mesh.z(v));
-      low = Math.min(low, z);
-      high = Math.max(high, z);
+    double upright = Math.toDegrees(Math.asin(Math.min(1, Math.abs(pose.zx()))));
+    return new PrintPose(pose, overhang, skin, high - low, footing, upright);
+  }
+
+  /**
+   * Share of a triangle's area that lies below a level. What lies below it, seen from above and
+   * counted with its sign, is the section there: the surface below closes with it.
+   */
+  private static double shareBelow(double[] z, double level) {
+    Arrays.sort(z);
+    if (z[0] >= level) {
+      return 0;
     }
-    return new PrintPose(pose, overhang, skin, high - low);
+    if (z[2] <= level) {
+      return 1;
+    }
+    if (z[1] >= level) {
+      return (level - z[0]) * (level - z[0]) / ((z[1] - z[0]) * (z[2] - z[0]));
+    }
+    return 1 - (z[2] - level) * (z[2] - level) / ((z[2] - z[0]) * (z[2] - z[1]));
   }
 }

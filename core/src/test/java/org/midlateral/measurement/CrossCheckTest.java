@@ -107,7 +107,9 @@ class CrossCheckTest {
     "pla, resin, false",
     "pp, powder, true",
     "pp, filament, true",
-    "low-temperature-sheet, powder, true",
+    "photopolymer, resin, true",
+    "photopolymer, powder, false",
+    "low-temperature-sheet, powder, false",
   })
   void cautionsAProcessTheMaterialIsNotPrintedBy(String material, String process, boolean goes) {
     List<Finding> cautions =
@@ -120,6 +122,17 @@ class CrossCheckTest {
           .containsExactly(
               org.assertj.core.groups.Tuple.tuple("process-and-material", "print.process"));
     }
+  }
+
+  @Test
+  void aMouldedSheetHasNoProcess() {
+    assertThat(with("material.name=low-temperature-sheet").cautions()).isEmpty();
+    assertThat(
+            with("material.name=low-temperature-sheet", "print.process=resin")
+                .cautions()
+                .get(0)
+                .text())
+        .contains("moulded by hand and not printed");
   }
 
   @Test

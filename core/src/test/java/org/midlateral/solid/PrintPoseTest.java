@@ -3,18 +3,27 @@ package org.midlateral.solid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.Fingers;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.DistalEnd;
+import org.midlateral.measurement.Design.Process;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.PrintProcess;
 import org.midlateral.trough.Trough;
 
 class PrintPoseTest {
-  private static final double LEAN = Math.toRadians(45);
+  private static final PrintProcess FILAMENT = PrintProcess.of(Process.FILAMENT);
+  private static final PrintProcess POWDER = PrintProcess.of(Process.POWDER);
+  private static final PrintProcess RESIN = PrintProcess.of(Process.RESIN);
 
   @Test
   void aPoseIsATurn() {
@@ -39,7 +48,7 @@ class PrintPoseTest {
   @Test
   void noOtherDirectionNeedsClearlyLessSupport() throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, LEAN, true);
+    PrintPose chosen = PrintPose.of(solid, RESIN);
     double cost = support(solid, chosen.pose());
     double area = MeshShape.of(solid.mesh()).area();
     for (int i = 0; i < 100; i++) {
@@ -50,10 +59,11 @@ class PrintPoseTest {
     }
   }
 
-  @Test
-  void theSkinSideStaysClean() throws DesignRefused {
+  @ParameterizedTest
+  @EnumSource(Process.class)
+  void theSkinSideStaysClean(Process process) throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, LEAN, true);
+    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
     double skin = solid.inner().triangleCount();
     double innerArea = MeshShape.of(solid.inner()).area();
     assertThat(skin).isPositive();
@@ -63,11 +73,65 @@ class PrintPoseTest {
 
   @Test
   void whereThePowderHoldsItTheLowestPoseIsTaken() throws DesignRefused {
-    PrintPose chosen = PrintPose.of(trough(), Math.PI / 2, false);
+    PrintPose chosen = PrintPose.of(trough(), POWDER);
     assertThat(chosen.overhang()).isZero();
     var box = MeshShape.of(trough().mesh()).bounds();
     double lying = box.getMax().getZ() - box.getMin().getZ();
     assertThat(chosen.height()).isLessThanOrEqualTo(lying + 0.5);
+  }
+
+  /** Stood on end, on the whole of an edge and not on a corner of it. */
+  @Test
+  void aPieceOfFilamentHasTheBroadestFooting() throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    assertThat(chosen.upright()).isBetween(60.0, 90.0);
+    assertThat(chosen.footing()).isGreaterThan(2 * PrintPose.of(solid, RESIN).footing());
+  }
+
+  /** Against the section, cut and measured apart. */
+  @ParameterizedTest
+  @EnumSource(Process.class)
+  void theFootingIsTheSectionJustAboveTheBed(Process process) throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
+    double section = section(solid.mesh(), chosen.pose(), 0.2);
+    assertThat(chosen.footing()).isCloseTo(section, within(1e-6 * section));
+  }
+
+  /** Area of a section as the sum of what its edges span with the origin. */
+  private static double section(TriangleMesh mesh, Pose pose, double above) {
+    double low = Double.POSITIVE_INFINITY;
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      low = Math.min(low, turned(pose, mesh.vertex(v)).getZ());
+    }
+    double twice = 0;
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      List<Vector3D> ends = new ArrayList<>();
+      for (int k = 0; k < 3; k++) {
+        Vector3D a = turned(pose, mesh.vertex(mesh.corner(t, k)));
+        Vector3D b = turned(pose, mesh.vertex(mesh.corner(t, (k + 1) % 3)));
+        double up = low + above;
+        if (a.getZ() < up != b.getZ() < up) {
+          // Outside lies to the right of an edge that comes in from above.
+          Vector3D end = a.lerp(b, (up - a.getZ()) / (b.getZ() - a.getZ()));
+          ends.add(a.getZ() < up ? ends.size() : 0, end);
+        }
+      }
+      if (ends.size() == 2) {
+        Vector3D from = ends.get(0);
+        Vector3D to = ends.get(1);
+        twice += from.getX() * to.getY() - from.getY() * to.getX();
+      }
+    }
+    return Math.abs(twice) / 2;
+  }
+
+  private static Vector3D turned(Pose pose, Vector3D p) {
+    return Vector3D.of(
+        pose.x(p.getX(), p.getY(), p.getZ()),
+        pose.y(p.getX(), p.getY(), p.getZ()),
+        pose.z(p.getX(), p.getY(), p.getZ()));
   }
 
   private static double support(Solid solid, Pose pose) {
@@ -80,7 +144,7 @@ class PrintPoseTest {
               .cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
       double down = -pose.z(n.getX(), n.getY(), n.getZ()) / n.norm();
       double weight = t < solid.innerTriangles() ? PrintPose.SKIN_WEIGHT : 1;
-      sum += down > Math.sin(LEAN) ? weight * n.norm() / 2 : 0;
+      sum += down > Math.sin(Math.toRadians(RESIN.overhang())) ? weight * n.norm() / 2 : 0;
     }
     return sum;
   }
