@@ -67,7 +67,10 @@ public final class SharedData {
     return text("version.txt").strip();
   }
 
-  /** Mark of this build, for {@code --version}: what {@code -Dbuild=} said, or {@code dev}. */
+  /**
+   * Mark of this build, for {@code --version}: its commit, or {@code dev}. A batch makes anew what
+   * another build has made.
+   */
   public static String build() {
     return text("build.txt").strip();
   }
