@@ -172,14 +172,17 @@ final class CrossCheck {
                       Shown.number(low),
                       to,
                       Shown.number(high));
+              boolean byAxis =
+                  level == Level.TIP && settings.given("axis.dip-distal-of-crease").isEmpty();
               String text =
                   String.format(
                       Locale.ROOT,
-                      "%s puts the %s level at station %s mm; allowed: %s",
+                      "%s puts the %s level at station %s mm; allowed: %s%s",
                       setting.written(),
                       level.key(),
                       Shown.number(station),
-                      allowed);
+                      allowed,
+                      byAxis ? "; axis.dip-distal-of-crease moves that axis" : "");
               errors.add(setting.place().error(blamed, setting.written(), allowed, text));
             });
   }

@@ -30,12 +30,27 @@ import org.midlateral.trough.Piece;
 record HeldPieces(
     Optional<HeldAnswer> trough, Optional<HeldAnswer> bonded, List<Finding> findings) {
 
+  private static final Finding WITHOUT_VENTS =
+      Finding.note(
+          "finite-elements",
+          "trough.vents.diameter",
+          "The finite elements leave the vents out: a vented piece gives way more than they say, and"
+              + " is strained more beside a vent.",
+          Double.NaN,
+          Double.NaN);
+
   HeldPieces {
     findings = List.copyOf(findings);
   }
 
   static HeldPieces of(Orthosis made, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
+    boolean vented =
+        made.solids().stream()
+            .anyMatch(solid -> solid.piece().outline().polygon().getNumInteriorRing() > 0);
+    if (vented) {
+      findings.add(WITHOUT_VENTS);
+    }
     Optional<HeldAnswer> trough = Optional.empty();
     Optional<HeldAnswer> bonded = Optional.empty();
     Relief relief = made.relief();

@@ -2,6 +2,7 @@ package org.midlateral.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
@@ -9,6 +10,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
@@ -83,6 +85,33 @@ public record Orthosis(
     Waist.requireRoom(piece);
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
+  }
+
+  /** Vents that were asked for and found no room. */
+  public List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
+    dorsalShell
+        .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))
+        .ifPresent(findings::add);
+    return findings;
+  }
+
+  private static Optional<Finding> ventless(Solid solid, Design.Vents asked) {
+    if (asked.diameter() == 0 || solid.piece().outline().polygon().getNumInteriorRing() > 0) {
+      return Optional.empty();
+    }
+    String name = solid.piece().name();
+    String key = name + ".vents.diameter";
+    String text =
+        String.format(
+            Locale.ROOT,
+            "The %s has no vents: clear of edges, reliefs, label and PIP joint there is no room for"
+                + " any of %.1f mm. Change %s, or leave vents out.",
+            name,
+            asked.diameter(),
+            key);
+    return Optional.of(Finding.caution("no-vents", key, text, asked.diameter(), Double.NaN));
   }
 
   /** The solids made: the trough, and the dorsal shell where there is one. */

@@ -92,6 +92,7 @@ public record Product(
           inspection = found;
         }
       }
+      findings.addAll(orthosis.findings());
       findings.addAll(inspection.findings());
       PrintCheck print = PrintCheck.of(orthosis, inspection);
       findings.addAll(print.findings());

@@ -9,6 +9,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Caution;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Order;
@@ -210,7 +211,11 @@ final class RigidityRecipe {
         String.format(Locale.ROOT, "material of %.0f MPa instead of %.0f", 0.8 * modulus, modulus),
         Variant.modulus(loaded, 0.8 * modulus),
         changes);
-    change("each end 5 mm shorter", Variant.shorter(loaded, 5), changes);
+    boolean covered = design.trough().distal() == DistalEnd.COVERED;
+    change(
+        covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
+        Variant.shorter(loaded, 5),
+        changes);
     return changes;
   }
 

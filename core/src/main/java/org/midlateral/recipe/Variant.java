@@ -35,7 +35,9 @@ final class Variant {
     return trough(order, t.wrap(), wall, t.proximalMargin(), t.distalMargin());
   }
 
-  /** Both margins larger, so that both ends are shorter. */
+  /**
+   * Both margins larger, so that both ends are shorter; of a covered tip the proximal one alone.
+   */
   static Order shorter(Order order, double by) {
     TroughDesign t = order.design().trough();
     return trough(order, t.wrap(), t.wall(), t.proximalMargin() + by, t.distalMargin() + by);

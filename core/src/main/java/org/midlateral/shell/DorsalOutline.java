@@ -23,6 +23,9 @@ final class DorsalOutline {
   /** A shell shorter than this does not close a tube (mm). Common practice, no source. */
   private static final double SHORTEST = 15;
 
+  /** Its flanks stay so far apart on the volar side (mm). Common practice, no source. */
+  private static final double APART = 1;
+
   private DorsalOutline() {}
 
   /**
@@ -39,6 +42,7 @@ final class DorsalOutline {
     double share = 1 - trough.wrap();
     DoubleUnaryOperator flank = s -> share / 2 * digit.circumference(s) + design.overlap();
     Corner cut = Corner.cut(Math.min(corner, half / 3));
+    requireApart(design, share, digit, from, to);
     CoordinateList distal = new CoordinateList();
     double flankEnd = cut.start(flank, to);
     cut.append(flank, flankEnd, distal);
@@ -61,6 +65,32 @@ final class DorsalOutline {
     right.addAll(distal, false);
     right.add(new Coordinate(0, to), false);
     return new Outline(closed(right), share, from, flankStart, flankEnd, to);
+  }
+
+  /** The flanks must not meet one another on the volar side. */
+  private static void requireApart(
+      DorsalShellDesign design, double share, DigitSurface digit, double from, double to)
+      throws DesignRefused {
+    double thinnest = Math.min(digit.circumference(from), digit.circumference(to));
+    for (double s = from; s < to; s += STEP) {
+      thinnest = Math.min(thinnest, digit.circumference(s));
+    }
+    double most = (1 - share) / 2 * thinnest - APART / 2;
+    if (design.overlap() > most) {
+      throw new DesignRefused(
+          Finding.refusal(
+              "dorsal-shell-overlap",
+              "dorsal-shell.overlap",
+              String.format(
+                  Locale.ROOT,
+                  "An overlap of %.1f mm would bring the dorsal shell's flanks together on the volar"
+                      + " side; there is room for %.1f mm. Change dorsal-shell.overlap or"
+                      + " trough.wrap.",
+                  design.overlap(),
+                  Math.max(0, most)),
+              design.overlap(),
+              Math.max(0, most)));
+    }
   }
 
   private static Polygon closed(CoordinateList right) {

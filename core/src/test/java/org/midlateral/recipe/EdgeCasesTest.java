@@ -65,6 +65,13 @@ class EdgeCasesTest {
     assertMade(product("slim-little", List.of(key)));
   }
 
+  @Test
+  void flanksThatWouldMeetOnTheVolarSideAreRefused() {
+    Product met = product("slim-little", List.of("trough.wrap=0.25", "dorsal-shell.overlap=7"));
+    assertRefused(met, "dorsal-shell.overlap");
+    assertThat(met.findings()).extracting(Finding::code).contains("dorsal-shell-overlap");
+  }
+
   /** A sore spot on the back of a joint: half of its girths count from the other end. */
   @ParameterizedTest
   @ValueSource(doubles = {34.9, -34, 31, -28})

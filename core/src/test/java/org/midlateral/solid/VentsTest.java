@@ -14,8 +14,10 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.digit.Slice;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Orders;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Product;
 import org.midlateral.trough.Piece;
 
 /** Vents of both pieces: true holes, round, and only where nothing speaks against one. */
@@ -43,6 +45,29 @@ class VentsTest {
   @BeforeAll
   static void make() throws Exception {
     made = make(1);
+  }
+
+  /** Clear of both edges and of the joint, a shell of 15 mm has room for none. */
+  @Test
+  void ventsThatFindNoRoomAreTold() throws Exception {
+    Orders.Result read =
+        Orders.read(
+            Path.of("..", "samples", "slim-little.yaml"),
+            List.of(
+                "dorsal-shell.make=yes",
+                "dorsal-shell.length=15",
+                "dorsal-shell.vents.diameter=3",
+                "trough.vents.diameter=3"));
+    Product product = Product.make(read.order(), read.cautions());
+    assertThat(product.ok()).isTrue();
+    assertThat(product.findings())
+        .filteredOn(finding -> finding.code().equals("no-vents"))
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.key()).isEqualTo("dorsal-shell.vents.diameter"));
+    assertThat(product.withDocuments().findings())
+        .filteredOn(finding -> finding.code().equals("finite-elements"))
+        .extracting(Finding::text)
+        .anyMatch(text -> text.contains("leave the vents out"));
   }
 
   /** The Euler characteristic of a closed surface with k tunnels is 2 - 2 k. */

@@ -38,9 +38,10 @@ final class ClosureWords {
     texts.add(
         String.format(
             Locale.ROOT,
-            "Elastic wrap, %s wide: %d turns%s, %s laid (stretched, with the lap), %.1f layers.",
+            "Elastic wrap, %s wide: %d turn%s%s, %s laid (stretched, with the lap), %.1f layers.",
             lengths.with(wrap.width()),
             wrap.turns() * wrap.passes(),
+            wrap.turns() * wrap.passes() == 1 ? "" : "s",
             wrap.passes() > 1 ? " in " + wrap.passes() + " passes" : "",
             lengths.with(wrap.length()),
             wrap.layers()));
@@ -88,7 +89,9 @@ final class ClosureWords {
     texts.add(
         "Adhesive tape, "
             + lengths.with(closure.tape().width())
-            + " wide, one turn at each end of the dorsal shell, lapped on itself: "
+            + " wide, one turn "
+            + (closure.tape().stations().size() > 1 ? "at each end" : "round the middle")
+            + " of the dorsal shell, lapped on itself: "
             + ends
             + ". On the shell, not on the skin; fold the last end under to find it again.");
   }

@@ -34,7 +34,9 @@ public record Closure(
     List<Strap> straps,
     List<Finding> findings) {
 
-  /** Turns of tape lie this far from the ends of the shell (mm). Common practice, no source. */
+  /**
+   * The middle of a turn of tape lies at least so far from the shell's ends (mm). Common practice.
+   */
   private static final double FROM_END = 5;
 
   private static final Finding TAPE_ON_SKIN =
@@ -148,13 +150,18 @@ public record Closure(
     return List.of(strap, strap);
   }
 
-  /** Round the ends of the dorsal shell, or of the trough's flanks where there is none. */
+  /**
+   * Round both ends of the dorsal shell within its length, or of the trough's flanks where there is
+   * none.
+   */
   private static Tape tape(ClosureDesign design, OuterGirth girth, List<Solid> solids) {
     var outline = solids.get(solids.size() - 1).piece().outline();
-    double half = design.width() / 2;
-    double first = outline.flankStart() + Math.min(FROM_END, half);
-    double last = outline.flankEnd() - Math.min(FROM_END, half);
-    List<Double> stations = List.of(first, last);
+    double inset = Math.max(FROM_END, design.width() / 2);
+    double first = outline.flankStart() + inset;
+    double last = outline.flankEnd() - inset;
+    // Where two turns would lie on one another, one in the middle holds.
+    List<Double> stations =
+        last - first < design.width() ? List.of((first + last) / 2) : List.of(first, last);
     return new Tape(
         stations, stations.stream().map(s -> girth.at(s) + design.lap()).toList(), design.width());
   }

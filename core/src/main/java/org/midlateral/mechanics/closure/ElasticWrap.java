@@ -47,14 +47,16 @@ public record ElasticWrap(
     double step = design.width() * (1 - design.overlap());
     double span = Math.max(0, to - from - design.width());
     int turns = 1 + (int) Math.ceil(span / step - 1e-9);
-    int passes = (int) Math.max(1, Math.ceil(design.layers() * (1 - design.overlap()) - 1e-9));
+    // A single turn overlaps nothing: it is one layer.
+    double inPass = turns == 1 ? 1 : 1 / (1 - design.overlap());
+    int passes = (int) Math.max(1, Math.ceil(design.layers() / inPass - 1e-9));
     double length = 0;
     for (int k = 0; k < turns; k++) {
       double middle = from + Math.min((to - from) / 2, design.width() / 2);
       double station = turns == 1 ? (from + to) / 2 : middle + k * span / (turns - 1);
       length += Math.hypot(girth.at(station), turns == 1 ? 0 : step);
     }
-    double layers = passes / (1 - design.overlap());
+    double layers = passes * inPass;
     List<LevelPressure> pressures =
         levels.stream()
             .map(

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.document.bench.BenchFiles;
@@ -140,6 +142,37 @@ class ClosureTest {
     ElasticWrap twice = closure(BenchFiles.orthosis("slim-little", "closure.layers=4")).wrap();
     assertThat(twice.passes()).isEqualTo(2);
     assertThat(twice.length() - 30).isCloseTo(2 * (wrap.length() - 30), within(1e-6));
+  }
+
+  /** A band as wide as the trough is long has nothing to overlap. */
+  @Test
+  void aSingleTurnIsOneLayer() throws Exception {
+    String[] wide = {"closure.width=60", "closure.overlap=0.5", "closure.layers=1"};
+    ElasticWrap once = closure(BenchFiles.orthosis("slim-little", wide)).wrap();
+    assertThat(once.turns()).isEqualTo(1);
+    assertThat(once.layers()).isEqualTo(1);
+    wide[2] = "closure.layers=2";
+    ElasticWrap twice = closure(BenchFiles.orthosis("slim-little", wide)).wrap();
+    assertThat(twice.passes()).isEqualTo(2);
+    assertThat(twice.pressures().get(0).pressure())
+        .isCloseTo(2 * once.pressures().get(0).pressure(), within(1e-12));
+  }
+
+  /** On the shell throughout, and no turn on another. */
+  @ParameterizedTest
+  @CsvSource({"8, 2", "12, 1", "20, 1"})
+  void tapeStaysOnTheShell(double width, int turns) throws Exception {
+    Orthosis orthosis =
+        BenchFiles.orthosis("slim-little", "dorsal-shell.make=yes", "closure.width=" + width);
+    Tape tape = closure(orthosis).tape();
+    var outline = orthosis.dorsalShell().orElseThrow().piece().outline();
+    assertThat(tape.stations()).hasSize(turns);
+    assertThat(tape.stations().get(0) - width / 2)
+        .isGreaterThanOrEqualTo(outline.flankStart() - 1e-9);
+    if (turns == 2) {
+      assertThat(tape.stations().get(1) + width / 2).isLessThanOrEqualTo(outline.flankEnd() + 1e-9);
+      assertThat(tape.stations().get(1) - tape.stations().get(0)).isGreaterThanOrEqualTo(width);
+    }
   }
 
   @Test
