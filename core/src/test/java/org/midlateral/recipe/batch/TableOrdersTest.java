@@ -79,6 +79,21 @@ class TableOrdersTest {
     assertThat(read.get(6).errors().get(0).line()).isEqualTo(8);
   }
 
+  @Test
+  void theSampleTableIsInOrder() throws Exception {
+    Path sample = Path.of("..", "samples", "orders.csv");
+    int orders = 0;
+    try (OrderSource source = OrderSource.open(sample)) {
+      for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
+        Orders.Result read = raw.get().read().apply(List.of());
+        assertThat(read.errors()).isEmpty();
+        assertThat(read.cautions()).isEmpty();
+        orders++;
+      }
+    }
+    assertThat(orders).isEqualTo(5);
+  }
+
   /** As spreadsheets leave them below the last order. */
   @Test
   void rowsOfCommasAloneArePassedOver() throws Exception {
