@@ -17,6 +17,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.SolidFormat;
 import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Orders;
@@ -47,7 +48,10 @@ class InvariantsTest {
     PieceInspection trough = product.inspection().orElseThrow().trough();
     TroughDesign design = order.design().trough();
 
-    assertThat(product.findings()).filteredOn(f -> f.text().contains("trough")).isEmpty();
+    // How a piece of filament stands on the bed is a note about the printing, not about the piece.
+    assertThat(product.findings())
+        .filteredOn(f -> f.text().contains("trough") && f.severity() != Finding.Severity.NOTE)
+        .isEmpty();
     product
         .inspection()
         .orElseThrow()
