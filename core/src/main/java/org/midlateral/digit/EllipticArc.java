@@ -1,5 +1,7 @@
 package org.midlateral.digit;
 
+import java.util.Arrays;
+
 /**
  * Arc length of the ellipse y = a sin t, depth = -b cos t, from t = 0, as a Fourier series.
  *
@@ -13,17 +15,13 @@ final class EllipticArc {
   private static final int MOST = 30;
 
   private static final double NEGLIGIBLE = 1e-17;
-
-  /** Weight of r to the power k + 2 j in the term of sin 2kt. */
-  private static final double[][] WEIGHT = weights();
+  private static final double[] BINOMIAL = binomials();
 
   private final double size;
   private final double sum;
   private final double skew;
   private final double[] term;
-
-  /** How the terms change with the skew; made when first asked for, made twice it is the same. */
-  private double[] slope;
+  private final double[] slope;
 
   /**
    * The ellipse.
@@ -35,40 +33,17 @@ final class EllipticArc {
     this.sum = a + b;
     this.size = sum / 2;
     this.skew = (a - b) / sum;
-    this.term = new double[count(Math.abs(skew))];
-    double square = skew * skew;
-    double power = 1;
+    double[] power = powers(skew);
+    this.term = new double[power.length - 1];
+    this.slope = new double[power.length - 1];
     for (int k = 0; k < term.length; k++) {
-      double[] weight = WEIGHT[k];
-      double total = 0;
-      for (int j = (term.length - 1 - k) / 2; j >= 0; j--) {
-        total = total * square + weight[j];
+      double weight = k == 0 ? 1 : 1.0 / k;
+      for (int n = k; n < term.length; n += 2) {
+        double c = weight * BINOMIAL[(n - k) / 2] * BINOMIAL[(n + k) / 2];
+        term[k] += c * power[n];
+        slope[k] += n == 0 ? 0 : n * c * power[n - 1];
       }
-      term[k] = power * total;
-      power *= skew;
     }
-  }
-
-  private double[] slope() {
-    double[] made = slope;
-    if (made == null) {
-      made = new double[term.length];
-      double square = skew * skew;
-      double power = 1;
-      for (int k = 0; k < made.length; k++) {
-        double[] weight = WEIGHT[k];
-        double total = 0;
-        // A constant has no slope: the first term begins with the square.
-        int first = k == 0 ? 1 : 0;
-        for (int j = (made.length - 1 - k) / 2; j >= first; j--) {
-          total = total * square + (k + 2 * j) * weight[j];
-        }
-        made[k] = k == 0 ? skew * total : power * total;
-        power *= k == 0 ? 1 : skew;
-      }
-      slope = made;
-    }
-    return made;
   }
 
   /** Length from 0 to t (mm), signed as t. */
@@ -86,7 +61,7 @@ final class EllipticArc {
     double a = size * (1 + skew);
     double b = size * (1 - skew);
     double skewRate = 2 * (a1 * b - a * b1) / (sum * sum);
-    return (a1 + b1) / 2 * sineSeries(term, t) + size * skewRate * sineSeries(slope(), t);
+    return (a1 + b1) / 2 * sineSeries(term, t) + size * skewRate * sineSeries(slope, t);
   }
 
   /** First term times t, and the others times sin 2kt / 2k, whose divisor they carry already. */
@@ -104,27 +79,17 @@ final class EllipticArc {
     return total;
   }
 
-  /** How many powers of the skew count, from the zeroth. */
-  private static int count(double skew) {
-    double power = skew * skew;
-    int n = 3;
-    while (n < MOST && power > NEGLIGIBLE) {
-      power *= skew;
+  /** Powers of the skew from the zeroth up to one that no longer counts, and one more. */
+  private static double[] powers(double skew) {
+    double[] power = new double[MOST + 1];
+    power[0] = 1;
+    int n = 1;
+    while (n < MOST && (n < 3 || Math.abs(power[n - 1]) > NEGLIGIBLE)) {
+      power[n] = power[n - 1] * skew;
       n++;
     }
-    return n;
-  }
-
-  private static double[][] weights() {
-    double[] c = binomials();
-    double[][] weights = new double[MOST][];
-    for (int k = 0; k < MOST; k++) {
-      weights[k] = new double[(MOST - 1 - k) / 2 + 1];
-      for (int j = 0; j < weights[k].length; j++) {
-        weights[k][j] = c[j] * c[j + k] / Math.max(1, k);
-      }
-    }
-    return weights;
+    power[n] = power[n - 1] * skew;
+    return Arrays.copyOf(power, n + 1);
   }
 
   /** Coefficients of the series of the square root of 1 + x. */
