@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Checks values against each other; what was refused on its own is passed over. */
@@ -236,16 +235,17 @@ final class CrossCheck {
     }
   }
 
-  /** A process stated for a piece that is moulded by hand. */
+  /** A process chosen for a piece that is moulded by hand; the usual one may just stand there. */
   private void moulded() {
     Material material = Material.named(settings.word("material.name"));
-    Optional<Setting> stated = settings.given("print.process");
-    if (material.moulded() && stated.isPresent()) {
+    String process = settings.word("print.process");
+    Key key = KeyTable.standard().find("print.process").orElseThrow();
+    if (material.moulded() && !process.equals(key.standard().orElseThrow())) {
       String text =
           String.format(
               "print.process: %s stands beside %s, which is moulded by hand and not printed; choose"
                   + " the material that is printed, or leave print.process out.",
-              stated.get().word(), material.name());
+              process, material.name());
       double none = Double.NaN;
       cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
     }

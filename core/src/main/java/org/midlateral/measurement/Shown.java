@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Locale;
 
 /** Values as messages and files show them. */
-final class Shown {
+public final class Shown {
 
   private static final int LONGEST = 48;
 
   private Shown() {}
 
   /** A text from outside, on one line, printable and short. */
-  static String shown(String text) {
+  public static String shown(String text) {
     StringBuilder shown = new StringBuilder();
     int at = 0;
     while (at < text.length() && shown.length() < LONGEST) {

@@ -109,7 +109,8 @@ class CrossCheckTest {
     "pp, filament, true",
     "photopolymer, resin, true",
     "photopolymer, powder, false",
-    "low-temperature-sheet, powder, false",
+    "low-temperature-sheet, powder, true",
+    "low-temperature-sheet, filament, false",
   })
   void cautionsAProcessTheMaterialIsNotPrintedBy(String material, String process, boolean goes) {
     List<Finding> cautions =

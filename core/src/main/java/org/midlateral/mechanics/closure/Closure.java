@@ -35,7 +35,8 @@ public record Closure(
     List<Finding> findings) {
 
   /**
-   * The middle of a turn of tape lies at least so far from the shell's ends (mm). Common practice.
+   * The middle of a turn of tape lies at least so far from the shell's ends (mm). Common practice,
+   * no source.
    */
   private static final double FROM_END = 5;
 

@@ -31,6 +31,10 @@ final class BatchReport implements AutoCloseable {
             .get();
     try {
       Files.deleteIfExists(file);
+    } catch (IOException e) {
+      throw FileProblem.of(file, e);
+    }
+    try {
       this.out = new CSVPrinter(Files.newBufferedWriter(aside, StandardCharsets.UTF_8), format);
     } catch (IOException e) {
       throw FileProblem.of(aside, e);

@@ -17,6 +17,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.KeyTable;
 import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.Shown;
 
 /**
  * A table by RFC 4180: the first row names keys by their whole paths, every further row is an
@@ -28,8 +29,6 @@ final class TableOrders implements OrderSource {
 
   /** What stands for a byte that is not UTF-8. */
   private static final char BAD_BYTE = '\uFFFD';
-
-  private static final int LONGEST_SHOWN = 60;
 
   /** Commas alone, as spreadsheets write below the last row. */
   private static final Pattern NOTHING = Pattern.compile("[\\s,]*");
@@ -75,7 +74,7 @@ final class TableOrders implements OrderSource {
     }
     Set<String> seen = new HashSet<>();
     for (String key : keys) {
-      String shown = shown(key);
+      String shown = Shown.shown(key);
       if (key.contains("[") || KeyTable.standard().find(key).isEmpty()) {
         String near =
             KeyTable.standard().nearest(key).map(k -> "; did you mean " + k + "?").orElse("");
@@ -99,11 +98,6 @@ final class TableOrders implements OrderSource {
               + marks
               + "; allowed: commas between cells and a point in figures (RFC 4180)");
     }
-  }
-
-  private static String shown(String cell) {
-    String plain = cell.replaceAll("[^\\p{L}\\p{M}\\p{N}\\p{P}\\p{S} ]", "?");
-    return plain.length() > LONGEST_SHOWN ? plain.substring(0, LONGEST_SHOWN) + "..." : plain;
   }
 
   /** Line ends, which is what there is to count without reading the table. */
@@ -133,7 +127,7 @@ final class TableOrders implements OrderSource {
       return broken(text, "", line, "the row is not one of a table (RFC 4180)");
     }
     int place = keys.indexOf("reference");
-    String reference = place < 0 || place >= row.size() ? "" : shown(row.get(place).strip());
+    String reference = place < 0 || place >= row.size() ? "" : Shown.shown(row.get(place).strip());
     if (text.indexOf(BAD_BYTE) >= 0) {
       return broken(text, reference, line, "holds a byte that is not UTF-8; allowed: UTF-8");
     }
