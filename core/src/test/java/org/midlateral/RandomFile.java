@@ -3,10 +3,10 @@ package org.midlateral;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.KeyTable;
-import org.midlateral.measurement.Kind;
-import org.midlateral.measurement.Range;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.measurement.key.ValueKind;
+import org.midlateral.measurement.key.ValueRange;
 
 /**
  * A measurement file drawn from a row of numbers between 0 and 1: measurements in the proportions
@@ -90,9 +90,9 @@ public final class RandomFile {
   }
 
   private void design() {
-    for (Key key : KeyTable.standard().keys()) {
+    for (InputKey key : KeyTable.standard().keys()) {
       String section = key.path().split("\\.", -1)[0];
-      if (SECTIONS.contains(section) && !key.isOfItem() && key.kind() != Kind.LIST) {
+      if (SECTIONS.contains(section) && !key.isOfItem() && key.kind() != ValueKind.LIST) {
         design(key);
       }
     }
@@ -117,22 +117,22 @@ public final class RandomFile {
     entries.add("relief.bubbles=[" + String.join(", ", bubbles) + "]");
   }
 
-  private void design(Key key) {
+  private void design(InputKey key) {
     double turn = draw();
     double where = draw();
     if (turn < AT_DEFAULT) {
       return;
     }
-    if (key.kind() == Kind.CHOICE) {
+    if (key.kind() == ValueKind.CHOICE) {
       put(key.path(), key.choices().get((int) (where * 0.999 * key.choices().size())));
-    } else if (key.kind() == Kind.YES_NO) {
+    } else if (key.kind() == ValueKind.YES_NO) {
       put(key.path(), where < 0.5 ? "yes" : "no");
     } else {
-      Range refused = key.refused().orElseThrow();
-      Range usual = key.usual().orElse(refused);
-      Range range = turn < AT_DEFAULT + (1 - AT_DEFAULT) * USUAL ? usual : refused;
+      ValueRange refused = key.refused().orElseThrow();
+      ValueRange usual = key.usual().orElse(refused);
+      ValueRange range = turn < AT_DEFAULT + (1 - AT_DEFAULT) * USUAL ? usual : refused;
       double value = range.low() + where * (range.high() - range.low());
-      put(key.path(), key.kind() == Kind.COUNT ? Math.rint(value) : value);
+      put(key.path(), key.kind() == ValueKind.COUNT ? Math.rint(value) : value);
     }
   }
 

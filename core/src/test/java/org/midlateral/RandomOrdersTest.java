@@ -16,16 +16,16 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.lifecycle.AfterContainer;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.KeyTable;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Product;
-import org.midlateral.solid.MeshAudit;
+import org.midlateral.recipe.product.Product;
 import org.midlateral.solid.Solid;
 
 /**

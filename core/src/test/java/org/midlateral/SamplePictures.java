@@ -8,13 +8,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.cut.DesignRefused;
-import org.midlateral.document.Figure;
-import org.midlateral.document.Picture;
-import org.midlateral.document.View;
+import org.midlateral.document.picture.MeshFigure;
+import org.midlateral.document.picture.Picture;
+import org.midlateral.document.picture.Viewpoint;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.SkinMesh;
 
@@ -43,9 +43,9 @@ public final class SamplePictures {
     Orthosis made = Orthosis.make(order);
     Measurements measured = order.measurements();
     SkinMesh skin = SkinMesh.of(made.digit(), -measured.palmarCreaseToWeb(), List.of());
-    View view = View.from(Vector3D.of(0.45, -1, 0.85), Vector3D.Unit.PLUS_Z);
-    List<Figure> figures =
-        List.of(new Figure(made.trough().mesh(), PIECE), new Figure(skin.mesh(), SKIN));
+    Viewpoint view = Viewpoint.from(Vector3D.of(0.45, -1, 0.85), Vector3D.Unit.PLUS_Z);
+    List<MeshFigure> figures =
+        List.of(new MeshFigure(made.trough().mesh(), PIECE), new MeshFigure(skin.mesh(), SKIN));
     try (OutputStream out = Files.newOutputStream(picture)) {
       new Picture(figures, view, 640, 400).writeTo(out);
     }

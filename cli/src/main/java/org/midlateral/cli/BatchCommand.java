@@ -11,11 +11,12 @@ import java.util.function.Consumer;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
 import org.midlateral.recipe.batch.FolderInUse;
 import org.midlateral.recipe.batch.OrderSource;
+import org.midlateral.recipe.batch.OrderSources;
 import org.midlateral.recipe.batch.Outcome;
 import org.midlateral.recipe.batch.Outcome.State;
 import org.midlateral.recipe.batch.SourceProblem;
@@ -35,7 +36,7 @@ import picocli.CommandLine.Parameters;
     versionProvider = Main.Version.class)
 final class BatchCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Parameters(
       paramLabel = "ORDERS",
@@ -61,7 +62,7 @@ final class BatchCommand implements Callable<Integer> {
   @Mixin private TalkOptions talk;
   @Mixin private FormatOptions formats;
 
-  BatchCommand(Streams streams) {
+  BatchCommand(StandardStreams streams) {
     this.streams = streams;
   }
 
@@ -71,7 +72,7 @@ final class BatchCommand implements Callable<Integer> {
     if (!wrong.isEmpty()) {
       return talk.wrong(new Orders.Result(null, wrong, List.of()), streams);
     }
-    try (OrderSource source = OrderSource.open(orders)) {
+    try (OrderSource source = OrderSources.open(orders)) {
       return run(source);
     } catch (SourceProblem | FolderInUse e) {
       streams.err().println("midlateral: " + e.getMessage());
@@ -99,7 +100,7 @@ final class BatchCommand implements Callable<Integer> {
         outcome ->
             cautioned.addAndGet(outcome.state().isDone() && !outcome.text().isEmpty() ? 1 : 0);
     Map<State, Long> counts;
-    try (Progress progress = Progress.of(streams, talk.quiet(), OrderSource.count(orders))) {
+    try (Progress progress = Progress.of(streams, talk.quiet(), OrderSources.count(orders))) {
       counts = run(source, settings, count.andThen(progress));
     }
     talk.say(summary(counts), streams);

@@ -17,7 +17,7 @@ import org.midlateral.recipe.batch.Outcome.State;
 final class BatchJson implements Consumer<Outcome>, AutoCloseable {
   private final JsonGenerator json;
 
-  BatchJson(Streams streams) throws IOException {
+  BatchJson(StandardStreams streams) throws IOException {
     this.json =
         new JsonFactory()
             .createGenerator(streams.out())

@@ -3,8 +3,8 @@ package org.midlateral.cli;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Orders;
-import org.midlateral.recipe.Product;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.product.Product;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -16,12 +16,12 @@ import picocli.CommandLine.Mixin;
     versionProvider = Main.Version.class)
 final class CheckCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Mixin private InputOptions input;
   @Mixin private TalkOptions talk;
 
-  CheckCommand(Streams streams) {
+  CheckCommand(StandardStreams streams) {
     this.streams = streams;
   }
 

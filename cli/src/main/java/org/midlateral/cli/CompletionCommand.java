@@ -17,11 +17,11 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class)
 final class CompletionCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Spec private CommandSpec spec;
 
-  CompletionCommand(Streams streams) {
+  CompletionCommand(StandardStreams streams) {
     this.streams = streams;
   }
 

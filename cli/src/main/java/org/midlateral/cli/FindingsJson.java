@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 
 /** What came of reading a file, as JSON: {@code {"ok": true, "findings": [...]}}. */
 final class FindingsJson {

@@ -3,7 +3,7 @@ package org.midlateral.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 

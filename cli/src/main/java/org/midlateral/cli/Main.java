@@ -43,7 +43,7 @@ public final class Main implements Runnable {
 
   /** Runs the process's arguments and ends the process with the status. */
   public static void main(String[] arguments) {
-    System.exit(run(arguments, Streams.ofProcess()));
+    System.exit(run(arguments, StandardStreams.ofProcess()));
   }
 
   /**
@@ -53,7 +53,7 @@ public final class Main implements Runnable {
    * @param streams to write to
    * @return exit status
    */
-  static int run(String[] arguments, Streams streams) {
+  static int run(String[] arguments, StandardStreams streams) {
     try {
       int status = commandLine(streams).execute(arguments);
       if (streams.out().checkError()) {
@@ -69,7 +69,7 @@ public final class Main implements Runnable {
     }
   }
 
-  private static CommandLine commandLine(Streams streams) {
+  private static CommandLine commandLine(StandardStreams streams) {
     CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
@@ -94,7 +94,7 @@ public final class Main implements Runnable {
     throw new ParameterException(spec.commandLine(), "a command is missing");
   }
 
-  private static int wrongCommandLine(ParameterException e, Streams streams) {
+  private static int wrongCommandLine(ParameterException e, StandardStreams streams) {
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
     String sentence = String.valueOf(e.getMessage()).replaceAll("\\p{Cntrl}+", " ");
     streams.err().println(command + ": " + sentence);
@@ -102,7 +102,7 @@ public final class Main implements Runnable {
     return ExitStatus.WRONG_INPUT.code();
   }
 
-  private static int failed(Exception e, Streams streams) {
+  private static int failed(Exception e, StandardStreams streams) {
     if (e instanceof IOException || e instanceof UncheckedIOException) {
       streams.err().println("midlateral: a file or stream failed: " + e.getMessage());
       return ExitStatus.MACHINE.code();
@@ -110,7 +110,7 @@ public final class Main implements Runnable {
     return defect(e, streams);
   }
 
-  private static int defect(Throwable e, Streams streams) {
+  private static int defect(Throwable e, StandardStreams streams) {
     StackTraceElement[] trace = e.getStackTrace();
     String where = trace.length == 0 ? "" : " at " + trace[0];
     streams

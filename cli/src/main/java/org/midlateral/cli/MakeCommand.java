@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
-import org.midlateral.measurement.Orders;
-import org.midlateral.recipe.FormerParts;
-import org.midlateral.recipe.Product;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Report;
+import org.midlateral.recipe.product.FormerParts;
+import org.midlateral.recipe.product.Product;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Option;
     versionProvider = Main.Version.class)
 final class MakeCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Mixin private InputOptions input;
   @Mixin private TalkOptions talk;
@@ -50,7 +50,7 @@ final class MakeCommand implements Callable<Integer> {
       description = "Writes the parts and their report, without mechanics and bench documents.")
   private boolean partsOnly;
 
-  MakeCommand(Streams streams) {
+  MakeCommand(StandardStreams streams) {
     this.streams = streams;
   }
 
@@ -111,7 +111,7 @@ final class MakeCommand implements Callable<Integer> {
   }
 
   /** Says what became of a file that could not be written. */
-  static int failed(FileProblem problem, Streams streams) {
+  static int failed(FileProblem problem, StandardStreams streams) {
     String way = problem.kind() == FileProblem.Kind.EXISTS ? " Give --force to replace it." : "";
     streams.err().println("midlateral: " + problem.getMessage() + way);
     return switch (problem.kind()) {

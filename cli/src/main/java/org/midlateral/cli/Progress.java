@@ -16,14 +16,14 @@ import org.midlateral.recipe.batch.Outcome;
 final class Progress implements Consumer<Outcome>, AutoCloseable {
   private static final long LINE_EVERY = 10_000_000_000L;
 
-  private final Streams streams;
+  private final StandardStreams streams;
   private final boolean quiet;
   private final Optional<ProgressBar> bar;
   private final long begun = System.nanoTime();
   private long lastLine = begun;
   private long count;
 
-  private Progress(Streams streams, boolean quiet, Optional<ProgressBar> bar) {
+  private Progress(StandardStreams streams, boolean quiet, Optional<ProgressBar> bar) {
     this.streams = streams;
     this.quiet = quiet;
     this.bar = bar;
@@ -34,7 +34,7 @@ final class Progress implements Consumer<Outcome>, AutoCloseable {
    *
    * @param orders how many there are, roughly
    */
-  static Progress of(Streams streams, boolean quiet, long orders) {
+  static Progress of(StandardStreams streams, boolean quiet, long orders) {
     boolean drawn = !quiet && terminal();
     return new Progress(streams, quiet, drawn ? Optional.of(bar(orders)) : Optional.empty());
   }

@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Refit;
-import org.midlateral.recipe.RefitReport;
+import org.midlateral.recipe.refit.Refit;
+import org.midlateral.recipe.refit.RefitReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -28,7 +28,7 @@ import picocli.CommandLine.Option;
     versionProvider = Main.Version.class)
 final class RefitCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Mixin private InputOptions input;
   @Mixin private TalkOptions talk;
@@ -40,7 +40,7 @@ final class RefitCommand implements Callable<Integer> {
       description = "Measurement file of the same finger, measured later.")
   private Path against;
 
-  RefitCommand(Streams streams) {
+  RefitCommand(StandardStreams streams) {
     this.streams = streams;
   }
 

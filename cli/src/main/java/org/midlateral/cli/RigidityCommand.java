@@ -6,16 +6,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
-import org.midlateral.recipe.Bands;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Rigidity;
-import org.midlateral.recipe.RigidityReport;
+import org.midlateral.recipe.rigidity.Bands;
+import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.recipe.rigidity.RigidityRecipe;
+import org.midlateral.recipe.rigidity.RigidityReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -37,7 +38,7 @@ final class RigidityCommand implements Callable<Integer> {
   private static final double MOST_WRAP = 0.6;
   private static final int MOST_SAMPLES = 100_000;
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Spec private CommandSpec spec;
   @Mixin private InputOptions input;
@@ -81,7 +82,7 @@ final class RigidityCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Replaces a picture that exists.")
   private boolean force;
 
-  RigidityCommand(Streams streams) {
+  RigidityCommand(StandardStreams streams) {
     this.streams = streams;
   }
 
@@ -120,7 +121,7 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
-    Rigidity rigidity = Rigidity.of(Orthosis.make(order), compared);
+    Rigidity rigidity = RigidityRecipe.of(Orthosis.make(order), compared);
     Bands bands = samples == 0 ? null : Bands.sample(order, samples, seed, tapeError);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);

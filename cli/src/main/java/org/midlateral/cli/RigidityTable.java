@@ -3,8 +3,8 @@ package org.midlateral.cli;
 import java.util.Locale;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
-import org.midlateral.recipe.Bands;
-import org.midlateral.recipe.Rigidity;
+import org.midlateral.recipe.rigidity.Bands;
+import org.midlateral.recipe.rigidity.Rigidity;
 
 /** Rigidity as tables for a person. */
 final class RigidityTable {

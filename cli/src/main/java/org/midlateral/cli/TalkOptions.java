@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine.Option;
 
 /** How much a command says, and in what form. */
@@ -25,7 +25,7 @@ final class TalkOptions {
   }
 
   /** Tells what came of reading a file. */
-  void tell(Orders.Result result, Streams streams) {
+  void tell(Orders.Result result, StandardStreams streams) {
     for (InputError error : result.errors()) {
       streams.err().println(error.message());
     }
@@ -33,7 +33,7 @@ final class TalkOptions {
   }
 
   /** Tells what is wrong with an input, in the form asked for; gives the exit status. */
-  int wrong(Orders.Result read, Streams streams) throws IOException {
+  int wrong(Orders.Result read, StandardStreams streams) throws IOException {
     if (json) {
       streams.out().print(FindingsJson.text(read));
     } else {
@@ -43,7 +43,7 @@ final class TalkOptions {
   }
 
   /** Tells findings; when quiet, refusals only. */
-  void tell(List<Finding> findings, Streams streams) {
+  void tell(List<Finding> findings, StandardStreams streams) {
     for (Finding finding : findings) {
       if (!quiet || finding.severity() == Finding.Severity.REFUSAL) {
         streams.err().println(FindingsJson.level(finding.severity()) + ": " + finding.text());
@@ -52,7 +52,7 @@ final class TalkOptions {
   }
 
   /** Says a sentence, unless told to be quiet. */
-  void say(String sentence, Streams streams) {
+  void say(String sentence, StandardStreams streams) {
     if (!quiet) {
       streams.err().println(sentence);
     }

@@ -6,9 +6,9 @@ import java.util.concurrent.Callable;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.document.bench.MeasuringForm;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.LengthUnit;
-import org.midlateral.measurement.Template;
+import org.midlateral.measurement.file.Template;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Main.Version.class)
 final class TemplateCommand implements Callable<Integer> {
 
-  private final Streams streams;
+  private final StandardStreams streams;
 
   @Spec private CommandSpec spec;
 
@@ -51,7 +51,7 @@ final class TemplateCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Replaces a file that exists.")
   private boolean force;
 
-  TemplateCommand(Streams streams) {
+  TemplateCommand(StandardStreams streams) {
     this.streams = streams;
   }
 
@@ -66,7 +66,7 @@ final class TemplateCommand implements Callable<Integer> {
     }
     byte[] bytes =
         sheet
-            ? MeasuringForm.pdf(unit, Paper.usualWith(unit))
+            ? MeasuringForm.pdf(unit, PaperSize.usualWith(unit))
             : Template.text(unit).getBytes(StandardCharsets.UTF_8);
     try {
       WholeFile.write(out, stream -> stream.write(bytes), force);

@@ -156,8 +156,9 @@ class MainTest {
             throw new java.io.IOException("no space left");
           }
         };
-    Streams streams =
-        new Streams(new PrintStream(full), new PrintStream(OutputStream.nullOutputStream()));
+    StandardStreams streams =
+        new StandardStreams(
+            new PrintStream(full), new PrintStream(OutputStream.nullOutputStream()));
 
     assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(4);
   }
@@ -172,7 +173,8 @@ class MainTest {
             throw new IllegalStateException("broken on purpose");
           }
         };
-    Streams streams = new Streams(broken, new PrintStream(err, true, StandardCharsets.UTF_8));
+    StandardStreams streams =
+        new StandardStreams(broken, new PrintStream(err, true, StandardCharsets.UTF_8));
 
     assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(1);
     assertThat(err.toString(StandardCharsets.UTF_8).lines())

@@ -16,8 +16,8 @@ record Run(int status, String out, String err) {
   static Run of(String... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Streams streams =
-        new Streams(
+    StandardStreams streams =
+        new StandardStreams(
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8));
     int status = Main.run(arguments, streams);

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 

@@ -6,7 +6,7 @@
  * proximal of the web clearance station the edge only runs inward (G11); no corner is sharper than
  * 1.5 mm. Input: measurements, the trough's design, the digit surface. Output: {@link
  * org.midlateral.cut.Outline}, a JTS polygon with x = girth and y = station (mm). A design without
- * room is refused ({@link org.midlateral.cut.DesignRefused}).
+ * room is refused ({@link org.midlateral.measurement.DesignRefused}).
  *
  * <p>The unrolled plane keeps girths and stations, not lengths in between; whoever needs true
  * lengths measures on the surface.

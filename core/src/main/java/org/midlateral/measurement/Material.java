@@ -57,7 +57,7 @@ public record Material(
    *
    * @throws IllegalArgumentException where it has none of that name
    */
-  static Material named(String name) {
+  public static Material named(String name) {
     return all().stream()
         .filter(material -> material.name.equals(name))
         .findFirst()
@@ -94,7 +94,7 @@ public record Material(
   }
 
   /** Whether it may be printed by a process: as far as is known, and where it is printed at all. */
-  boolean goesWith(String process) {
+  public boolean goesWith(String process) {
     return madeBy.isEmpty() || moulded() || madeBy.contains(process);
   }
 

@@ -9,29 +9,29 @@ import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** Rows of a table in the shared data; our own files, so what is amiss in one is a defect. */
-final class SharedTable {
+public final class SharedTable {
 
   /**
    * One row.
    *
    * @param fields value by field name, as YAML gives it
    */
-  record Row(Map<?, ?> fields) {
+  public record Row(Map<?, ?> fields) {
 
-    boolean has(String field) {
+    public boolean has(String field) {
       return fields.containsKey(field);
     }
 
-    String text(String field) {
+    public String text(String field) {
       return optional(field)
           .orElseThrow(() -> new IllegalStateException("no " + field + " in " + fields));
     }
 
-    Optional<String> optional(String field) {
+    public Optional<String> optional(String field) {
       return Optional.ofNullable(fields.get(field)).map(Object::toString);
     }
 
-    List<String> list(String field) {
+    public List<String> list(String field) {
       List<String> list = new ArrayList<>();
       if (fields.get(field) instanceof List<?> values) {
         values.forEach(value -> list.add(value.toString()));
@@ -43,13 +43,13 @@ final class SharedTable {
   private SharedTable() {}
 
   /** The whole of a resource. */
-  static Object load(String resource) {
+  public static Object load(String resource) {
     return new Load(LoadSettings.builder().setLabel(resource).build())
         .loadFromString(SharedData.text(resource));
   }
 
   /** Rows of a list of mappings. */
-  static List<Row> rows(Object list) {
+  public static List<Row> rows(Object list) {
     List<Row> rows = new ArrayList<>();
     for (Object row : (List<?>) list) {
       rows.add(new Row((Map<?, ?>) row));

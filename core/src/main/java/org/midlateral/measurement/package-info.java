@@ -1,13 +1,13 @@
 /**
- * What was measured and what was chosen: reads and writes measurement files, and knows every key.
+ * What was measured and what was chosen, as records, with the tables they draw on.
  *
- * <p>In: a YAML 1.2 (or JSON) text and overrides. Out: an {@link org.midlateral.measurement.Order}
- * whose every value lies in the range that the key table allows, or all errors at once, each with
- * file, line, key, value and what is allowed. Values outside the usual range come with cautions.
+ * <p>Output: {@link org.midlateral.measurement.Order}, of {@link
+ * org.midlateral.measurement.Measurements} and {@link org.midlateral.measurement.Design}. Records
+ * carry mm and radians. What is found about an order is a {@link
+ * org.midlateral.measurement.Finding}, what is wrong with a file an {@link
+ * org.midlateral.measurement.InputError}, and a design that cannot be made on its finger a {@link
+ * org.midlateral.measurement.DesignRefused}.
  *
- * <p>Units: files carry mm, cm or inches, and degrees; records carry mm and radians. Sources of the
- * ranges stand beside them in the key table.
- *
- * <p>Not here: whether the design can be made on that finger. That is for the geometry to say.
+ * <p>Files are read in {@link org.midlateral.measurement.file}.
  */
 package org.midlateral.measurement;

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /**
  * Cuts a closed triangle mesh with planes into closed loops.

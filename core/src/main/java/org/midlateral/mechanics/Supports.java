@@ -2,10 +2,10 @@ package org.midlateral.mechanics;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.SupportDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 

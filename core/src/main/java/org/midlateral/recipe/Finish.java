@@ -5,18 +5,18 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
+import org.midlateral.piece.Piece;
+import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
-import org.midlateral.trough.Label;
-import org.midlateral.trough.Piece;
-import org.midlateral.trough.Raised;
+import org.midlateral.trough.ReferenceLabel;
 
 /**
  * What is added to a piece once its shape stands: the reference raised on its outside, and vents
@@ -69,14 +69,15 @@ record Finish(Order order, Relief relief) {
         LABEL_WIDTH
             * piece.outline().wrap()
             * Math.min(piece.digit().circumference(from), piece.digit().circumference(to));
-    Geometry label = Label.on(piece, order.measurements().reference(), from, to, width);
+    Geometry label = ReferenceLabel.on(piece, order.measurements().reference(), from, to, width);
     if (order.measurements().hand() == Hand.LEFT) {
       // A left hand's pieces are mirrored when all is done; letters must come out readable.
       label = AffineTransformation.reflectionInstance(0, 0, 0, 1).transform(label);
     }
     Optional<Raised> mark = piece.raised();
     Geometry all = mark.isPresent() ? label.union(mark.get().shape()) : label;
-    return piece.withRaised(new Raised(all, mark.map(Raised::height).orElse(Label.HEIGHT)));
+    return piece.withRaised(
+        new Raised(all, mark.map(Raised::height).orElse(ReferenceLabel.HEIGHT)));
   }
 
   private Piece vented(Piece piece, Design.Vents vents, double offFlank) {

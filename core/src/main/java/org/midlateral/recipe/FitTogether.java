@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.mechanics.Donning;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.Gap;
+import org.midlateral.piece.Piece;
 import org.midlateral.shell.DorsalShell;
-import org.midlateral.solid.Gap;
-import org.midlateral.solid.GoingOn;
-import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.Solid;
-import org.midlateral.solid.Spread;
-import org.midlateral.trough.Piece;
 
 /**
  * Whether the two pieces go together: worn, and on the way.
@@ -31,7 +31,7 @@ public record FitTogether(
     Gap smallest,
     boolean meeting,
     Spread fitGap,
-    GoingOn goingOn,
+    Donning goingOn,
     double allowable,
     OptionalDouble largestOverlap) {
   private static final double GAP_TOLERANCE = 0.05;
@@ -44,17 +44,18 @@ public record FitTogether(
    * @param shell the dorsal piece
    * @param tree the tree over its mesh
    */
-  static FitTogether of(Orthosis made, MeshTree trough, Solid shell, MeshTree tree) {
+  static FitTogether of(
+      Orthosis made, BoundingVolumeHierarchy trough, Solid shell, BoundingVolumeHierarchy tree) {
     Gap smallest = trough.gap(tree);
     Design design = made.order().design();
     double overlap = design.dorsalShell().overlap();
-    GoingOn goingOn = GoingOn.of(made.trough().piece(), shell.piece(), overlap);
+    Donning goingOn = Donning.of(made.trough().piece(), shell.piece(), overlap);
     double allowable = Material.of(design.material()).allowableStrain();
     OptionalDouble largest =
         goingOn.strain() > allowable ? largestOverlap(made, allowable) : OptionalDouble.empty();
     return new FitTogether(
         smallest,
-        smallest.distance() <= 0 || trough.meetings(tree, 1).length > 0,
+        smallest.distance() <= 0 || trough.intersections(tree, 1).length > 0,
         fitGap(made, shell, trough, smallest.distance()),
         goingOn,
         allowable,
@@ -62,7 +63,8 @@ public record FitTogether(
   }
 
   /** Gap from the shell's inside, where it lies over the trough, to the trough. */
-  private static Spread fitGap(Orthosis made, Solid shell, MeshTree trough, double smallest) {
+  private static Spread fitGap(
+      Orthosis made, Solid shell, BoundingVolumeHierarchy trough, double smallest) {
     double wrap = made.trough().piece().outline().wrap();
     double sum = 0;
     double most = 0;
@@ -111,7 +113,7 @@ public record FitTogether(
               new DorsalShellDesign(
                   d.make(), d.length(), overlap, d.fitGap(), d.clearance(), d.wall(), d.vents()));
       Piece shell = DorsalShell.of(other, made.digit(), made.bare(), made.relief());
-      return GoingOn.of(made.relief().over(made.bare()), shell, overlap).strain();
+      return Donning.of(made.relief().over(made.bare()), shell, overlap).strain();
     } catch (DesignRefused e) {
       return Double.POSITIVE_INFINITY;
     }

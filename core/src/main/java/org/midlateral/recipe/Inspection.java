@@ -11,17 +11,17 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
+import org.midlateral.inspection.Conformance.Spot;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.piece.Piece;
 import org.midlateral.relief.ReliefBubble;
-import org.midlateral.solid.Conformance.Spot;
-import org.midlateral.solid.MeshTree;
 import org.midlateral.solid.SkinMesh;
 import org.midlateral.solid.Solid;
-import org.midlateral.trough.Piece;
 
 /**
  * What is measured on an orthosis before anything of it is written.
@@ -55,11 +55,11 @@ public record Inspection(
    *
    * @param beside takes what can be done beside the rest
    */
-  static Inspection of(Orthosis made, Executor beside) {
+  public static Inspection of(Orthosis made, Executor beside) {
     Design design = made.order().design();
     List<Spot> centres = centres(made);
     Piece volar = made.trough().piece();
-    MeshTree tree = MeshTree.of(made.trough());
+    BoundingVolumeHierarchy tree = made.trough().hierarchy();
     PieceInspection trough =
         PieceInspection.of(
             made.trough(),
@@ -71,7 +71,7 @@ public record Inspection(
     Optional<FitTogether> together = Optional.empty();
     if (made.dorsalShell().isPresent()) {
       Solid solid = made.dorsalShell().get();
-      MeshTree over = MeshTree.of(solid);
+      BoundingVolumeHierarchy over = solid.hierarchy();
       double clearance = design.dorsalShell().clearance();
       List<Spot> dorsal =
           centres.stream()
@@ -168,7 +168,7 @@ public record Inspection(
   }
 
   /** Whether what speaks against the orthosis is its meshes alone, so that finer ones may do. */
-  boolean mendable() {
+  public boolean mendable() {
     return !ok() && refusals().allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
   }
 
@@ -176,7 +176,7 @@ public record Inspection(
    * Whether less speaks against this orthosis than against another: first whether it is its mesh
    * alone, then how many refusals there are, then how far the worst is off its limit.
    */
-  boolean isBetterThan(Inspection other) {
+  public boolean isBetterThan(Inspection other) {
     boolean mere = ok() || mendable();
     boolean othersMere = other.ok() || other.mendable();
     if (mere != othersMere) {

@@ -4,23 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.piece.Piece;
+import org.midlateral.piece.Waist;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
-import org.midlateral.trough.Piece;
 import org.midlateral.trough.Trough;
-import org.midlateral.trough.Waist;
 
 /**
  * One order made, with every stage on the way: measurements, digit surface, outline, trough,
@@ -70,8 +70,8 @@ public record Orthosis(
       return new Orthosis(order, digit, relief, bare, trough, Optional.empty());
     }
     // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
-    Beside<Solid> shell =
-        Beside.begin(
+    Concurrent<Solid> shell =
+        Concurrent.begin(
             () ->
                 solid(
                     finish.dorsalShell(DorsalShell.of(design, digit, bare, relief)),

@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import org.midlateral.inspection.Conformance;
+import org.midlateral.inspection.Conformance.Spot;
 import org.midlateral.measurement.Finding;
-import org.midlateral.solid.Conformance;
-import org.midlateral.solid.Conformance.Spot;
-import org.midlateral.solid.MeshAudit;
-import org.midlateral.solid.MeshTree;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.solid.Solid;
 
 /**
@@ -39,7 +39,11 @@ public record PieceInspection(
    * @param beside takes what can be done beside the rest
    */
   static PieceInspection of(
-      Solid solid, MeshTree tree, double leastGap, List<Spot> centres, Executor beside) {
+      Solid solid,
+      BoundingVolumeHierarchy tree,
+      double leastGap,
+      List<Spot> centres,
+      Executor beside) {
     CompletableFuture<MeshAudit> audit =
         CompletableFuture.supplyAsync(() -> MeshAudit.of(tree), beside);
     Conformance conformance = Conformance.of(solid, tree, leastGap, centres);
@@ -74,7 +78,7 @@ public record PieceInspection(
                   + " of this finger; make %1$s.wall thinner, lower relief.height or trough.flare,"
                   + " or widen relief.length, relief.width or trough.flare-width.",
               name,
-              audit.meetings(),
+              audit.selfIntersections(),
               0));
       // What else is measured on a folded surface says nothing more.
       return found;

@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.PrintProcess;
-import org.midlateral.solid.Pose;
-import org.midlateral.solid.PrintPose;
+import org.midlateral.pose.Pose;
+import org.midlateral.pose.PrintPose;
 
 /**
  * Whether the pieces suit the process they are printed by, and how they lie on its bed.
@@ -32,7 +32,7 @@ public record PrintCheck(
   private static final double UPRIGHT = 45;
 
   /** Looks at what was inspected. */
-  static PrintCheck of(Orthosis made, Inspection inspected) {
+  public static PrintCheck of(Orthosis made, Inspection inspected) {
     PrintProcess process = PrintProcess.of(made.order().design().print().process());
     Map<String, PrintPose> poses = new LinkedHashMap<>();
     List<Finding> findings = new ArrayList<>();
@@ -106,12 +106,12 @@ public record PrintCheck(
   }
 
   /** The turn of a piece on the bed. */
-  Pose pose(String piece) {
+  public Pose pose(String piece) {
     return poses.get(piece).pose();
   }
 
   /** The block of the report. */
-  Report.Print block(String material, Map<String, Report.PartLine> parts, Double gap) {
+  public Report.Print block(String material, Map<String, Report.PartLine> parts, Double gap) {
     Map<String, Report.PrintPart> lines = new LinkedHashMap<>();
     poses.forEach(
         (name, chosen) -> {

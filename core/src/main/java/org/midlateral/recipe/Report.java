@@ -18,10 +18,10 @@ import java.util.Locale;
 import java.util.Map;
 import org.midlateral.document.bench.BenchBlocks.BlankBlock;
 import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
+import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
-import org.midlateral.solid.Spread;
 
 /**
  * The report of one order: report.json. Lengths in mm, forces in N, stresses in MPa, masses in g,
@@ -56,7 +56,7 @@ public record Report(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Line(
       String level, String code, String key, String text, Double value, Double limit) {
-    static Line of(Finding finding) {
+    public static Line of(Finding finding) {
       return new Line(
           finding.severity().name().toLowerCase(Locale.ROOT),
           finding.code(),
@@ -163,11 +163,11 @@ public record Report(
       @JsonProperty("documentsMs") double documents,
       @JsonProperty("writeMs") double write) {
 
-    Timing withDocuments(double ms) {
+    public Timing withDocuments(double ms) {
       return new Timing(geometry, checks, ms, write);
     }
 
-    Timing withWrite(double ms) {
+    public Timing withWrite(double ms) {
       return new Timing(geometry, checks, documents, ms);
     }
   }
@@ -184,7 +184,7 @@ public record Report(
   }
 
   /** A report, or a part of one, as JSON that ends with a line feed. */
-  static String text(Object report) {
+  public static String text(Object report) {
     try {
       return JSON.writeValueAsString(report) + "\n";
     } catch (JsonProcessingException e) {

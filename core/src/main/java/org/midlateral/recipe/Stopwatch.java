@@ -1,21 +1,21 @@
 package org.midlateral.recipe;
 
 /** Adds up where the time goes. */
-final class Stopwatch {
+public final class Stopwatch {
   private long last = System.nanoTime();
   private double geometry;
   private double checks;
 
-  void geometryEnds() {
+  public void geometryEnds() {
     geometry += lap();
   }
 
-  void checksEnd() {
+  public void checksEnd() {
     checks += lap();
   }
 
   /** What was counted so far, in milliseconds; nothing drawn or written yet. */
-  Report.Timing timing() {
+  public Report.Timing timing() {
     return new Report.Timing(geometry, checks, 0, 0);
   }
 

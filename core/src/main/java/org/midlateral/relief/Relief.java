@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.trough.GapField;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
 
 /**
  * The relief bubbles of one design: the pair over the collateral ligaments, where it is made, and

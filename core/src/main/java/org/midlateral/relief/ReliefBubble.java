@@ -1,7 +1,7 @@
 package org.midlateral.relief;
 
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.trough.GapField;
+import org.midlateral.piece.GapField;
 
 /**
  * A smooth local rise of the gap: h(1 - rho²)³ inside its elliptic footprint, zero outside. The

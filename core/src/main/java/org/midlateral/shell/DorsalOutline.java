@@ -7,10 +7,10 @@ import org.locationtech.jts.geom.CoordinateList;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.Corner;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.DorsalShellDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 
 /**

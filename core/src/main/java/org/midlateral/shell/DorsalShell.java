@@ -1,16 +1,16 @@
 package org.midlateral.shell;
 
 import java.util.Locale;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
+import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
-import org.midlateral.trough.GapField;
-import org.midlateral.trough.Piece;
-import org.midlateral.trough.Raised;
 
 /** Makes the dorsal piece: it lies over the trough's rims and closes the tube. */
 public final class DorsalShell {

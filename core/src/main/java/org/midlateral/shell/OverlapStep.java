@@ -1,7 +1,7 @@
 package org.midlateral.shell;
 
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.trough.GapField;
+import org.midlateral.piece.GapField;
 
 /**
  * Gap of the dorsal shell: its own clearance over the dorsum, and a fit gap over the outside of the

@@ -2,7 +2,7 @@ package org.midlateral.solid;
 
 import java.util.Arrays;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.Piece;
 
 /**
  * Two maps of a piece's mid-surface to the plane, both from the angle t off its midline and the

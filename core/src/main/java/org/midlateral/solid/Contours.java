@@ -10,8 +10,8 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.digit.Slice;
-import org.midlateral.trough.Piece;
-import org.midlateral.trough.Raised;
+import org.midlateral.piece.Piece;
+import org.midlateral.piece.Raised;
 
 /**
  * Points along the foot and along the brow of what is raised on a piece, so that its mesh follows
@@ -66,7 +66,7 @@ final class Contours {
   }
 
   /** The contours of what is raised on a piece; none where nothing is. */
-  static Contours of(Piece piece, OffsetSurface surface, Density density) {
+  static Contours of(Piece piece, OffsetSurface surface, SizingField density) {
     if (piece.raised().isEmpty()) {
       return new Contours(surface, new Raised(NOTHING, 0), NOTHING);
     }
@@ -82,7 +82,7 @@ final class Contours {
     return contours;
   }
 
-  private void add(Piece piece, Density density, Geometry shape, double spacing, double high) {
+  private void add(Piece piece, SizingField density, Geometry shape, double spacing, double high) {
     for (int i = 0; i < shape.getNumGeometries(); i++) {
       Polygon polygon = (Polygon) shape.getGeometryN(i);
       add(piece, density, polygon.getExteriorRing(), spacing, high);
@@ -93,7 +93,7 @@ final class Contours {
   }
 
   /** How far the lattice keeps from a contour's point (mm). */
-  static double keepOff(Density density, double station) {
+  static double keepOff(SizingField density, double station) {
     return Math.min(KEEP_OFF, CLEAR * density.spacing(station));
   }
 
@@ -101,7 +101,7 @@ final class Contours {
    * Points evenly along a ring, as lengths count where steps round the finger are narrower; closer
    * where the lattice is finer.
    */
-  private void add(Piece piece, Density density, LineString ring, double spacing, double high) {
+  private void add(Piece piece, SizingField density, LineString ring, double spacing, double high) {
     if (ring.getLength() < LEAST_RING) {
       return;
     }

@@ -2,9 +2,9 @@ package org.midlateral.solid;
 
 import java.util.Locale;
 import org.locationtech.jts.geom.LineString;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.Piece;
 
 /**
  * One closed edge of a piece: where inner and outer surface end, and the rim between them begins.
@@ -42,7 +42,7 @@ final class EdgeLoop {
    * @throws DesignRefused where the surface folds at the edge
    */
   static EdgeLoop inside(
-      Piece piece, OffsetSurface surface, LineString ring, Chart chart, Density density)
+      Piece piece, OffsetSurface surface, LineString ring, Chart chart, SizingField density)
       throws DesignRefused {
     EdgeLoop loop = null;
     double bend = BEND;

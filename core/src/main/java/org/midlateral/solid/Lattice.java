@@ -29,7 +29,7 @@ final class Lattice {
       double[] station,
       int[] loopStart,
       Chart chart,
-      Density density,
+      SizingField density,
       double keepOff) {
     int n = angle.length;
     double[] u = new double[n];
@@ -92,7 +92,7 @@ final class Lattice {
   private record Rows(double[] v, double[] step, int[] half, boolean[][] in) {
 
     /** Rows that stand evenly between two ends, each as far from the last as its spacing asks. */
-    static Rows between(double low, double high, double widest, Chart chart, Density density) {
+    static Rows between(double low, double high, double widest, Chart chart, SizingField density) {
       double[] at = new double[16];
       int n = 0;
       double next = low;
@@ -170,7 +170,7 @@ final class Lattice {
       }
     }
 
-    Lattice collect(Chart chart, Density density) {
+    Lattice collect(Chart chart, SizingField density) {
       int most = 0;
       for (boolean[] row : in) {
         most += row.length;

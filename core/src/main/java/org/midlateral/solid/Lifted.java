@@ -3,7 +3,8 @@ package org.midlateral.solid;
 import java.util.Arrays;
 import java.util.List;
 import org.midlateral.digit.Slice;
-import org.midlateral.trough.Piece;
+import org.midlateral.mesh.query.MedianSplit;
+import org.midlateral.piece.Piece;
 
 /** The points of a piece's domain with their places on its inner surface. */
 final class Lifted {
@@ -90,8 +91,7 @@ final class Lifted {
     for (int i = 0; i < size; i++) {
       System.arraycopy(frame, 6 * i, xyz, 3 * i, 3);
     }
-    int n = corners.length / 3;
-    int[] order = Halving.order(xyz, corners, 0, n, MeshTree.power(n));
+    int[] order = MedianSplit.order(xyz, corners);
     int[] ordered = new int[corners.length];
     int[] number = new int[size];
     Arrays.setAll(number, i -> i < fixed ? i : -1);

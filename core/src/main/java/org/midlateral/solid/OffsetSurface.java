@@ -1,14 +1,14 @@
 package org.midlateral.solid;
 
 import org.midlateral.digit.Slice;
-import org.midlateral.trough.GapField;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
 
 /**
  * The inner surface of a piece, exactly: skin + gap along the skin's normal, with the inner
  * surface's own normal. Not for use by two threads at once.
  */
-final class OffsetSurface {
+public final class OffsetSurface {
   private final GapField gap;
   private final double turn;
   private final double[] skin = new double[18];
@@ -17,7 +17,7 @@ final class OffsetSurface {
   private final double[] byAngle = new double[3];
   private final double[] byStation = new double[3];
 
-  OffsetSurface(Piece piece) {
+  public OffsetSurface(Piece piece) {
     this.gap = piece.gap();
     this.turn = piece.dorsal() ? Math.PI : 0;
   }
@@ -48,7 +48,7 @@ final class OffsetSurface {
    * @param uniform whether the gap is the same all round at this slice
    * @param point receives x, y, z of the inner point (mm) and of the normal, at 6 * index
    */
-  void at(Slice slice, double own, boolean uniform, double[] point, int index) {
+  public void at(Slice slice, double own, boolean uniform, double[] point, int index) {
     double t = skinAngle(own);
     slice.jet(t, skin);
     cross(skin, 3, skin, 6, n);

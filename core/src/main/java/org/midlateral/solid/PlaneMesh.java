@@ -30,7 +30,7 @@ final class PlaneMesh {
    * @param contours further points that must be kept
    * @param density spacing of the points on the mid-surface
    */
-  static PlaneMesh fill(List<EdgeLoop> loops, Contours contours, Chart chart, Density density) {
+  static PlaneMesh fill(List<EdgeLoop> loops, Contours contours, Chart chart, SizingField density) {
     int onLoops = loops.stream().mapToInt(EdgeLoop::vertices).sum();
     double[] angle = new double[onLoops];
     double[] station = new double[onLoops];
@@ -62,7 +62,7 @@ final class PlaneMesh {
     }
     int[] hull = Delaunay.triangulate(stretched, mu);
     int[] corners = within(hull, loopStart);
-    Relaxation.nearLoops(angle, station, corners, onLoops, fixed, chart);
+    LaplacianSmoothing.nearLoops(angle, station, corners, onLoops, fixed, chart);
     return new PlaneMesh(angle, station, corners, onLoops);
   }
 

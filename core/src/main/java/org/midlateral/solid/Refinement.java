@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import org.midlateral.mesh.HalfEdges;
 
 /**
  * Adds points to a triangulated domain where flat triangles would stand too far from the surfaces
@@ -78,7 +79,7 @@ final class Refinement {
     for (int t = 0; t < end; t += 3) {
       int side = toHalve(t);
       if (side >= 0) {
-        int middle = points.addMiddle(net.corner[side], net.corner[Sides.after(side)]);
+        int middle = points.addMiddle(net.corner[side], net.corner[HalfEdges.after(side)]);
         place(middle);
         net.split(side, middle);
       }
@@ -115,7 +116,7 @@ final class Refinement {
 
   private void measure(int t, int i) {
     int a = net.corner[t + i];
-    int b = net.corner[Sides.after(t + i)];
+    int b = net.corner[HalfEdges.after(t + i)];
     double qq = 0;
     double qn = 0;
     double nn = 0;
@@ -135,6 +136,7 @@ final class Refinement {
   private boolean isDivisible(int side, double square) {
     return net.twin[side] >= 0
         && square > SHORTEST * SHORTEST
-        && points.thickness(net.corner[side]) == points.thickness(net.corner[Sides.after(side)]);
+        && points.thickness(net.corner[side])
+            == points.thickness(net.corner[HalfEdges.after(side)]);
   }
 }

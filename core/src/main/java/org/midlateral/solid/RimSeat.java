@@ -2,7 +2,7 @@ package org.midlateral.solid;
 
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.Piece;
 
 /**
  * Finds where on the inner surface a rim must start for its crest to stand over a point of the

@@ -6,7 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.Piece;
 
 /**
  * Points spread along a ring of the outline, evenly on the mid-surface, denser in sharp bends: an
@@ -60,7 +60,7 @@ final class RingSamples {
       Piece piece,
       OffsetSurface surface,
       Chart chart,
-      Density density,
+      SizingField density,
       double bend) {
     double rim = piece.wall() / 2;
     DigitSurface digit = piece.digit();
@@ -106,7 +106,7 @@ final class RingSamples {
 
   /** Length of a step with the stretched angles that the density's spacing is for (mm). */
   private static double counted(
-      Coordinate a, Coordinate b, Chart chart, DigitSurface digit, Density density) {
+      Coordinate a, Coordinate b, Chart chart, DigitSurface digit, SizingField density) {
     double turn = density.stretched(angle(b, digit)) - density.stretched(angle(a, digit));
     double rho = (chart.rho(a.y) + chart.rho(b.y)) / 2;
     return Math.hypot(rho * turn, chart.v(b.y) - chart.v(a.y));

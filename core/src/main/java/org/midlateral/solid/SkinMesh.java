@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.TreeSet;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
+import org.midlateral.mesh.TriangleMesh;
 
 /** The finger's skin as a closed mesh, with a ring of vertices at each measured level. */
 public final class SkinMesh {

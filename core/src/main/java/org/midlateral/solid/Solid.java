@@ -1,6 +1,8 @@
 package org.midlateral.solid;
 
-import org.midlateral.trough.Piece;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.piece.Piece;
 
 /**
  * One piece as a closed surface, with the marks that its makers and checkers need. Vertex i of the
@@ -106,6 +108,16 @@ public final class Solid {
   /** The outer surface alone. */
   public TriangleMesh outer() {
     return patch(1);
+  }
+
+  /**
+   * A bounding volume hierarchy over the mesh as it will stand in a file, its inner and its outer
+   * surface a branch each.
+   *
+   * @throws IllegalArgumentException if a coordinate is not finite as a 32-bit float
+   */
+  public BoundingVolumeHierarchy hierarchy() {
+    return BoundingVolumeHierarchy.ofWall(mesh.filed(), innerTriangles);
   }
 
   /** The mirror image in the plane y = 0: the other hand's. */

@@ -3,8 +3,9 @@ package org.midlateral.solid;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
-import org.midlateral.cut.DesignRefused;
-import org.midlateral.trough.Piece;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.piece.Piece;
 
 /**
  * Makes the closed surface of a piece: its domain is triangulated once, lifted to the inner and the
@@ -54,7 +55,7 @@ public final class SolidMesher {
   public static Solid mesh(Piece piece, double edgeLength, double fineness) throws DesignRefused {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
-    Density density = Density.of(piece, chart, edgeLength, fineness);
+    SizingField density = SizingField.of(piece, chart, edgeLength, fineness);
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
     loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));

@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import org.midlateral.mesh.HalfEdges;
 
 /**
  * Triangles in the plane that know their neighbours. Half-edge 3t + i runs from corner i of
@@ -36,7 +37,7 @@ class Triangulation {
 
   /** These triangles; a side with no other against it belongs to the edge of the whole. */
   static Triangulation of(double[] x, double[] y, int[] corners) {
-    int[] twin = new Sides(x.length, corners).twin;
+    int[] twin = new HalfEdges(x.length, corners).twin;
     Triangulation made = new Triangulation(x, y, corners, twin);
     made.used = corners.length;
     return made;
@@ -59,10 +60,10 @@ class Triangulation {
       twin = Arrays.copyOf(twin, 2 * used);
     }
     int b = twin[a];
-    int afterA = Sides.after(a);
-    int afterB = Sides.after(b);
-    int far = Sides.before(a);
-    int farB = Sides.before(b);
+    int afterA = HalfEdges.after(a);
+    int afterB = HalfEdges.after(b);
+    int far = HalfEdges.before(a);
+    int farB = HalfEdges.before(b);
     int c = triangle(p, corner[b], corner[far], -1, twin[afterA], -1);
     int d = triangle(p, corner[a], corner[farB], -1, twin[afterB], -1);
     corner[afterA] = p;

@@ -1,5 +1,7 @@
 package org.midlateral.trough;
 
+import org.midlateral.piece.GapField;
+
 /**
  * The proximal edge rolled away from the skin: the gap rises toward the tongue's edge over the
  * flare's width, goes on level beyond it, and fades out along the flanks just distal of the web

@@ -1,11 +1,13 @@
 package org.midlateral.trough;
 
 import java.util.Locale;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.TroughDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
 
 /** Makes the volar piece from its outline: clearance, liner and flare, and the wall. */
 public final class Trough {

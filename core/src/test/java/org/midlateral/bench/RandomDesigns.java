@@ -8,9 +8,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.midlateral.RandomFile;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.PieceInspection;
-import org.midlateral.recipe.Product;
+import org.midlateral.recipe.product.Product;
 import org.midlateral.solid.SlowChecks;
 
 /**

@@ -4,15 +4,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.midlateral.document.Part;
-import org.midlateral.document.Solids;
-import org.midlateral.document.StlFile;
-import org.midlateral.document.ThreeMfFile;
-import org.midlateral.solid.Gap;
-import org.midlateral.solid.MeshAudit;
-import org.midlateral.solid.MeshTree;
-import org.midlateral.solid.Meshes;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.document.format.NamedSolid;
+import org.midlateral.document.format.SolidSet;
+import org.midlateral.document.format.StlFile;
+import org.midlateral.document.format.ThreeMfFile;
+import org.midlateral.mesh.Meshes;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.Gap;
+import org.midlateral.mesh.query.MeshAudit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -46,26 +46,26 @@ public class SolidBench {
   }
 
   @Benchmark
-  public MeshTree tree() {
-    return MeshTree.of(solid);
+  public BoundingVolumeHierarchy tree() {
+    return BoundingVolumeHierarchy.of(solid);
   }
 
   @Benchmark
   public Gap gap() {
-    return MeshTree.of(inner).gap(MeshTree.of(outer));
+    return BoundingVolumeHierarchy.of(inner).gap(BoundingVolumeHierarchy.of(outer));
   }
 
   @Benchmark
   public byte[] stl() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new StlFile(new Part("solid", solid)).writeTo(out);
+    new StlFile(new NamedSolid("solid", solid)).writeTo(out);
     return out.toByteArray();
   }
 
   @Benchmark
   public byte[] threeMf() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new ThreeMfFile(new Solids("bench", "bench", "PA12", List.of(new Part("solid", solid))))
+    new ThreeMfFile(new SolidSet("bench", "bench", "PA12", List.of(new NamedSolid("solid", solid))))
         .writeTo(out);
     return out.toByteArray();
   }

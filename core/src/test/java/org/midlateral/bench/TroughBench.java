@@ -2,16 +2,16 @@ package org.midlateral.bench;
 
 import java.util.concurrent.TimeUnit;
 import org.midlateral.Fingers;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
-import org.midlateral.trough.Piece;
 import org.midlateral.trough.Trough;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

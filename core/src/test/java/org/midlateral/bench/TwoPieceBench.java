@@ -3,13 +3,13 @@ package org.midlateral.bench;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.Gap;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.solid.Gap;
-import org.midlateral.solid.MeshTree;
-import org.midlateral.solid.TriangleMesh;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -72,12 +72,12 @@ public class TwoPieceBench {
   /** Trees built, exact meetings sought. */
   @Benchmark
   public int[] meetings() {
-    return MeshTree.of(trough).meetings(MeshTree.of(shell), 1);
+    return BoundingVolumeHierarchy.of(trough).intersections(BoundingVolumeHierarchy.of(shell), 1);
   }
 
   /** Trees built, smallest gap found. */
   @Benchmark
   public Gap gap() {
-    return MeshTree.of(trough).gap(MeshTree.of(shell));
+    return BoundingVolumeHierarchy.of(trough).gap(BoundingVolumeHierarchy.of(shell));
   }
 }

@@ -16,6 +16,7 @@ import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Design.Vents;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 
 class MidlateralCutTest {

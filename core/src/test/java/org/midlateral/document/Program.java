@@ -15,11 +15,11 @@ import java.util.stream.Stream;
 /**
  * An outside program that judges our files; without it the test is skipped, save where CI is set.
  */
-final class Program {
+public final class Program {
   private Program() {}
 
   /** Runs a program and returns what it says. */
-  static String run(String... command) throws IOException, InterruptedException {
+  public static String run(String... command) throws IOException, InterruptedException {
     boolean there =
         Stream.of(System.getenv("PATH").split(File.pathSeparator))
             .anyMatch(folder -> Files.isExecutable(Path.of(folder, command[0])));
@@ -39,7 +39,7 @@ final class Program {
   }
 
   /** Demands a module of node's, under the same rule as a program. */
-  static void requireModule(String name) throws IOException, InterruptedException {
+  public static void requireModule(String name) throws IOException, InterruptedException {
     boolean there;
     try {
       there = new ProcessBuilder("node", "-e", "require('" + name + "')").start().waitFor() == 0;

@@ -5,6 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.measurement.key.ValueRange;
 
 /**
  * The JSON Schema (draft 2020-12) that the key table stands for. Running it writes the file in the
@@ -77,15 +80,15 @@ final class SchemaFromKeys {
 
   private static boolean isRequired(String path) {
     return TABLE.keys().stream()
-        .filter(Key::required)
-        .map(Key::path)
+        .filter(InputKey::required)
+        .map(InputKey::path)
         .anyMatch(
             key ->
                 key.equals(path)
                     || key.startsWith(path + ".") && !key.substring(path.length()).contains("[]"));
   }
 
-  private static ObjectNode key(Key key) {
+  private static ObjectNode key(InputKey key) {
     ObjectNode node = JSON.createObjectNode();
     node.put("description", key.comment());
     key.standard().ifPresent(value -> node.put("x-default", value));
@@ -103,7 +106,7 @@ final class SchemaFromKeys {
     return node;
   }
 
-  private static ObjectNode value(Key key) {
+  private static ObjectNode value(InputKey key) {
     ObjectNode value = JSON.createObjectNode();
     switch (key.kind()) {
       case LENGTH -> value.put("$ref", "#/$defs/length");
@@ -125,19 +128,19 @@ final class SchemaFromKeys {
     return value;
   }
 
-  private static void choices(ArrayNode choices, Key key) {
+  private static void choices(ArrayNode choices, InputKey key) {
     key.choices().forEach(choices::add);
     if (key.choices().contains("yes")) {
       choices.add(true).add(false);
     }
   }
 
-  private static void ranged(ObjectNode value, Key key) {
+  private static void ranged(ObjectNode value, InputKey key) {
     value.put("minimum", key.refused().orElseThrow().low());
     value.put("maximum", key.refused().orElseThrow().high());
   }
 
-  private static void range(ArrayNode array, Range range) {
+  private static void range(ArrayNode array, ValueRange range) {
     array.add(range.low()).add(range.high());
   }
 }

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.file.Template;
 import org.midlateral.shared.SharedData;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -51,7 +53,7 @@ class SchemaTest {
   }
 
   @ParameterizedTest
-  @MethodSource("org.midlateral.measurement.SamplesTest#samples")
+  @MethodSource("org.midlateral.measurement.file.SamplesTest#samples")
   void takesTheSamples(Path sample) throws Exception {
     assertThat(validate(Files.readString(sample))).isEmpty();
   }

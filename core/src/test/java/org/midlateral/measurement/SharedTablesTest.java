@@ -8,6 +8,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.shared.SharedData;
 
 /** The tables of the shared data agree with each other and with the records. */
@@ -17,12 +20,12 @@ class SharedTablesTest {
 
   @Test
   void everyKeySaysWhatItIsAndWhereItComesFrom() {
-    for (Key key : table.keys()) {
+    for (InputKey key : table.keys()) {
       assertThat(key.comment()).as(key.path()).endsWith(".").hasSizeGreaterThan(10);
       assertThat(key.source()).as(key.path()).isNotBlank();
-      boolean bounded = key.kind().isNumeric() || key.kind() == Kind.LIST;
+      boolean bounded = key.kind().isNumeric() || key.kind() == ValueKind.LIST;
       assertThat(key.refused().isPresent()).as(key.path()).isEqualTo(bounded);
-      assertThat(key.choices().isEmpty()).as(key.path()).isEqualTo(key.kind() != Kind.CHOICE);
+      assertThat(key.choices().isEmpty()).as(key.path()).isEqualTo(key.kind() != ValueKind.CHOICE);
       assertThat(key.required() && key.standard().isPresent()).as(key.path()).isFalse();
       assertThat(key.example().isPresent())
           .as(key.path())
@@ -33,7 +36,7 @@ class SharedTablesTest {
 
   @Test
   void usualRangesLieWithinTheAllowedAndDefaultsWithinTheUsual() {
-    for (Key key : table.keys()) {
+    for (InputKey key : table.keys()) {
       key.usual()
           .ifPresent(
               usual -> {

@@ -15,11 +15,11 @@ import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.solid.MeshShape;
+import org.midlateral.mesh.MeshShape;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
-import org.midlateral.solid.TriangleMesh;
-import org.midlateral.trough.Piece;
 import org.midlateral.trough.Trough;
 
 /** Sections of real meshes on a straight round finger, against closed forms. */

@@ -11,17 +11,18 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.midlateral.TwoPieceFile;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.KeyTable;
-import org.midlateral.measurement.Orders;
-import org.midlateral.solid.Gap;
-import org.midlateral.solid.MeshTree;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.Gap;
+import org.midlateral.recipe.product.Product;
 
 /**
  * Random orders of both pieces, made and inspected as the program does it. On each that is accepted
  * the two surfaces are held against each other by exact predicates, and the gap between them
  * against the fit gap, G5. What is refused names a key of the file and says what to change.
  */
-class TwoPiecePropertyTest {
+public class TwoPiecePropertyTest {
   private static final int WANTED = 1000;
 
   /** Some four of five are accepted. */
@@ -41,11 +42,12 @@ class TwoPiecePropertyTest {
   }
 
   private static boolean apart(Orthosis made) {
-    MeshTree trough = MeshTree.of(made.trough().mesh());
-    MeshTree shell = MeshTree.of(made.dorsalShell().orElseThrow().mesh());
+    BoundingVolumeHierarchy trough = BoundingVolumeHierarchy.of(made.trough().mesh());
+    BoundingVolumeHierarchy shell =
+        BoundingVolumeHierarchy.of(made.dorsalShell().orElseThrow().mesh());
     Gap gap = trough.gap(shell);
     double least = made.order().design().dorsalShell().fitGap() - 0.05;
-    return trough.meetings(shell, 1).length == 0 && gap.distance() >= least;
+    return trough.intersections(shell, 1).length == 0 && gap.distance() >= least;
   }
 
   /** An accepted product is sound and its pieces are apart, whatever its report says. */
@@ -74,7 +76,7 @@ class TwoPiecePropertyTest {
   }
 
   /** A refusal is about a key of the table and has a sentence that says what to change. */
-  static void assertNamesAKey(Finding finding, String about) {
+  public static void assertNamesAKey(Finding finding, String about) {
     assertThat(KeyTable.standard().find(finding.key())).as("%s: %s", about, finding).isPresent();
     assertThat(finding.text()).as(about).hasSizeGreaterThan(40);
   }

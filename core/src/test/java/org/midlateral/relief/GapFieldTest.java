@@ -7,16 +7,16 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.trough.GapField;
-import org.midlateral.trough.Piece;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
 import org.midlateral.trough.Trough;
 
 class GapFieldTest {

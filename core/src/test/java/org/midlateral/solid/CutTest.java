@@ -10,12 +10,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.MeshAudit;
 
 /** G1, by the saw: the skin's mesh cut by a plane at each level measures what the tape read. */
 class CutTest {
   @ParameterizedTest
-  @MethodSource("org.midlateral.measurement.SamplesTest#samples")
+  @MethodSource("org.midlateral.measurement.file.SamplesTest#samples")
   void theCutIsAsLongAsTheTape(Path sample) {
     Measurements measured = Orders.read(sample, List.of()).order().measurements();
     TapedDigit digit = TapedDigit.of(measured);
@@ -35,7 +37,7 @@ class CutTest {
   }
 
   @ParameterizedTest
-  @MethodSource("org.midlateral.measurement.SamplesTest#samples")
+  @MethodSource("org.midlateral.measurement.file.SamplesTest#samples")
   void theSkinIsClosed(Path sample) {
     Measurements measured = Orders.read(sample, List.of()).order().measurements();
     MeshAudit audit =

@@ -13,10 +13,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.RandomFile;
+import org.midlateral.inspection.Conformance;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.HalfEdges;
+import org.midlateral.mesh.MeshShape;
+import org.midlateral.mesh.Meshes;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.HeightFieldPatches;
+import org.midlateral.mesh.query.VertexStars;
 import org.midlateral.recipe.PieceInspection;
-import org.midlateral.recipe.Product;
+import org.midlateral.recipe.product.Product;
 
 /** What saves time in the inspection of a solid finds the same as the long way. */
 class ShortCutsTest {
@@ -62,7 +70,7 @@ class ShortCutsTest {
     Solid flat = with(whole, new TriangleMesh(xyz, mesh.triangles()));
     assertThat(MeshShape.of(flat.mesh()).degenerateTriangles()).isPositive();
 
-    Conformance found = Conformance.of(flat, MeshTree.of(flat.mesh()), 0, List.of());
+    Conformance found = Conformance.of(flat, BoundingVolumeHierarchy.of(flat.mesh()), 0, List.of());
 
     // Where the vertex was, the next triangles now pass by, at most as far off as it was moved.
     assertThat(found.chordError()).isBetween(0.0175, off);
@@ -100,9 +108,9 @@ class ShortCutsTest {
         xyz[k] += size * (random.nextDouble() - 0.5);
       }
       TriangleMesh mesh = new TriangleMesh(xyz, Meshes.torus(10, 3, 24, 16).triangles());
-      MeshTree tree = MeshTree.of(mesh);
-      TreeSet<Long> fast = pairs(tree.meetings(100_000, twins(mesh)));
-      assertThat(fast).isEqualTo(pairs(tree.meetings(100_000, new int[0])));
+      BoundingVolumeHierarchy tree = BoundingVolumeHierarchy.of(mesh);
+      TreeSet<Long> fast = pairs(tree.selfIntersections(100_000, twins(mesh)));
+      assertThat(fast).isEqualTo(pairs(tree.selfIntersections(100_000, new int[0])));
       folded += fast.isEmpty() ? 0 : 1;
     }
     assertThat(folded).isBetween(20, 59);
@@ -121,12 +129,13 @@ class ShortCutsTest {
         dent(xyz, 3 * random.nextInt(xyz.length / 3), 1 + 2 * random.nextDouble(), random, i);
       }
       TriangleMesh mesh = new TriangleMesh(xyz, torus.triangles());
-      MeshTree tree = MeshTree.of(mesh);
+      BoundingVolumeHierarchy tree = BoundingVolumeHierarchy.of(mesh);
       int[] sheets =
-          Sheets.of(xyz, mesh.triangles(), twins(mesh), Stars.axes(xyz, mesh.triangles()));
+          HeightFieldPatches.of(
+              xyz, mesh.triangles(), twins(mesh), VertexStars.axes(xyz, mesh.triangles()));
       inSheets += (int) Arrays.stream(sheets).filter(s -> s >= 0).count();
-      TreeSet<Long> all = pairs(tree.meetings(1_000_000, new int[0]));
-      assertThat(pairs(tree.meetings(1_000_000, twins(mesh)))).isEqualTo(all);
+      TreeSet<Long> all = pairs(tree.selfIntersections(1_000_000, new int[0]));
+      assertThat(pairs(tree.selfIntersections(1_000_000, twins(mesh)))).isEqualTo(all);
       assertThat(all).noneMatch(p -> inOneSheet(sheets, p));
       folded += all.isEmpty() ? 0 : 1;
     }
@@ -159,13 +168,13 @@ class ShortCutsTest {
   }
 
   private static int[] twins(TriangleMesh mesh) {
-    return new Sides(mesh.vertexCount(), mesh.triangles()).twin;
+    return new HalfEdges(mesh.vertexCount(), mesh.triangles()).twin;
   }
 
   @Test
   void aBoundedGapIsTheSmallestOrNothing() {
-    MeshTree inner = MeshTree.of(Meshes.halfTube(8, 40, 30, 24, -1));
-    MeshTree outer = MeshTree.of(Meshes.halfTube(9.6, 40, 30, 24, 1));
+    BoundingVolumeHierarchy inner = BoundingVolumeHierarchy.of(Meshes.halfTube(8, 40, 30, 24, -1));
+    BoundingVolumeHierarchy outer = BoundingVolumeHierarchy.of(Meshes.halfTube(9.6, 40, 30, 24, 1));
     double gap = inner.gap(outer).distance();
     assertThat(inner.gap(outer, gap * 0.999)).isEmpty();
     assertThat(inner.gap(outer, gap * 1.001).orElseThrow().distance())

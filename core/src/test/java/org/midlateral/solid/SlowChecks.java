@@ -2,6 +2,10 @@ package org.midlateral.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.midlateral.inspection.ChordError;
+import org.midlateral.inspection.Conformance;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 
 /** The checks of a solid that its inspection takes short cuts in, the long way round. */
 public final class SlowChecks {
@@ -10,7 +14,7 @@ public final class SlowChecks {
   /** What the long way finds and the inspection, which passed the solid, did not. */
   public static List<String> faults(Solid solid, Conformance reported) {
     List<String> faults = new ArrayList<>();
-    int meetings = filed(solid.mesh()).meetings(10, new int[0]).length / 2;
+    int meetings = filed(solid.mesh()).selfIntersections(10, new int[0]).length / 2;
     if (meetings > 0) {
       faults.add(meetings + " pairs of triangles meet");
     }
@@ -30,8 +34,8 @@ public final class SlowChecks {
     return faults;
   }
 
-  private static MeshTree filed(TriangleMesh mesh) {
-    return MeshTree.of(MeshAudit.filed(mesh));
+  private static BoundingVolumeHierarchy filed(TriangleMesh mesh) {
+    return BoundingVolumeHierarchy.of(mesh.filed());
   }
 
   /**
@@ -40,7 +44,7 @@ public final class SlowChecks {
    */
   private static double chordError(Solid solid) {
     OffsetSurface surface = new OffsetSurface(solid.piece());
-    MeshTree mesh = filed(solid.mesh());
+    BoundingVolumeHierarchy mesh = filed(solid.mesh());
     double[][] weights = {{1 / 3.0, 1 / 3.0, 1 / 3.0}, {0.5, 0.5, 0}, {0, 0.5, 0.5}, {0.5, 0, 0.5}};
     double[] p = new double[6];
     double worst = solid.rimError();

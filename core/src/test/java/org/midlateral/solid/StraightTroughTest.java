@@ -10,8 +10,10 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.RoundFinger;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.TapedDigit;
-import org.midlateral.trough.GapField;
-import org.midlateral.trough.Piece;
+import org.midlateral.inspection.Conformance;
+import org.midlateral.mesh.query.MeshAudit;
+import org.midlateral.piece.GapField;
+import org.midlateral.piece.Piece;
 
 /**
  * A trough on a round, straight finger, against closed forms. Its ends cost something that no plain
@@ -50,7 +52,7 @@ class StraightTroughTest {
   @Test
   void wallAndGapAreWhatWasAskedFor() throws Exception {
     Solid solid = solid(40, 0.8);
-    Conformance found = Conformance.of(solid, MeshTree.of(solid), CLEARANCE, java.util.List.of());
+    Conformance found = Conformance.of(solid, solid.hierarchy(), CLEARANCE, java.util.List.of());
 
     assertThat(found.minWall()).isCloseTo(WALL, within(0.02));
     assertThat(found.minWall()).isGreaterThan(0.97 * WALL);

@@ -15,10 +15,12 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.mesh.query.MeshAudit;
+import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Product;
-import org.midlateral.trough.Piece;
+import org.midlateral.recipe.product.Product;
 
 /** Vents of both pieces: true holes, round, and only where nothing speaks against one. */
 class VentsTest {
@@ -91,7 +93,7 @@ class VentsTest {
   void eachVentIsRoundInTheMiddleOfTheWall() {
     for (Solid solid : made.solids()) {
       Polygon polygon = solid.piece().outline().polygon();
-      MeshTree tree = MeshTree.of(solid.mesh());
+      BoundingVolumeHierarchy tree = BoundingVolumeHierarchy.of(solid.mesh());
       for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
         Coordinate[] ring = polygon.getInteriorRingN(h).getCoordinates();
         int half = (ring.length - 1) / 2;
@@ -100,8 +102,8 @@ class VentsTest {
           Vector3D across = lifted(solid.piece(), ring[i + half]);
           assertThat(here.distance(across)).isCloseTo(DIAMETER, within(0.1));
           // The mesh's edge runs there, and nothing of it inside.
-          assertThat(tree.nearest(here).distance()).isLessThan(0.05);
-          assertThat(tree.nearest(here.lerp(across, 0.5)).distance())
+          assertThat(tree.closest(here).distance()).isLessThan(0.05);
+          assertThat(tree.closest(here.lerp(across, 0.5)).distance())
               .isCloseTo(DIAMETER / 2, within(0.08));
         }
       }

@@ -10,10 +10,10 @@ import org.midlateral.document.Content;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.DxfFile;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.PdfFile;
 import org.midlateral.document.drawing.SvgFile;
-import org.midlateral.document.pattern.Pattern;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.PatternDrawing;
 import org.midlateral.document.pattern.PatternPages;
 import org.midlateral.measurement.Caution;
@@ -32,7 +32,7 @@ import org.midlateral.solid.Solid;
  * @param pattern the flat pattern
  * @param closure the closures
  */
-public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closure closure) {
+public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Closure closure) {
   public BenchDocuments {
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }
@@ -53,8 +53,8 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
       Relief relief,
       List<Solid> solids,
       SheetFigures figures,
-      Paper paper) {
-    Pattern pattern = Pattern.of(order, digit, solids.get(0));
+      PaperSize paper) {
+    FlatPattern pattern = FlatPattern.of(order, digit, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
     List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
@@ -83,7 +83,7 @@ public record BenchDocuments(Map<String, Content> files, Pattern pattern, Closur
     return out -> out.write(bytes);
   }
 
-  static PageFrame frame(Order order, Paper paper, String title) {
+  static PageFrame frame(Order order, PaperSize paper, String title) {
     Measurements measured = order.measurements();
     String subject =
         measured.reference()

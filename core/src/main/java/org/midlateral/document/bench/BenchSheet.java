@@ -11,10 +11,10 @@ import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Page;
 import org.midlateral.document.drawing.Page.Block;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.LevelMark;
 import org.midlateral.document.pattern.LevelNames;
-import org.midlateral.document.pattern.Pattern;
 import org.midlateral.measurement.Caution;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Measurements;
@@ -26,7 +26,7 @@ import org.midlateral.solid.Solid;
 /** Writes the bench sheet: page one what it is, page two what to do. */
 final class BenchSheet {
   private static final double GUTTER = 8;
-  private static final double HALF = (Paper.USED_WIDTH - GUTTER) / 2;
+  private static final double HALF = (PaperSize.USED_WIDTH - GUTTER) / 2;
 
   /** Room for the views from the side and from above (mm). */
   private static final double VIEWS = 102;
@@ -37,7 +37,7 @@ final class BenchSheet {
   private final DigitSurface digit;
   private final Relief relief;
   private final List<Solid> solids;
-  private final Pattern pattern;
+  private final FlatPattern pattern;
   private final Closure closure;
   private final Lengths lengths;
 
@@ -46,7 +46,7 @@ final class BenchSheet {
       DigitSurface digit,
       Relief relief,
       List<Solid> solids,
-      Pattern pattern,
+      FlatPattern pattern,
       Closure closure) {
     this.order = order;
     this.measured = order.measurements();
@@ -65,7 +65,7 @@ final class BenchSheet {
   }
 
   private List<Block> first(PageFrame frame) {
-    Column wide = new Column(0, frame.top(), Paper.USED_WIDTH);
+    Column wide = new Column(0, frame.top(), PaperSize.USED_WIDTH);
     wide.heading("Measurements and marks, in " + lengths.plural());
     wide.table(List.of(0.19, 0.12, 0.12, 0.12, 0.15, 0.15, 0.15), levels());
     wide.paragraph(segments());
@@ -77,10 +77,10 @@ final class BenchSheet {
     Column left = new Column(0, top, VIEWS);
     left.figure("The orthosis from the side, with its lengths.", views.side(scale));
     left.figure("The orthosis from above, with its lengths.", views.above(scale));
-    Column right = new Column(VIEWS + GUTTER, top, Paper.USED_WIDTH - VIEWS - GUTTER);
+    Column right = new Column(VIEWS + GUTTER, top, PaperSize.USED_WIDTH - VIEWS - GUTTER);
     right.figure(
         "The section at the PIP axis, with its width and depth.",
-        views.section(Paper.USED_WIDTH - VIEWS - GUTTER));
+        views.section(PaperSize.USED_WIDTH - VIEWS - GUTTER));
     BenchWords words = new BenchWords(order, digit, relief, lengths);
     left.gap(1).heading("Trims");
     for (String trim : words.trims(solids.get(0))) {

@@ -6,9 +6,9 @@ import java.util.Locale;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Column.Row;
 import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.LevelMark;
 import org.midlateral.document.pattern.LevelNames;
-import org.midlateral.document.pattern.Pattern;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
@@ -29,7 +29,7 @@ final class BenchSteps {
   }
 
   /** Common practice, no source, where no figure of the order stands in them. */
-  List<String> steps(Pattern pattern, Closure closure) {
+  List<String> steps(FlatPattern pattern, Closure closure) {
     TroughDesign design = order.design().trough();
     List<String> steps = new ArrayList<>();
     steps.add(

@@ -8,19 +8,19 @@ import org.midlateral.document.drawing.Column.Row;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Page.Block;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.PdfFile;
 import org.midlateral.measurement.LengthUnit;
 
 /** A blank form to take the measurements on, with a drawing that shows every level. */
 public final class MeasuringForm {
   private static final double GUTTER = 8;
-  private static final double HALF = (Paper.USED_WIDTH - GUTTER) / 2;
+  private static final double HALF = (PaperSize.USED_WIDTH - GUTTER) / 2;
 
   private MeasuringForm() {}
 
   /** The form as a PDF of one page. */
-  public static byte[] pdf(LengthUnit unit, Paper paper) {
+  public static byte[] pdf(LengthUnit unit, PaperSize paper) {
     PageFrame frame =
         new PageFrame(
             paper,
@@ -28,7 +28,7 @@ public final class MeasuringForm {
             "all lengths in " + new Lengths(unit).plural(),
             BenchDocuments.caution("not-for"));
     List<Block> blocks = new ArrayList<>();
-    Column wide = new Column(0, frame.top() - 1, Paper.USED_WIDTH);
+    Column wide = new Column(0, frame.top() - 1, PaperSize.USED_WIDTH);
     wide.paragraph(
             "Reference (a code of your own, no name): ____________________      Date: ______________"
                 + "      Initials of who measured: ________")
@@ -103,7 +103,7 @@ public final class MeasuringForm {
   }
 
   private static Column before(double top) {
-    return new Column(0, top, Paper.USED_WIDTH)
+    return new Column(0, top, PaperSize.USED_WIDTH)
         .heading("Before it is made")
         .tick("Skin whole, no infection.      If not: ________________________________")
         .tick(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
-import org.midlateral.document.drawing.Dimension;
+import org.midlateral.document.drawing.DimensionLine;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
@@ -17,8 +17,8 @@ import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.MeshCut;
 import org.midlateral.mechanics.SectionPlane;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.solid.Solid;
-import org.midlateral.solid.TriangleMesh;
 
 /** The dimensioned views of the bench sheet, drawn to scale from the solids. */
 final class ViewFigures {
@@ -167,9 +167,9 @@ final class ViewFigures {
       for (double at : new double[] {start, pip, end}) {
         sketch.line(Pen.FINE, x(at), (at == pip ? first : second) - 1, x(at), FOOT - 1);
       }
-      Dimension.level(sketch, x(start), x(pip), first, text(pip - start));
-      Dimension.level(sketch, x(pip), x(end), first, text(end - pip));
-      Dimension.level(sketch, x(start), x(end), second, text(end - start));
+      DimensionLine.level(sketch, x(start), x(pip), first, text(pip - start));
+      DimensionLine.level(sketch, x(pip), x(end), first, text(end - pip));
+      DimensionLine.level(sketch, x(start), x(end), second, text(end - start));
     }
 
     Drawing finish() {
@@ -223,8 +223,8 @@ final class ViewFigures {
     double right = left + 2 * twice * half;
     double middle = left + twice * half;
     sketch.line(Pen.AXIS, left - 3, centre, right + 3, centre);
-    Dimension.level(sketch, left, right, 2.5, text(2 * half) + " wide");
-    Dimension.upright(sketch, right + 4, foot, foot + twice * (top - low), text(top - low));
+    DimensionLine.level(sketch, left, right, 2.5, text(2 * half) + " wide");
+    DimensionLine.upright(sketch, right + 4, foot, foot + twice * (top - low), text(top - low));
     double wall = solids.get(0).piece().wall();
     double inside = foot + twice * wall + 7;
     sketch.line(Pen.FINE, middle, foot + twice * wall / 2, middle, inside - 0.6);

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param paper it is printed on
  * @param blocks in reading order
  */
-public record Page(Paper paper, List<Block> blocks) {
+public record Page(PaperSize paper, List<Block> blocks) {
 
   public Page {
     blocks = List.copyOf(blocks);
@@ -71,11 +71,11 @@ public record Page(Paper paper, List<Block> blocks) {
 
   /** From the left of the paper to the area used (mm). */
   double left() {
-    return (paper.width() - Paper.USED_WIDTH) / 2;
+    return (paper.width() - PaperSize.USED_WIDTH) / 2;
   }
 
   /** From the bottom of the paper to the area used (mm). */
   double bottom() {
-    return (paper.height() - Paper.USED_HEIGHT) / 2;
+    return (paper.height() - PaperSize.USED_HEIGHT) / 2;
   }
 }

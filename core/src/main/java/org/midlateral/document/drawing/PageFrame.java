@@ -15,7 +15,7 @@ import org.midlateral.document.drawing.Page.Role;
  * @param subject which order it is about
  * @param cautions set in the foot, under the warning
  */
-public record PageFrame(Paper paper, String title, String subject, String cautions) {
+public record PageFrame(PaperSize paper, String title, String subject, String cautions) {
   /** Stands on every page and every drawing that may leave the bench alone. */
   public static final String WARNING =
       "Estimate, for comparison; does not clear a piece for use; local rules and licensed practice"
@@ -27,7 +27,7 @@ public record PageFrame(Paper paper, String title, String subject, String cautio
 
   /** Upper edge of the room between head and foot (mm). */
   public double top() {
-    return Paper.USED_HEIGHT - HEAD;
+    return PaperSize.USED_HEIGHT - HEAD;
   }
 
   /** Lower edge of the room between head and foot (mm). */
@@ -36,7 +36,7 @@ public record PageFrame(Paper paper, String title, String subject, String cautio
   }
 
   private List<String> foot() {
-    return Typeface.REGULAR.wrapped(cautions, FOOT_TYPE, Paper.USED_WIDTH);
+    return Typeface.REGULAR.wrapped(cautions, FOOT_TYPE, PaperSize.USED_WIDTH);
   }
 
   /** The pages with head and foot, numbered. */
@@ -46,9 +46,9 @@ public record PageFrame(Paper paper, String title, String subject, String cautio
       List<Block> blocks = new ArrayList<>();
       Sketch head = new Sketch();
       head.bold(title, 0, 3.2, 5.2);
-      head.text(subject, Paper.USED_WIDTH, 3.2, 3.2, Anchor.END, 0);
-      head.line(Pen.EDGE, 0, 0, Paper.USED_WIDTH, 0);
-      blocks.add(Block.text(Role.TITLE, head.drawing(Paper.USED_WIDTH, 8), 0, top() + 3));
+      head.text(subject, PaperSize.USED_WIDTH, 3.2, 3.2, Anchor.END, 0);
+      head.line(Pen.EDGE, 0, 0, PaperSize.USED_WIDTH, 0);
+      blocks.add(Block.text(Role.TITLE, head.drawing(PaperSize.USED_WIDTH, 8), 0, top() + 3));
       blocks.addAll(contents.get(i));
       blocks.add(foot("page " + (i + 1) + " of " + contents.size()));
       pages.add(new Page(paper, blocks));
@@ -59,13 +59,13 @@ public record PageFrame(Paper paper, String title, String subject, String cautio
   private Block foot(String number) {
     double y = bottom() - FOOT_LINE - 1.5;
     Sketch foot = new Sketch();
-    foot.line(Pen.EDGE, 0, y + FOOT_LINE, Paper.USED_WIDTH, y + FOOT_LINE);
+    foot.line(Pen.EDGE, 0, y + FOOT_LINE, PaperSize.USED_WIDTH, y + FOOT_LINE);
     foot.bold(WARNING, 0, y, FOOT_TYPE);
-    foot.text(number, Paper.USED_WIDTH, y, FOOT_TYPE, Anchor.END, 0);
+    foot.text(number, PaperSize.USED_WIDTH, y, FOOT_TYPE, Anchor.END, 0);
     for (String line : foot()) {
       y -= FOOT_LINE;
       foot.text(line, 0, y, FOOT_TYPE);
     }
-    return Block.text(Role.PARAGRAPH, foot.drawing(Paper.USED_WIDTH, bottom()), 0, 0);
+    return Block.text(Role.PARAGRAPH, foot.drawing(PaperSize.USED_WIDTH, bottom()), 0, 0);
   }
 }

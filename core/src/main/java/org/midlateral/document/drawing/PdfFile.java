@@ -1,5 +1,7 @@
 package org.midlateral.document.drawing;
 
+import static org.midlateral.document.drawing.PdfPen.points;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,9 +24,6 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 
 /** Writes pages as a tagged PDF with an embedded typeface, a title and a language. */
 public final class PdfFile {
-  /** Points of 1/72 inch in a millimetre. */
-  static final double POINTS = 72 / 25.4;
-
   private final PDDocument document = new PDDocument();
   private final Map<Typeface, PDFont> fonts = new EnumMap<>(Typeface.class);
   private final PdfTags tags = new PdfTags(document);
@@ -77,9 +76,7 @@ public final class PdfFile {
   }
 
   private void page(Page page) throws IOException {
-    PDRectangle box =
-        new PDRectangle(
-            (float) (page.paper().width() * POINTS), (float) (page.paper().height() * POINTS));
+    PDRectangle box = new PDRectangle(points(page.paper().width()), points(page.paper().height()));
     PDPage sheet = new PDPage(box);
     document.addPage(sheet);
     try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
@@ -102,9 +99,5 @@ public final class PdfFile {
       }
     }
     tags.endPage(sheet);
-  }
-
-  static float points(double millimetres) {
-    return (float) (millimetres * POINTS);
   }
 }

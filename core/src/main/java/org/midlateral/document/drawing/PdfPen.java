@@ -1,7 +1,5 @@
 package org.midlateral.document.drawing;
 
-import static org.midlateral.document.drawing.PdfFile.points;
-
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +14,9 @@ import org.midlateral.document.drawing.Mark.Stroke;
 
 /** Draws marks on one page of a PDF. */
 final class PdfPen {
+  /** Points of 1/72 inch in a millimetre. */
+  private static final double POINTS = 72 / 25.4;
+
   private final PDPageContentStream content;
   private final Map<Typeface, PDFont> fonts;
 
@@ -77,5 +78,10 @@ final class PdfPen {
             points(label.at().y() - back * Math.sin(turn))));
     content.showText(label.text());
     content.endText();
+  }
+
+  /** A length in points of 1/72 inch. */
+  static float points(double millimetres) {
+    return (float) (millimetres * POINTS);
   }
 }

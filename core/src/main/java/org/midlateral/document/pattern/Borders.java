@@ -10,7 +10,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /** Finds the edge of an open surface. */
 public final class Borders {

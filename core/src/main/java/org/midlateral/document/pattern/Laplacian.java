@@ -9,7 +9,7 @@ import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /**
  * The cotangent Laplacian of a mesh, factored once, and the places in the plane that balance a

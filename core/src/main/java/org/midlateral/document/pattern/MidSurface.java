@@ -1,8 +1,8 @@
 package org.midlateral.document.pattern;
 
 import org.midlateral.digit.Slice;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.solid.Solid;
-import org.midlateral.solid.TriangleMesh;
 
 /**
  * The surface midway between inside and outside of a piece, as triangles over the unrolled plane.

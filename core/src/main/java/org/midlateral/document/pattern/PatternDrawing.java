@@ -26,7 +26,7 @@ public final class PatternDrawing {
   /** Beyond this the sheet must be worked, not only bent. Common practice, no source. */
   private static final double NOTICED = 0.02;
 
-  private final Pattern pattern;
+  private final FlatPattern pattern;
   private final Order order;
   private final DigitSurface digit;
   private final List<Strap> straps;
@@ -37,7 +37,7 @@ public final class PatternDrawing {
    *
    * @param straps to cut; none where the closure is another
    */
-  public PatternDrawing(Pattern pattern, Order order, DigitSurface digit, List<Strap> straps) {
+  public PatternDrawing(FlatPattern pattern, Order order, DigitSurface digit, List<Strap> straps) {
     this.pattern = pattern;
     this.order = order;
     this.digit = digit;

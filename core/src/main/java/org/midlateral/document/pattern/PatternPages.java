@@ -12,7 +12,7 @@ import org.midlateral.document.drawing.Page.Block;
 import org.midlateral.document.drawing.Page.Role;
 import org.midlateral.document.drawing.Page.Window;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pen;
 
 /**
@@ -57,12 +57,12 @@ public final class PatternPages {
 
   private void put(PatternDrawing.Figure figure) {
     Drawing drawing = figure.drawing();
-    if (drawing.width() > Paper.USED_WIDTH || drawing.height() > room) {
+    if (drawing.width() > PaperSize.USED_WIDTH || drawing.height() > room) {
       turn();
       tile(figure);
       return;
     }
-    if (x + drawing.width() > Paper.USED_WIDTH) {
+    if (x + drawing.width() > PaperSize.USED_WIDTH) {
       shelf -= used + GAP;
       x = 0;
       used = 0;
@@ -88,13 +88,13 @@ public final class PatternPages {
 
   private void tile(PatternDrawing.Figure figure) {
     Drawing drawing = figure.drawing();
-    int columns = parts(drawing.width(), Paper.USED_WIDTH);
+    int columns = parts(drawing.width(), PaperSize.USED_WIDTH);
     int rows = parts(drawing.height(), room);
     for (int row = 0; row < rows; row++) {
       for (int column = 0; column < columns; column++) {
-        double left = column * (Paper.USED_WIDTH - OVERLAP);
+        double left = column * (PaperSize.USED_WIDTH - OVERLAP);
         double low = row * (room - OVERLAP);
-        double width = Math.min(Paper.USED_WIDTH, drawing.width() - left);
+        double width = Math.min(PaperSize.USED_WIDTH, drawing.width() - left);
         double height = Math.min(room, drawing.height() - low);
         String name = "part " + (row * columns + column + 1) + " of " + rows * columns + ": ";
         page.add(
@@ -119,7 +119,7 @@ public final class PatternPages {
   private Block joins(boolean left, boolean right, boolean below, boolean above, String name) {
     Sketch sketch = new Sketch();
     double half = OVERLAP / 2;
-    double width = Paper.USED_WIDTH;
+    double width = PaperSize.USED_WIDTH;
     if (left || right) {
       for (double at :
           left && right
@@ -152,7 +152,7 @@ public final class PatternPages {
     List<Block> blocks = new ArrayList<>(page);
     blocks.add(Block.figure("Bars of 50 mm to check the print.", key, 0, frame.bottom() + 1));
     double left = key.width() + GAP;
-    Column column = new Column(left, frame.bottom() + key.height(), Paper.USED_WIDTH - left);
+    Column column = new Column(left, frame.bottom() + key.height(), PaperSize.USED_WIDTH - left);
     column.strong("Print at 100 % (actual size) and measure both bars before you cut.");
     for (PatternDrawing.Figure figure : figures) {
       if (page.stream().anyMatch(block -> block.description().endsWith(figure.description()))) {

@@ -6,7 +6,7 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /** A surface laid flat with the least distortion there is, and what distortion is left. */
 public final class Unrolled {

@@ -1,7 +1,7 @@
 package org.midlateral.document.pattern;
 
 import java.util.Arrays;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /**
  * Flattens a surface so that every triangle stays as nearly rigid as the others allow. Starts from

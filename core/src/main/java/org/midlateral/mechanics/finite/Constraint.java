@@ -7,7 +7,7 @@ package org.midlateral.mechanics.finite;
  * @param freedom which of its six
  * @param value the displacement (mm) or rotation (rad) it takes
  */
-public record Constraint(int node, Freedom freedom, double value) {
+public record Constraint(int node, DegreeOfFreedom freedom, double value) {
   public Constraint {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException("a prescribed displacement must be finite");
@@ -15,7 +15,7 @@ public record Constraint(int node, Freedom freedom, double value) {
   }
 
   /** A freedom held at zero. */
-  public static Constraint fixed(int node, Freedom freedom) {
+  public static Constraint fixed(int node, DegreeOfFreedom freedom) {
     return new Constraint(node, freedom, 0);
   }
 }

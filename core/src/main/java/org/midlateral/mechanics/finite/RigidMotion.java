@@ -9,7 +9,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * load that balances itself.
  */
 public final class RigidMotion {
-  private static final Freedom[] ALONG = {Freedom.ALONG_X, Freedom.ALONG_Y, Freedom.ALONG_Z};
+  private static final DegreeOfFreedom[] ALONG = {
+    DegreeOfFreedom.ALONG_X, DegreeOfFreedom.ALONG_Y, DegreeOfFreedom.ALONG_Z
+  };
 
   private RigidMotion() {}
 

@@ -6,7 +6,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up and scale. */
 public final class ShellLoad {
-  /** Six a node, in the order of {@link Freedom}. */
+  /** Six a node, in the order of {@link DegreeOfFreedom}. */
   private final double[] values;
 
   private ShellLoad(double[] values) {
@@ -15,7 +15,7 @@ public final class ShellLoad {
 
   /** No load at all. */
   public static ShellLoad none(ShellModel model) {
-    return new ShellLoad(new double[Freedom.COUNT * model.nodeCount()]);
+    return new ShellLoad(new double[DegreeOfFreedom.COUNT * model.nodeCount()]);
   }
 
   /**
@@ -27,10 +27,11 @@ public final class ShellLoad {
    * @param total the sum of the forces (N)
    * @throws IllegalArgumentException if there is no part
    */
-  static ShellLoad onParts(ShellModel model, List<Clipped> parts, double height, Vector3D total) {
+  public static ShellLoad onParts(
+      ShellModel model, List<ClippedTriangle> parts, double height, Vector3D total) {
     ShellLoad load = none(model);
     double area = 0;
-    for (Clipped part : parts) {
+    for (ClippedTriangle part : parts) {
       for (double share : part.shares()) {
         area += share * model.area(part.triangle());
       }
@@ -38,7 +39,7 @@ public final class ShellLoad {
     if (!(area > 0)) {
       throw new IllegalArgumentException("no surface to put the load on");
     }
-    for (Clipped part : parts) {
+    for (ClippedTriangle part : parts) {
       int t = part.triangle();
       Vector3D arm = model.areaNormal(t).normalize().multiply(height * model.meanThickness(t));
       double[] shares = part.shares();
@@ -73,20 +74,20 @@ public final class ShellLoad {
 
   /** The force on a node (N). */
   public Vector3D force(int node) {
-    int at = Freedom.ALONG_X.at(node);
+    int at = DegreeOfFreedom.ALONG_X.at(node);
     return Vector3D.of(values[at], values[at + 1], values[at + 2]);
   }
 
   /** The moment on a node (N·mm). */
   public Vector3D moment(int node) {
-    int at = Freedom.ABOUT_X.at(node);
+    int at = DegreeOfFreedom.ABOUT_X.at(node);
     return Vector3D.of(values[at], values[at + 1], values[at + 2]);
   }
 
   /** The sum of all forces (N); none for a load that balances itself. */
   public Vector3D resultant() {
     Vector3D sum = Vector3D.ZERO;
-    for (int i = 0; i < values.length / Freedom.COUNT; i++) {
+    for (int i = 0; i < values.length / DegreeOfFreedom.COUNT; i++) {
       sum = sum.add(force(i));
     }
     return sum;
@@ -100,7 +101,7 @@ public final class ShellLoad {
    */
   public Vector3D momentAbout(ShellModel model, Vector3D point) {
     Vector3D sum = Vector3D.ZERO;
-    for (int i = 0; i < values.length / Freedom.COUNT; i++) {
+    for (int i = 0; i < values.length / DegreeOfFreedom.COUNT; i++) {
       sum = sum.add(moment(i)).add(point.vectorTo(model.node(i)).cross(force(i)));
     }
     return sum;
@@ -119,7 +120,7 @@ public final class ShellLoad {
         Vector3D moment = moment(i).multiply(tie.weights()[l]);
         carried.addTo(tie.leaders()[l], force, moment.add(tie.arms().get(l).cross(force)));
       }
-      Arrays.fill(carried.values, Freedom.COUNT * i, Freedom.COUNT * (i + 1), 0);
+      Arrays.fill(carried.values, DegreeOfFreedom.COUNT * i, DegreeOfFreedom.COUNT * (i + 1), 0);
     }
     return carried;
   }
@@ -130,13 +131,13 @@ public final class ShellLoad {
   }
 
   /** Adds a force to a load that is being made. */
-  void add(int node, Vector3D force) {
+  public void add(int node, Vector3D force) {
     addTo(node, force, Vector3D.ZERO);
   }
 
   /** Adds a force and a moment to a load that is being made. */
   void addTo(int node, Vector3D force, Vector3D moment) {
-    int at = Freedom.COUNT * node;
+    int at = DegreeOfFreedom.COUNT * node;
     values[at] += force.getX();
     values[at + 1] += force.getY();
     values[at + 2] += force.getZ();

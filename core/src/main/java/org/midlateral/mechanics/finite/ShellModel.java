@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.element.Facet;
+import org.midlateral.mechanics.element.Isotropic;
 
 /**
  * A shell's mid-surface in triangles, its wall and its material. Immutable.
@@ -61,7 +63,7 @@ public final class ShellModel {
    *
    * @param ties no node may both lead and follow
    */
-  ShellModel tied(List<Tie> ties) {
+  public ShellModel tied(List<Tie> ties) {
     return new ShellModel(this, ties);
   }
 
@@ -157,7 +159,7 @@ public final class ShellModel {
   }
 
   /** Index into an array of 3 numbers a node, without making a vector. */
-  double coordinate(int node, int axis) {
+  public double coordinate(int node, int axis) {
     return xyz[3 * node + axis];
   }
 
@@ -200,5 +202,40 @@ public final class ShellModel {
         throw new IllegalArgumentException("triangle " + t + " has no area");
       }
     }
+  }
+
+  /**
+   * A tie that bonds a node to a triangle.
+   *
+   * @param weights of the triangle's corners at the foot
+   */
+  public Tie bond(int triangle, double[] weights, int node) {
+    Vector3D foot = at(triangle, weights);
+    Vector3D off = foot.vectorTo(node(node));
+    int[] leaders = new int[3];
+    Vector3D[] arms = new Vector3D[3];
+    for (int c = 0; c < 3; c++) {
+      leaders[c] = corner(triangle, c);
+      arms[c] = node(leaders[c]).vectorTo(foot).multiply(0.5).add(off);
+    }
+    return new Tie(node, leaders, weights.clone(), List.of(arms));
+  }
+
+  /** A triangle in its own plane. */
+  Facet facet(int triangle) {
+    double[] corners = new double[9];
+    for (int c = 0; c < 3; c++) {
+      System.arraycopy(xyz, 3 * corner(triangle, c), corners, 3 * c, 3);
+    }
+    return new Facet(corners);
+  }
+
+  /** The way from one node to another (mm), three components. */
+  double[] arm(int from, int to) {
+    double[] arm = new double[3];
+    for (int k = 0; k < 3; k++) {
+      arm[k] = coordinate(to, k) - coordinate(from, k);
+    }
+    return arm;
   }
 }

@@ -6,7 +6,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** How a shell moves and strains under a load. Immutable. */
 public final class ShellResult {
   private final ShellModel model;
-  private final Bends bends;
+  private final MeshCurvature bends;
   private final List<Constraint> constraints;
   private final double[] load;
   private final double[] moved;
@@ -14,7 +14,7 @@ public final class ShellResult {
 
   ShellResult(
       ShellModel model,
-      Bends bends,
+      MeshCurvature bends,
       List<Constraint> constraints,
       ShellLoad load,
       double[] moved,
@@ -33,12 +33,12 @@ public final class ShellResult {
 
   /** How far a node moves (mm). */
   public Vector3D displacement(int node) {
-    return vector(moved, Freedom.ALONG_X.at(node));
+    return vector(moved, DegreeOfFreedom.ALONG_X.at(node));
   }
 
   /** How far a node turns (rad, about the global axes). */
   public Vector3D rotation(int node) {
-    return vector(moved, Freedom.ABOUT_X.at(node));
+    return vector(moved, DegreeOfFreedom.ABOUT_X.at(node));
   }
 
   /**
@@ -66,7 +66,7 @@ public final class ShellResult {
   public double largestReactionForce() {
     double largest = 0;
     for (Constraint c : constraints) {
-      if (c.freedom().compareTo(Freedom.ABOUT_X) < 0) {
+      if (c.freedom().compareTo(DegreeOfFreedom.ABOUT_X) < 0) {
         largest = Math.max(largest, Math.abs(reaction(c)));
       }
     }
@@ -87,15 +87,15 @@ public final class ShellResult {
   }
 
   /** The principal strains on a face at a triangle's middle. */
-  public SurfaceStrain strain(int triangle, Side side) {
+  public SurfaceStrain strain(int triangle, WallFace side) {
     return SurfaceStrain.of(triangle, side, strainComponents(triangle, side));
   }
 
   /** The principal strain furthest from zero on either face, over all triangles' middles. */
   public SurfaceStrain largestStrain() {
-    SurfaceStrain largest = strain(0, Side.FRONT);
+    SurfaceStrain largest = strain(0, WallFace.FRONT);
     for (int t = 0; t < model.triangleCount(); t++) {
-      for (Side side : Side.values()) {
+      for (WallFace side : WallFace.values()) {
         SurfaceStrain s = strain(t, side);
         if (Math.abs(s.extreme()) > Math.abs(largest.extreme())) {
           largest = s;
@@ -105,16 +105,20 @@ public final class ShellResult {
     return largest;
   }
 
-  Bends bends() {
+  MeshCurvature bends() {
     return bends;
   }
 
   /** xx, yy and xy (engineering) in the facet's plane, x along the first edge. */
-  double[] strainComponents(int triangle, Side side) {
+  double[] strainComponents(int triangle, WallFace side) {
     double[] corners = new double[18];
     for (int c = 0; c < 3; c++) {
       System.arraycopy(
-          moved, Freedom.COUNT * model.corner(triangle, c), corners, Freedom.COUNT * c, 6);
+          moved,
+          DegreeOfFreedom.COUNT * model.corner(triangle, c),
+          corners,
+          DegreeOfFreedom.COUNT * c,
+          6);
     }
     double height = side.height * model.meanThickness(triangle);
     return new ShellTriangle(model, bends, triangle).strain(corners, height);

@@ -13,35 +13,35 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public final class ShellSolver {
   private final ShellModel model;
   private final List<Constraint> constraints;
-  private final Bends bends;
-  private final Connections connections;
+  private final MeshCurvature bends;
+  private final Connectivity connections;
   private final double[] stiffness;
 
   /** The prescribed values by freedom, 0 elsewhere, and the forces that they alone ask for. */
   private final double[] prescribed;
 
   private final double[] prescribedForces;
-  private final FactoredPart factor;
+  private final FactoredFront factor;
 
   private ShellSolver(ShellModel model, List<Constraint> constraints) {
     this.model = model;
     this.constraints = List.copyOf(constraints);
-    bends = new Bends(model);
-    connections = new Connections(model);
+    bends = new MeshCurvature(model);
+    connections = new Connectivity(model);
     stiffness = new double[connections.size()];
     IntStream.range(0, model.triangleCount())
         .parallel()
         .forEach(t -> connections.stiffness(bends, t, stiffness));
-    prescribed = new double[Freedom.COUNT * model.nodeCount()];
+    prescribed = new double[DegreeOfFreedom.COUNT * model.nodeCount()];
     boolean[] held = new boolean[prescribed.length];
     for (Constraint c : constraints) {
       prescribe(c, held);
     }
-    Footing.check(model, constraints);
+    MechanismCheck.check(model, constraints);
     prescribedForces = forces(prescribed);
     factor =
-        FactoredPart.of(
-            Dissection.of(model, connections, held), connections, stiffness, diagonal());
+        FactoredFront.of(
+            NestedDissection.of(model, connections, held), connections, stiffness, diagonal());
   }
 
   /**
@@ -50,7 +50,7 @@ public final class ShellSolver {
    * @param model the shell
    * @param constraints prescribed freedoms, each at most once
    * @throws IllegalArgumentException if a constraint names no node of the model or a freedom twice
-   * @throws LooseShellException if the shell is not held
+   * @throws MechanismException if the shell is not held
    */
   public static ShellSolver of(ShellModel model, List<Constraint> constraints) {
     return new ShellSolver(model, constraints);
@@ -99,15 +99,15 @@ public final class ShellSolver {
       displacement = displacement.add(shift.multiply(tie.weights()[l]));
       rotation = rotation.add(turn.multiply(tie.weights()[l]));
     }
-    System.arraycopy(displacement.toArray(), 0, moved, Freedom.ALONG_X.at(tie.node()), 3);
-    System.arraycopy(rotation.toArray(), 0, moved, Freedom.ABOUT_X.at(tie.node()), 3);
+    System.arraycopy(displacement.toArray(), 0, moved, DegreeOfFreedom.ALONG_X.at(tie.node()), 3);
+    System.arraycopy(rotation.toArray(), 0, moved, DegreeOfFreedom.ABOUT_X.at(tie.node()), 3);
   }
 
   /** Unknowns of the equations. */
   public int unknowns() {
     int tied = 0;
     for (int i = 0; i < model.nodeCount(); i++) {
-      tied += model.tie(i) == null ? 0 : Freedom.COUNT;
+      tied += model.tie(i) == null ? 0 : DegreeOfFreedom.COUNT;
     }
     return prescribed.length - constraints.size() - tied;
   }

@@ -1,6 +1,10 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import org.midlateral.mechanics.element.BendingTriangle;
+import org.midlateral.mechanics.element.Facet;
+import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.element.MembraneTriangle;
 
 /**
  * The shell element: stiffness and strains of one triangle in the global freedoms.
@@ -31,8 +35,8 @@ final class ShellTriangle {
   private final MembraneTriangle membrane;
   private final BendingTriangle bending;
 
-  ShellTriangle(ShellModel model, Bends bends, int triangle) {
-    facet = new Facet(model, triangle);
+  ShellTriangle(ShellModel model, MeshCurvature bends, int triangle) {
+    facet = model.facet(triangle);
     material = model.material();
     wall = model.meanThickness(triangle);
     bend = bends.at(triangle);

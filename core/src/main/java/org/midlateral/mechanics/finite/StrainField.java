@@ -4,6 +4,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.midlateral.mechanics.element.Facet;
 
 /**
  * Strains at the nodes of both faces: a plane is laid through the strains at the middles of the
@@ -11,7 +12,7 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * of O. C. Zienkiewicz and J. Z. Zhu, Int. J. Numer. Methods Engrg. 33 (1992) 1331-1364). So an
  * edge gets what holds at the edge, not what holds half a triangle inside.
  */
-final class StrainField {
+public final class StrainField {
   /** Pull of the planes toward an even strain, where there are too few triangles for a slope. */
   private static final double PULL = 1e-3;
 
@@ -20,16 +21,16 @@ final class StrainField {
   /** Extreme principal strain by node, front then back. */
   private final double[][] extreme = new double[2][];
 
-  StrainField(ShellResult result) {
+  public StrainField(ShellResult result) {
     model = result.model();
-    Bends bends = result.bends();
+    MeshCurvature bends = result.bends();
     Facet[] facets =
         IntStream.range(0, model.triangleCount())
             .parallel()
-            .mapToObj(t -> new Facet(model, t))
+            .mapToObj(t -> model.facet(t))
             .toArray(Facet[]::new);
     double[][][] strains = new double[2][][];
-    for (Side side : Side.values()) {
+    for (WallFace side : WallFace.values()) {
       strains[side.ordinal()] =
           IntStream.range(0, facets.length)
               .parallel()
@@ -43,7 +44,7 @@ final class StrainField {
   }
 
   /** The principal strain furthest from zero at a node. */
-  double at(int node, Side side) {
+  public double at(int node, WallFace side) {
     return extreme[side.ordinal()][node];
   }
 
@@ -85,7 +86,7 @@ final class StrainField {
       double[] here = {
         plane.get(0, 3 * side), plane.get(0, 3 * side + 1), plane.get(0, 3 * side + 2)
       };
-      extreme[side][node] = SurfaceStrain.of(-1, Side.values()[side], here).extreme();
+      extreme[side][node] = SurfaceStrain.of(-1, WallFace.values()[side], here).extreme();
     }
   }
 

@@ -8,9 +8,9 @@ package org.midlateral.mechanics.finite;
  * @param major the larger (algebraically) principal strain in the face
  * @param minor the smaller one
  */
-public record SurfaceStrain(int triangle, Side side, double major, double minor) {
+public record SurfaceStrain(int triangle, WallFace side, double major, double minor) {
 
-  static SurfaceStrain of(int triangle, Side side, double[] strain) {
+  static SurfaceStrain of(int triangle, WallFace side, double[] strain) {
     double mean = (strain[0] + strain[1]) / 2;
     double radius = Math.hypot((strain[0] - strain[1]) / 2, strain[2] / 2);
     return new SurfaceStrain(triangle, side, mean + radius, mean - radius);

@@ -19,22 +19,4 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param weights of the three at the foot; their sum is 1
  * @param arms of the three (mm)
  */
-record Tie(int node, int[] leaders, double[] weights, List<Vector3D> arms) {
-
-  /**
-   * Bonds a point to a triangle.
-   *
-   * @param weights of the triangle's corners at the foot
-   */
-  static Tie to(ShellModel model, int triangle, double[] weights, int node) {
-    Vector3D foot = model.at(triangle, weights);
-    Vector3D off = foot.vectorTo(model.node(node));
-    int[] leaders = new int[3];
-    Vector3D[] arms = new Vector3D[3];
-    for (int c = 0; c < 3; c++) {
-      leaders[c] = model.corner(triangle, c);
-      arms[c] = model.node(leaders[c]).vectorTo(foot).multiply(0.5).add(off);
-    }
-    return new Tie(node, leaders, weights.clone(), List.of(arms));
-  }
-}
+public record Tie(int node, int[] leaders, double[] weights, List<Vector3D> arms) {}

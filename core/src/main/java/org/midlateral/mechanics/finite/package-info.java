@@ -35,16 +35,6 @@
  * twice the operations on a half tube and three times on a closed one, and EJML's sparse Cholesky
  * brings no ordering and no dense blocks.
  *
- * <p><b>A finger's piece.</b> {@link org.midlateral.mechanics.finite.FingerShell} makes the
- * mid-surface of a trough, or of a trough with its dorsal shell bonded on; {@link
- * org.midlateral.mechanics.finite.HeldJoint} is the load of a joint held straight; {@link
- * org.midlateral.mechanics.finite.HeldShell} solves it, and its {@link
- * org.midlateral.mechanics.finite.HeldAnswer} holds the figures. The finished edge lies half a wall
- * outside the surfaces' own edge: a strip of half a wall, thinning to 0.57 walls, has the section
- * of the half-round rim. Bonded layers are tied, each node of the one to a triangle of the other,
- * and so need no common mesh. The figures are estimates, to compare designs with; they clear no
- * piece for use.
- *
  * <p><b>What it does not do.</b> No large rotations, no buckling, no contact, no creep. The stress
  * through the wall is left out, so that just under a load spread over no more than a wall or two
  * the strains are not to be trusted, and small local movements there are some percent off.

@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.midlateral.document.FileProblem;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Outcome.State;
 
 /** One run over many orders. */

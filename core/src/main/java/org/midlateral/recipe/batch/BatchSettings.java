@@ -2,7 +2,7 @@ package org.midlateral.recipe.batch;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.midlateral.document.SolidFormat;
+import org.midlateral.document.format.SolidFormat;
 
 /**
  * How a run goes.

@@ -8,7 +8,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 
 /** A folder of measurement files, in the order of their names. */
 final class FolderOrders implements OrderSource {

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
-import org.midlateral.recipe.Product;
+import org.midlateral.recipe.product.Product;
 import org.midlateral.shared.SharedData;
 
 /**

@@ -17,10 +17,10 @@ import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Orders;
-import org.midlateral.recipe.FormerParts;
-import org.midlateral.recipe.Product;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.product.FormerParts;
+import org.midlateral.recipe.product.Product;
 
 /**
  * One order, from what was read to its folder.

@@ -1,8 +1,6 @@
 package org.midlateral.recipe.batch;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** Where orders come from, one after the other. */
@@ -12,18 +10,4 @@ public interface OrderSource extends AutoCloseable {
 
   @Override
   void close() throws IOException;
-
-  /**
-   * Opens a table or a folder.
-   *
-   * @throws SourceProblem if it cannot be read, with one sentence for a person
-   */
-  static OrderSource open(Path path) throws IOException, SourceProblem {
-    return Files.isDirectory(path) ? FolderOrders.of(path) : TableOrders.of(path);
-  }
-
-  /** How many orders there are, roughly where they stand in a table. */
-  static long count(Path path) throws IOException {
-    return Files.isDirectory(path) ? FolderOrders.count(path) : TableOrders.count(path);
-  }
 }

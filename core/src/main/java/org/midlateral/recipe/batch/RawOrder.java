@@ -2,7 +2,7 @@ package org.midlateral.recipe.batch;
 
 import java.util.List;
 import java.util.function.Function;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 
 /**
  * One order as it stands in its source.

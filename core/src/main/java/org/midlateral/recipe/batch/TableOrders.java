@@ -15,9 +15,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.KeyTable;
-import org.midlateral.measurement.Orders;
-import org.midlateral.measurement.Shown;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.measurement.key.Shown;
 
 /**
  * A table by RFC 4180: the first row names keys by their whole paths, every further row is an

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 
 /** The bench's files of the samples. */
@@ -44,7 +44,7 @@ public final class BenchFiles {
         orthosis.relief(),
         orthosis.solids(),
         new SheetFigures(FIGURES, Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
-        Paper.usualWith(order.measurements().unit()));
+        PaperSize.usualWith(order.measurements().unit()));
   }
 
   /** One of them as it is written. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.measurement.LengthUnit;
 
@@ -116,8 +116,8 @@ class PagesTest {
 
   @Test
   void theFormIsWhole() throws IOException {
-    check("form", MeasuringForm.pdf(LengthUnit.IN, Paper.LETTER));
-    check("form", MeasuringForm.pdf(LengthUnit.MM, Paper.A4));
+    check("form", MeasuringForm.pdf(LengthUnit.IN, PaperSize.LETTER));
+    check("form", MeasuringForm.pdf(LengthUnit.MM, PaperSize.A4));
   }
 
   private static void check(String name, byte[] pdf) throws IOException {
@@ -135,7 +135,8 @@ class PagesTest {
         assertThat(one.getText(document)).contains(PageFrame.WARNING, "page " + (p + 1) + " of ");
         embedded(document.getPage(p));
         apart(name, boxes.pages.get(p));
-        assertThat(Pixels.ofPdf(pdf, p, 60).drawnOutside(Paper.USED_WIDTH, Paper.USED_HEIGHT))
+        assertThat(
+                Pixels.ofPdf(pdf, p, 60).drawnOutside(PaperSize.USED_WIDTH, PaperSize.USED_HEIGHT))
             .as("%s page %d stays within both papers", name, p + 1)
             .isFalse();
       }

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.document.drawing.PageFrame;
-import org.midlateral.document.drawing.Paper;
+import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.document.pattern.Blank;
 import org.midlateral.measurement.LengthUnit;
@@ -24,12 +24,12 @@ class TrueSizeTest {
     Orthosis orthosis = BenchFiles.orthosis(sample);
     BenchDocuments documents = BenchFiles.of(orthosis);
     Pixels page = Pixels.ofPdf(BenchFiles.bytes(documents, "pattern.pdf"), 0);
-    Paper paper = Paper.usualWith(unit);
+    PaperSize paper = PaperSize.usualWith(unit);
     assertThat(page.width()).isCloseTo(paper.width(), within(0.1));
     assertThat(page.height()).isCloseTo(paper.height(), within(0.1));
 
-    double left = (paper.width() - Paper.USED_WIDTH) / 2;
-    double bottom = (paper.height() - Paper.USED_HEIGHT) / 2;
+    double left = (paper.width() - PaperSize.USED_WIDTH) / 2;
+    double bottom = (paper.height() - PaperSize.USED_HEIGHT) / 2;
     PageFrame frame = BenchDocuments.frame(orthosis.order(), paper, "");
     bars(page, left, bottom + frame.bottom());
     double top = bottom + frame.top() - 7;

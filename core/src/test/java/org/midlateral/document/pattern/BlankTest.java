@@ -100,7 +100,7 @@ class BlankTest {
       strings = {"bulbous-ring", "covered-tip", "left-deficit", "middle-inches", "slim-little"})
   void theTemplateLiesOnTheBlank(String sample) throws Exception {
     Orthosis orthosis = BenchFiles.orthosis(sample, "dorsal-shell.make=no");
-    Pattern pattern = Pattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
     assertThat(pattern.blank().outline().covers(pattern.template().outline())).isTrue();
   }
 
@@ -146,7 +146,7 @@ class BlankTest {
   void theTemplateIsAsWideAsTheSheetBetweenTheMarks() throws Exception {
     Orthosis orthosis =
         BenchFiles.orthosis("slim-little", "dorsal-shell.make=no", "relief.make=no");
-    Pattern pattern = Pattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
     LevelMark mark = pattern.marks().get(0);
     TroughDesign design = orthosis.order().design().trough();
     var line = pattern.template().unrolled().level(mark.station());

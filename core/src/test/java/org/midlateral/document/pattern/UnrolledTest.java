@@ -11,9 +11,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.solid.TriangleMesh;
 
 class UnrolledTest {
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.element.Isotropic;
 
 /**
  * A grid of lines u by lines v laid on a surface, each cell cut into two triangles by alternate

@@ -3,6 +3,7 @@ package org.midlateral.mechanics.finite;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.element.Isotropic;
 
 /**
  * Published shell problems, each solved on a mesh of a given fineness and given as computed over
@@ -158,7 +159,7 @@ record PublishedCase(
         new Supports()
             .mirror(grid.lineV(0), 1)
             .mirror(grid.lineV(QUARTER_TURN), 0)
-            .hold(new int[] {pulled}, Freedom.ALONG_Z);
+            .hold(new int[] {pulled}, DegreeOfFreedom.ALONG_Z);
     return ShellSolver.solve(model, load, supports.list()).displacement(pulled).getX();
   }
 
@@ -228,7 +229,7 @@ record PublishedCase(
     ShellModel model = grid.shell(wall, new Isotropic(modulus, 0.3));
     Supports supports = new Supports().mirror(grid.lineU(0), 0).mirror(grid.lineV(0), 1);
     for (int[] side : new int[][] {grid.lineU(1), grid.lineV(1)}) {
-      supports.hold(side, Freedom.ALONG_Z);
+      supports.hold(side, DegreeOfFreedom.ALONG_Z);
       if (clamped) {
         supports.clamp(side);
       }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.midlateral.mechanics.element.Isotropic;
 
 /**
  * The membrane and the bending patch of R. H. MacNeal and R. L. Harder, "A proposed standard set of
@@ -37,7 +38,7 @@ class ShellPatchTest {
     ShellResult result = solve(field);
     assertInnerNodes(result, field);
     for (int t = 0; t < PATCH.triangleCount(); t++) {
-      SurfaceStrain s = result.strain(t, Side.FRONT);
+      SurfaceStrain s = result.strain(t, WallFace.FRONT);
       // Direct strains 1e-3 both, shear 1e-3: principal 1.5e-3 and 0.5e-3.
       assertThat(s.major()).isCloseTo(1.5e-3, within(1e-14));
       assertThat(s.minor()).isCloseTo(0.5e-3, within(1e-14));
@@ -61,8 +62,8 @@ class ShellPatchTest {
     assertThat(result.strainEnergy()).isCloseTo(perArea * .24 * .12, within(1e-22));
     for (int t = 0; t < PATCH.triangleCount(); t++) {
       // Face strain is minus the height times the curvature; principal curvatures 1.5e-3, 0.5e-3.
-      assertThat(result.strain(t, Side.FRONT).minor()).isCloseTo(-0.75e-6, within(1e-17));
-      assertThat(result.strain(t, Side.BACK).major()).isCloseTo(0.75e-6, within(1e-17));
+      assertThat(result.strain(t, WallFace.FRONT).minor()).isCloseTo(-0.75e-6, within(1e-17));
+      assertThat(result.strain(t, WallFace.BACK).major()).isCloseTo(0.75e-6, within(1e-17));
     }
   }
 
@@ -96,7 +97,7 @@ class ShellPatchTest {
   }
 
   private static void prescribe(List<Constraint> to, int node, double[] values) {
-    for (Freedom f : Freedom.values()) {
+    for (DegreeOfFreedom f : DegreeOfFreedom.values()) {
       to.add(new Constraint(node, f, values[f.ordinal()]));
     }
   }

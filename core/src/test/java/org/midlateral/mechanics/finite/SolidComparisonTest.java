@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Troughs and a closed tube beside CalculiX's quadratic solids, run on the spot. Skipped where the
  * program (Debian package calculix-ccx) is missing, but not on a build server.
  */
-class SolidComparisonTest {
+public class SolidComparisonTest {
   private static final double JOINT = 37;
   private static final double LENGTH = 75;
   private static final DoubleUnaryOperator STRAIGHT = x -> 9;
@@ -32,8 +32,7 @@ class SolidComparisonTest {
 
   @TempDir Path directory;
 
-  @BeforeAll
-  static void needsTheProgram() {
+  public @BeforeAll static void needsTheProgram() {
     boolean present =
         Arrays.stream(System.getenv().getOrDefault("PATH", "").split(java.io.File.pathSeparator))
             .anyMatch(p -> Files.isExecutable(Path.of(p, "ccx")));

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.midlateral.mechanics.element.Isotropic;
 
 /** Strains at the nodes of a flat strip that is given a known motion. */
 class StrainFieldTest {
@@ -27,7 +28,12 @@ class StrainFieldTest {
     }
     return new StrainField(
         new ShellResult(
-            MODEL, new Bends(MODEL), List.of(), ShellLoad.none(MODEL), moved, new double[0]));
+            MODEL,
+            new MeshCurvature(MODEL),
+            List.of(),
+            ShellLoad.none(MODEL),
+            moved,
+            new double[0]));
   }
 
   /** Bent across its plane: w = -b x² / 2, so that the front stretches by b z. */
@@ -36,8 +42,8 @@ class StrainFieldTest {
     StrainField strains = strains((x, y) -> new double[] {0, 0, -BEND * x * x / 2, 0, BEND * x, 0});
     double want = BEND * 0.75;
     for (int i = 0; i < MODEL.nodeCount(); i++) {
-      assertThat(strains.at(i, Side.FRONT)).isCloseTo(want, within(1e-9 * want));
-      assertThat(strains.at(i, Side.BACK)).isCloseTo(-want, within(1e-9 * want));
+      assertThat(strains.at(i, WallFace.FRONT)).isCloseTo(want, within(1e-9 * want));
+      assertThat(strains.at(i, WallFace.BACK)).isCloseTo(-want, within(1e-9 * want));
     }
   }
 
@@ -51,7 +57,7 @@ class StrainFieldTest {
     for (int i = 0; i < MODEL.nodeCount(); i++) {
       double y = MODEL.node(i).getY();
       if (Math.abs(y) > 1) {
-        for (Side side : Side.values()) {
+        for (WallFace side : WallFace.values()) {
           assertThat(strains.at(i, side)).isCloseTo(BEND * y, within(0.025 * 4 * BEND));
         }
       }

@@ -8,9 +8,9 @@ import java.util.Map;
 final class Supports {
   private final Map<List<Object>, Constraint> held = new LinkedHashMap<>();
 
-  Supports hold(int[] nodes, Freedom... freedoms) {
+  Supports hold(int[] nodes, DegreeOfFreedom... freedoms) {
     for (int node : nodes) {
-      for (Freedom f : freedoms) {
+      for (DegreeOfFreedom f : freedoms) {
         held.put(List.of(node, f), Constraint.fixed(node, f));
       }
     }
@@ -18,18 +18,18 @@ final class Supports {
   }
 
   Supports clamp(int[] nodes) {
-    return hold(nodes, Freedom.values());
+    return hold(nodes, DegreeOfFreedom.values());
   }
 
   /** A plane of symmetry square to x, y or z (0, 1, 2). */
   Supports mirror(int[] nodes, int axis) {
-    Freedom[] all = Freedom.values();
+    DegreeOfFreedom[] all = DegreeOfFreedom.values();
     return hold(nodes, all[axis], all[3 + (axis + 1) % 3], all[3 + (axis + 2) % 3]);
   }
 
   /** A diaphragm square to x: stiff in its plane, loose out of it. */
   Supports diaphragm(int[] nodes) {
-    return hold(nodes, Freedom.ALONG_Y, Freedom.ALONG_Z, Freedom.ABOUT_X);
+    return hold(nodes, DegreeOfFreedom.ALONG_Y, DegreeOfFreedom.ALONG_Z, DegreeOfFreedom.ABOUT_X);
   }
 
   List<Constraint> list() {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.midlateral.mechanics.element.Isotropic;
 
 /** Two flat strips on one another, each meshed in its own way, bonded face to face. */
 class TieTest {
@@ -41,14 +42,14 @@ class TieTest {
     ShellModel loose = ShellModel.uniform(xyz, corners, WALL, MATERIAL);
     List<Tie> ties = new ArrayList<>();
     for (int i = n; i < loose.nodeCount(); i++) {
-      Spot spot = below(a, loose.node(i));
-      ties.add(Tie.to(loose, spot.triangle(), spot.weights(), i));
+      SurfacePoint spot = below(a, loose.node(i));
+      ties.add(loose.bond(spot.triangle(), spot.weights(), i));
     }
     return loose.tied(ties);
   }
 
-  private static Spot below(ShellModel model, Vector3D p) {
-    Spot best = null;
+  private static SurfacePoint below(ShellModel model, Vector3D p) {
+    SurfacePoint best = null;
     for (int t = 0; t < model.triangleCount(); t++) {
       Vector3D a = model.node(model.corner(t, 0));
       Vector3D u = a.vectorTo(model.node(model.corner(t, 1)));
@@ -57,7 +58,7 @@ class TieTest {
       double twice = u.cross(v).getZ();
       double second = d.cross(v).getZ() / twice;
       double third = u.cross(d).getZ() / twice;
-      Spot spot = new Spot(t, new double[] {1 - second - third, second, third});
+      SurfacePoint spot = new SurfacePoint(t, new double[] {1 - second - third, second, third});
       if (best == null || spot.depth() > best.depth()) {
         best = spot;
       }
@@ -142,11 +143,12 @@ class TieTest {
     ShellModel model = bonded(lower, grid(4, 2, WALL));
     int follower = model.nodeCount() - 1;
     assertThatThrownBy(
-            () -> ShellSolver.of(model, List.of(Constraint.fixed(follower, Freedom.ALONG_X))))
+            () ->
+                ShellSolver.of(model, List.of(Constraint.fixed(follower, DegreeOfFreedom.ALONG_X))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("tied");
     int last = model.triangleCount() - 1;
-    Tie toFollower = Tie.to(model, last, new double[] {1, 0, 0}, 0);
+    Tie toFollower = model.bond(last, new double[] {1, 0, 0}, 0);
     assertThatThrownBy(() -> model.tied(List.of(toFollower)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("leads and follows");

@@ -86,7 +86,7 @@ class TroughTest {
         // With an even number of rows the diagonals, too, are mirrored across the midline.
         int a = 2 * (i * columns + j);
         int b = 2 * (i * columns + columns - 1 - j);
-        for (Side side : Side.values()) {
+        for (WallFace side : WallFace.values()) {
           double here = pairEnergy(result, a, side);
           assertThat(pairEnergy(result, b, side)).isCloseTo(here, within(1e-11));
         }
@@ -95,7 +95,7 @@ class TroughTest {
   }
 
   /** A measure of the strains in the two triangles of a cell that does not ask for their order. */
-  private static double pairEnergy(ShellResult result, int first, Side side) {
+  private static double pairEnergy(ShellResult result, int first, WallFace side) {
     double sum = 0;
     for (int t = first; t < first + 2; t++) {
       SurfaceStrain s = result.strain(t, side);

@@ -6,6 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.element.Isotropic;
 
 /**
  * A trough, or a closed tube, with the load of a held joint: the ends of the floor pressed down,
@@ -21,7 +22,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param halfAngle from the midline to a rim (degrees); 180 closes the tube
  * @param step edge of a cell (mm)
  */
-record Tube(
+public record Tube(
     DoubleUnaryOperator radius,
     double wall,
     double length,
@@ -57,7 +58,7 @@ record Tube(
     return Vector3D.of(x, -r * Math.sin(angle), -r * Math.cos(angle));
   }
 
-  ShellModel model() {
+  public ShellModel model() {
     return grid().shell(wall, new Isotropic(400, 0.4));
   }
 
@@ -111,24 +112,26 @@ record Tube(
     double proximal = proximalForce();
     ShellLoad pull =
         closed()
-            ? PlainLoads.onTriangles(model, roof(), Side.BACK.height, up(TOTAL))
+            ? PlainLoads.onTriangles(model, roof(), WallFace.BACK.height, up(TOTAL))
             : PlainLoads.onEdges(model, rims(), up(TOTAL));
     return pull.plus(
-            PlainLoads.onTriangles(model, proximalFloor(), Side.BACK.height, up(-proximal)))
-        .plus(PlainLoads.onTriangles(model, distalFloor(), Side.BACK.height, up(proximal - TOTAL)));
+            PlainLoads.onTriangles(model, proximalFloor(), WallFace.BACK.height, up(-proximal)))
+        .plus(
+            PlainLoads.onTriangles(
+                model, distalFloor(), WallFace.BACK.height, up(proximal - TOTAL)));
   }
 
   private static Vector3D up(double force) {
     return Vector3D.of(0, 0, force);
   }
 
-  ShellResult solve() {
+  public ShellResult solve() {
     ShellModel model = model();
     return ShellSolver.solve(model, load(model), RigidMotion.held(model));
   }
 
   /** The displacements of the mid-surface's nodes from quadratic solids. */
-  Vector3D[] solveAsSolid(Path directory) throws IOException, InterruptedException {
+  public Vector3D[] solveAsSolid(Path directory) throws IOException, InterruptedException {
     ShellModel model = model();
     SolidDeck deck = new SolidDeck(model, grid()::normal);
     if (closed()) {
@@ -149,9 +152,9 @@ record Tube(
    * @param openings change of the distance between the rims (closed: the sides) at the proximal
    *     end, the joint and the distal end (mm)
    */
-  record Measures(double rise, double lost, double[] openings) {}
+  public record Measures(double rise, double lost, double[] openings) {}
 
-  Measures measures(IntFunction<Vector3D> displacement) {
+  public Measures measures(IntFunction<Vector3D> displacement) {
     MappedGrid grid = grid();
     double[] u = grid.u();
     double[] floor = new double[u.length];

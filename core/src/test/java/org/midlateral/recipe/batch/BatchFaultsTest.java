@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.document.FileProblem;
-import org.midlateral.document.SolidFormat;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.State;
 
 /** What a batch does when the machine fails it. */
@@ -186,7 +186,7 @@ class BatchFaultsTest {
   }
 
   private static Map<State, Long> run(Path table, Path out) throws Exception {
-    try (OrderSource source = OrderSource.open(table)) {
+    try (OrderSource source = OrderSources.open(table)) {
       return Batch.run(
           source, new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2), outcome -> {});
     }

@@ -8,8 +8,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.midlateral.document.SolidFormat;
-import org.midlateral.measurement.Orders;
+import org.midlateral.document.format.SolidFormat;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Outcome.State;
 
 /**
@@ -21,7 +21,7 @@ final class BatchProcess {
   private BatchProcess() {}
 
   public static void main(String[] arguments) throws Exception {
-    try (OrderSource source = OrderSource.open(Path.of(arguments[0]))) {
+    try (OrderSource source = OrderSources.open(Path.of(arguments[0]))) {
       if (arguments.length > 1) {
         System.out.println(run(source, Path.of(arguments[1])));
       } else {

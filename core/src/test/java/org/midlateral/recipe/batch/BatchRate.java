@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
-import org.midlateral.document.SolidFormat;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.State;
 
 /**
@@ -53,7 +53,7 @@ public final class BatchRate {
         new BatchSettings(
             Files.createDirectories(folder.resolve("made")), SolidFormat.USUAL, List.of(), threads);
     BatchRate rate = new BatchRate(each);
-    try (OrderSource source = OrderSource.open(table)) {
+    try (OrderSource source = OrderSources.open(table)) {
       Batch.run(source, settings, rate::count);
     }
     System.out.println(rate.counts);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.document.SafeName;
-import org.midlateral.document.SolidFormat;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.State;
 
 class BatchTest {
@@ -126,7 +126,7 @@ class BatchTest {
     run();
     assertThat(out.resolve("batch-report.csv")).exists();
     write(row("inv-a", 1));
-    try (OrderSource source = OrderSource.open(table)) {
+    try (OrderSource source = OrderSources.open(table)) {
       BatchSettings settings = new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2);
       assertThatThrownBy(
               () ->
@@ -261,7 +261,7 @@ class BatchTest {
   }
 
   private Map<State, Long> run(List<String> overrides, SolidFormat... formats) throws Exception {
-    try (OrderSource source = OrderSource.open(table)) {
+    try (OrderSource source = OrderSources.open(table)) {
       return Batch.run(source, new BatchSettings(out, List.of(formats), overrides, 2), told::add);
     }
   }

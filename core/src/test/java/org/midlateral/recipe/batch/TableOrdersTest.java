@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 
 class TableOrdersTest {
   private static final int HOSTILE = Integer.getInteger("hostile.tables", 2000);
@@ -83,7 +83,7 @@ class TableOrdersTest {
   void theSampleTableIsInOrder() throws Exception {
     Path sample = Path.of("..", "samples", "orders.csv");
     int orders = 0;
-    try (OrderSource source = OrderSource.open(sample)) {
+    try (OrderSource source = OrderSources.open(sample)) {
       for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
         Orders.Result read = raw.get().read().apply(List.of());
         assertThat(read.errors()).isEmpty();
@@ -110,7 +110,7 @@ class TableOrdersTest {
     Path file = folder.resolve("orders.csv");
     String text = InventedOrders.HEADER + ",note\n" + row(0) + ",f\u00FCr links\n" + row(1) + ",\n";
     Files.write(file, text.getBytes(StandardCharsets.ISO_8859_1));
-    try (OrderSource source = OrderSource.open(file)) {
+    try (OrderSource source = OrderSources.open(file)) {
       RawOrder first = source.next().orElseThrow();
       assertThat(first.reference()).isEqualTo("inv-0");
       assertThat(first.read().apply(List.of()).errors().get(0).message())
@@ -123,12 +123,12 @@ class TableOrdersTest {
   void aTableThatASpreadsheetWroteInAnotherWayIsRefusedInWords() throws IOException {
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, InventedOrders.HEADER.replace(',', ';') + "\n");
-    assertThatThrownBy(() -> OrderSource.open(file)).hasMessageContaining("semicolons");
+    assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("semicolons");
     Files.writeString(file, InventedOrders.HEADER.replace(',', '\t') + "\n");
-    assertThatThrownBy(() -> OrderSource.open(file)).hasMessageContaining("tabs");
+    assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("tabs");
     for (Charset other : List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE)) {
       Files.writeString(file, InventedOrders.HEADER + "\n", other);
-      assertThatThrownBy(() -> OrderSource.open(file))
+      assertThatThrownBy(() -> OrderSources.open(file))
           .as("%s", other)
           .isInstanceOf(SourceProblem.class)
           .hasMessageContaining("not UTF-8");
@@ -140,7 +140,7 @@ class TableOrdersTest {
   void aTableWithoutKeysIsRefused(String header) throws IOException {
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, header.isEmpty() ? "" : header + "\n" + row(0) + "\n");
-    assertThatThrownBy(() -> OrderSource.open(file))
+    assertThatThrownBy(() -> OrderSources.open(file))
         .isInstanceOf(SourceProblem.class)
         .hasMessageContaining("orders.csv");
   }
@@ -157,7 +157,7 @@ class TableOrdersTest {
     int good = 0;
     for (int i = 0; i < HOSTILE; i++) {
       Files.write(file, changed(plain, random));
-      try (OrderSource source = OrderSource.open(file)) {
+      try (OrderSource source = OrderSources.open(file)) {
         for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
           Orders.Result result = raw.get().read().apply(List.of());
           assertThat(result.ok()).isEqualTo(result.errors().isEmpty());
@@ -198,7 +198,7 @@ class TableOrdersTest {
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, text);
     List<Orders.Result> read = new ArrayList<>();
-    try (OrderSource source = OrderSource.open(file)) {
+    try (OrderSource source = OrderSources.open(file)) {
       for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
         read.add(raw.get().read().apply(List.of()));
       }

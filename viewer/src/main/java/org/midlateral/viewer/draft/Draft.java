@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
 
 /**
  * A measurement file as typed: text by key path, as {@code trough.wall} or {@code
@@ -74,7 +74,7 @@ public record Draft(Map<String, String> values) {
   /** Paths of the key table's order first, then those it does not know. */
   List<String> orderedPaths() {
     List<String> ordered = new ArrayList<>();
-    for (Key key : KeyTable.standard().keys()) {
+    for (InputKey key : KeyTable.standard().keys()) {
       String generic = key.path();
       for (String path : values.keySet()) {
         if (path.replaceAll("\\[\\d+]", "[]").equals(generic)) {

@@ -10,8 +10,8 @@ import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.viewer.draft.Draft;
 
 /** The list of further relief bubbles: rows for each, and buttons to add one and take one out. */
@@ -71,7 +71,7 @@ final class Bubbles {
     remove.addActionListener(e -> onItems.accept(new Form.Items(LIST, number)));
     head.add(remove, BorderLayout.EAST);
     panel.add(head);
-    for (Key key : KeyTable.standard().keys()) {
+    for (InputKey key : KeyTable.standard().keys()) {
       if (key.isOfItem()) {
         String path = key.path().replace("[]", "[" + number + "]");
         paths.add(path);

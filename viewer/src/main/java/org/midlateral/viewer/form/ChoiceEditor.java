@@ -7,19 +7,19 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.Kind;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.ValueKind;
 
 /** One of some words; what is chosen by default is taken out of the file again. */
 final class ChoiceEditor implements Editor {
   private final JComboBox<String> box;
-  private final Key key;
+  private final InputKey key;
   private boolean showing;
 
-  ChoiceEditor(Key key, Consumer<String> onEdit) {
+  ChoiceEditor(InputKey key, Consumer<String> onEdit) {
     this.key = key;
-    List<String> choices = key.kind() == Kind.YES_NO ? List.of("yes", "no") : key.choices();
+    List<String> choices = key.kind() == ValueKind.YES_NO ? List.of("yes", "no") : key.choices();
     box = new JComboBox<>(choices.toArray(String[]::new));
     box.setRenderer(new Titles());
     box.addActionListener(

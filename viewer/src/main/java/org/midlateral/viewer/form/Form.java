@@ -23,10 +23,10 @@ import javax.swing.Scrollable;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.KeyTable;
-import org.midlateral.measurement.Kind;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.viewer.draft.Draft;
 
 /** The form of all keys. */
@@ -43,7 +43,7 @@ public final class Form extends JPanel {
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
   private final Bubbles bubbles;
   private LengthUnit unit = LengthUnit.MM;
-  private transient Key focused;
+  private transient InputKey focused;
   private transient Told told;
 
   /**
@@ -58,8 +58,8 @@ public final class Form extends JPanel {
     this.onEdit = onEdit;
     this.onLeave = onLeave;
     JPanel column = new Column();
-    for (Key key : KeyTable.standard().keys()) {
-      if (!key.isOfItem() && key.kind() != Kind.LIST) {
+    for (InputKey key : KeyTable.standard().keys()) {
+      if (!key.isOfItem() && key.kind() != ValueKind.LIST) {
         group(key.section(), column).add(register(key, key.path()));
       }
     }
@@ -109,7 +109,7 @@ public final class Form extends JPanel {
     return group;
   }
 
-  Row register(Key key, String path) {
+  Row register(InputKey key, String path) {
     Row row = new Row(key, path, onEdit, this::focused);
     rows.put(path, row);
     told = null;
@@ -120,7 +120,7 @@ public final class Form extends JPanel {
     rows.remove(path);
   }
 
-  private void focused(Key key) {
+  private void focused(InputKey key) {
     if (key == null) {
       onLeave.run();
     }

@@ -10,7 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
-import org.midlateral.measurement.KeyTable;
+import org.midlateral.measurement.key.KeyTable;
 
 /** A section of the form, which opens and closes. */
 final class Group extends JPanel {

@@ -3,9 +3,9 @@ package org.midlateral.viewer.form;
 import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.Kind;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.ValueKind;
 
 /** A number one step up or down, written the way it was. */
 final class Nudge {
@@ -26,7 +26,7 @@ final class Nudge {
    * @param steps how many, negative for down
    * @return the text with the number changed; the same text where there is no number
    */
-  static String by(String text, Key key, LengthUnit unit, int steps) {
+  static String by(String text, InputKey key, LengthUnit unit, int steps) {
     Matcher fraction = FRACTION.matcher(text.strip());
     if (fraction.matches()) {
       return fraction(fraction, steps);
@@ -37,7 +37,7 @@ final class Nudge {
     }
     String own = decimal.group(2).strip();
     boolean inches = own.isEmpty() ? unit == LengthUnit.IN : own.matches("in|inch|inches|\"");
-    if (key.kind() == Kind.LENGTH && inches && decimal.group(1).matches("\\d+")) {
+    if (key.kind() == ValueKind.LENGTH && inches && decimal.group(1).matches("\\d+")) {
       return ruler(Long.parseLong(decimal.group(1)) * RULER + steps) + decimal.group(2);
     }
     BigDecimal step = step(key, own.isEmpty() ? unit : ownUnit(own), decimal.group(1));
@@ -73,7 +73,7 @@ final class Nudge {
     };
   }
 
-  private static BigDecimal step(Key key, LengthUnit unit, String number) {
+  private static BigDecimal step(InputKey key, LengthUnit unit, String number) {
     return switch (key.kind()) {
       case LENGTH -> {
         double high = key.refused().map(range -> range.high()).orElse(LONG);

@@ -18,9 +18,9 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 import org.midlateral.measurement.Finding.Severity;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.Kind;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.ValueKind;
 
 /** One key: its name, field, unit and usual range, and below them what is to be said about it. */
 final class Row extends JPanel {
@@ -38,7 +38,7 @@ final class Row extends JPanel {
    */
   record Message(Severity severity, String text) {}
 
-  private final transient Key key;
+  private final transient InputKey key;
   private final transient Editor editor;
   private final JLabel unitLabel = new JLabel();
   private final JLabel usual = new JLabel();
@@ -51,11 +51,11 @@ final class Row extends JPanel {
    * @param onEdit gets path and text
    * @param onFocus gets the key when its field is entered, null when it is left
    */
-  Row(Key key, String path, BiConsumer<String, String> onEdit, Consumer<Key> onFocus) {
+  Row(InputKey key, String path, BiConsumer<String, String> onEdit, Consumer<InputKey> onFocus) {
     super(new GridBagLayout());
     this.key = key;
     Consumer<String> edit = text -> onEdit.accept(path, text);
-    boolean words = key.kind() == Kind.CHOICE || key.kind() == Kind.YES_NO;
+    boolean words = key.kind() == ValueKind.CHOICE || key.kind() == ValueKind.YES_NO;
     editor = words ? new ChoiceEditor(key, edit) : new TextEditor(key, edit);
     setOpaque(false);
     JLabel name = new JLabel(Wording.title(key.name()));
@@ -78,7 +78,7 @@ final class Row extends JPanel {
             onFocus.accept(null);
           }
         });
-    boolean wide = words || key.kind() == Kind.TEXT;
+    boolean wide = words || key.kind() == ValueKind.TEXT;
     arrange(name, field, wide);
     show("", LengthUnit.MM);
   }
@@ -139,7 +139,7 @@ final class Row extends JPanel {
     return editor.component();
   }
 
-  Key key() {
+  InputKey key() {
     return key;
   }
 

@@ -8,8 +8,8 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
-import org.midlateral.measurement.Key;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
 
 /** A field to type in; the arrow keys step a number up and down. */
 final class TextEditor implements Editor {
@@ -17,11 +17,11 @@ final class TextEditor implements Editor {
   private static final String PLACEHOLDER = "JTextField.placeholderText";
 
   private final JTextField field = new JTextField(6);
-  private final Key key;
+  private final InputKey key;
   private LengthUnit unit = LengthUnit.MM;
   private boolean showing;
 
-  TextEditor(Key key, Consumer<String> onEdit) {
+  TextEditor(InputKey key, Consumer<String> onEdit) {
     this.key = key;
     field
         .getDocument()
@@ -86,7 +86,7 @@ final class TextEditor implements Editor {
   }
 
   private double scale() {
-    return key.kind() == org.midlateral.measurement.Kind.LENGTH ? unit.millimetres() : 1;
+    return key.kind() == org.midlateral.measurement.key.ValueKind.LENGTH ? unit.millimetres() : 1;
   }
 
   @Override

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import java.util.Map;
-import org.midlateral.measurement.Key;
-import org.midlateral.measurement.Kind;
 import org.midlateral.measurement.LengthUnit;
-import org.midlateral.measurement.Range;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.ValueKind;
+import org.midlateral.measurement.key.ValueRange;
 
 /** Words for keys, made from their names and the key table. */
 final class Wording {
@@ -32,7 +32,7 @@ final class Wording {
   }
 
   /** A word that can be chosen; units stay as they are written. */
-  static String choice(Key key, String word) {
+  static String choice(InputKey key, String word) {
     return key.path().equals("unit") ? word : title(word);
   }
 
@@ -44,22 +44,22 @@ final class Wording {
   }
 
   /** The unit beside a field; a length shows the unit of the file. */
-  static String unit(Key key, LengthUnit unit) {
-    return key.kind() == Kind.LENGTH ? unit.symbol() : key.unit();
+  static String unit(InputKey key, LengthUnit unit) {
+    return key.kind() == ValueKind.LENGTH ? unit.symbol() : key.unit();
   }
 
   /** A range of a key in the unit of its field, as {@code 44–75}. */
-  static String range(Range range, Key key, LengthUnit unit) {
+  static String range(ValueRange range, InputKey key, LengthUnit unit) {
     return range(range, key, unit, 3);
   }
 
   /** The usual range as it stands beside a field: shorter in inches, where it would not fit. */
-  static String usual(Range range, Key key, LengthUnit unit) {
-    return range(range, key, unit, key.kind() == Kind.LENGTH && unit == LengthUnit.IN ? 2 : 3);
+  static String usual(ValueRange range, InputKey key, LengthUnit unit) {
+    return range(range, key, unit, key.kind() == ValueKind.LENGTH && unit == LengthUnit.IN ? 2 : 3);
   }
 
-  private static String range(Range range, Key key, LengthUnit unit, int digits) {
-    double scale = key.kind() == Kind.LENGTH ? unit.millimetres() : 1;
+  private static String range(ValueRange range, InputKey key, LengthUnit unit, int digits) {
+    double scale = key.kind() == ValueKind.LENGTH ? unit.millimetres() : 1;
     return number(range.low() / scale, digits) + "–" + number(range.high() / scale, digits);
   }
 
@@ -73,7 +73,7 @@ final class Wording {
   }
 
   /** All a user may want to know of a key, in one or two sentences. */
-  static String hint(Key key, LengthUnit unit) {
+  static String hint(InputKey key, LengthUnit unit) {
     StringBuilder hint = new StringBuilder(key.comment());
     String symbol = unit(key, unit);
     String after = symbol.isEmpty() ? "" : symbol.equals("°") ? symbol : " " + symbol;
@@ -91,19 +91,19 @@ final class Wording {
     return hint.toString();
   }
 
-  private static String standard(Key key, LengthUnit unit, String standard) {
+  private static String standard(InputKey key, LengthUnit unit, String standard) {
     return shownDefault(key, unit) + (key.or().contains(standard) ? "" : spaced(key, unit)) + ".";
   }
 
-  private static String spaced(Key key, LengthUnit unit) {
+  private static String spaced(InputKey key, LengthUnit unit) {
     String symbol = unit(key, unit);
     return symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol;
   }
 
   /** The default as a field would show it; empty where there is none. */
-  static String shownDefault(Key key, LengthUnit unit) {
+  static String shownDefault(InputKey key, LengthUnit unit) {
     String standard = key.standard().orElse("");
-    if (key.kind() != Kind.LENGTH || unit == LengthUnit.MM || !standard.matches("[\\d.]+")) {
+    if (key.kind() != ValueKind.LENGTH || unit == LengthUnit.MM || !standard.matches("[\\d.]+")) {
       return standard;
     }
     return number(Double.parseDouble(standard) / unit.millimetres());

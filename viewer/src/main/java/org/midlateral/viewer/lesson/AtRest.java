@@ -2,7 +2,7 @@ package org.midlateral.viewer.lesson;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
-import org.midlateral.mechanics.finite.HeldShell;
+import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.solid.Solid;
 
 /**

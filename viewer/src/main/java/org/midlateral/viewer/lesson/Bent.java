@@ -6,12 +6,12 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.ThreePoint;
-import org.midlateral.recipe.Rigidity;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.solid.Solid;
-import org.midlateral.solid.TriangleMesh;
 import org.midlateral.viewer.scene.PieceShape;
 import org.midlateral.viewer.stage.Actor.Motion;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /**
  * One wrap of the comparison, ready to be shown: stood upright, distal end up, dorsal to the right
@@ -31,7 +31,7 @@ record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts, do
    * @param motion at each vertex, in true size (mm)
    * @param dorsal whether it closes the trough dorsally
    */
-  record Part(Shape shape, Motion motion, boolean dorsal) {}
+  record Part(SurfaceShape shape, Motion motion, boolean dorsal) {}
 
   /** How far a vertex of a mesh moves (mm). */
   private interface Displacement {
@@ -111,7 +111,7 @@ record Bent(RigidityBlock.Wrap figures, ThreePoint support, List<Part> parts, do
           motion[3 * v + k] = (float) along.toArray()[k];
         }
       }
-      Shape shape = Shape.of(new TriangleMesh(upright, mesh.triangles()));
+      SurfaceShape shape = SurfaceShape.of(new TriangleMesh(upright, mesh.triangles()));
       parts.add(new Part(shape, new Motion(motion), dorsal));
     }
   }

@@ -2,13 +2,14 @@ package org.midlateral.viewer.lesson;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Rigidity;
+import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.recipe.rigidity.RigidityRecipe;
 
 /**
  * The wraps compared.
@@ -36,7 +37,7 @@ record Comparison(
    */
   static Comparison of(Order order) throws DesignRefused {
     Orthosis orthosis = Orthosis.make(order);
-    Rigidity rigidity = Rigidity.of(orthosis, Rigidity.USUAL_WRAPS);
+    Rigidity rigidity = RigidityRecipe.of(orthosis, Rigidity.USUAL_WRAPS);
     boolean byElements = rigidity.curves().stream().allMatch(curve -> curve.held().isPresent());
     boolean left = order.measurements().hand() == Hand.LEFT;
     List<Bent> cases = new ArrayList<>();

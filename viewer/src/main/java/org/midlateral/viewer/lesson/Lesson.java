@@ -16,7 +16,7 @@ import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Order;
 import org.midlateral.viewer.live.Worker;
 import org.midlateral.viewer.stage.Stage;

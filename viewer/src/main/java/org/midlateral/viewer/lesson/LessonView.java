@@ -11,8 +11,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.stage.Actor;
-import org.midlateral.viewer.stage.Frame;
 import org.midlateral.viewer.stage.Orbit;
+import org.midlateral.viewer.stage.RenderedFrame;
 import org.midlateral.viewer.stage.Stage;
 import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.StageView;
@@ -123,7 +123,7 @@ final class LessonView extends StageView {
   }
 
   @Override
-  protected void over(Graphics2D g, Frame shown, int width, int height) {
+  protected void over(Graphics2D g, RenderedFrame shown, int width, int height) {
     if (comparison == null) {
       return;
     }

@@ -7,7 +7,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /**
  * A line on the finger, with its name.
@@ -17,7 +17,7 @@ import org.midlateral.viewer.stage.Shape;
  * @param shape the line
  * @param anchor candidates for the place its name is tied to (mm)
  */
-public record Landmark(String name, Kind kind, Shape shape, List<Vector3D> anchor) {
+public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D> anchor) {
   private static final int AROUND = 72;
   private static final double LIFT = 0.25;
   private static final double THIN = 0.22;
@@ -78,7 +78,7 @@ public record Landmark(String name, Kind kind, Shape shape, List<Vector3D> ancho
       path.add(lifted(slice, digit, -reach + 2 * reach * share));
     }
     double radius = kind == Kind.CREASE ? THICK : THIN;
-    return new Landmark(name, kind, Shape.of(Tube.along(path, closed, radius)), path);
+    return new Landmark(name, kind, SurfaceShape.of(Tube.along(path, closed, radius)), path);
   }
 
   private static Vector3D lifted(Slice slice, DigitSurface digit, double t) {
@@ -96,7 +96,10 @@ public record Landmark(String name, Kind kind, Shape shape, List<Vector3D> ancho
     Vector3D other = centre.add(-reach, Vector3D.Unit.PLUS_Y);
     List<Vector3D> path = List.of(one, centre, other);
     return new Landmark(
-        "PIP axis", Kind.AXIS, Shape.of(Tube.along(path, false, THICK)), List.of(one, other));
+        "PIP axis",
+        Kind.AXIS,
+        SurfaceShape.of(Tube.along(path, false, THICK)),
+        List.of(one, other));
   }
 
   private static Landmark midlateral(DigitSurface digit, int side) {
@@ -108,6 +111,6 @@ public record Landmark(String name, Kind kind, Shape shape, List<Vector3D> ancho
     Vector3D last = path.get(path.size() - 1);
     String name = side > 0 ? "Mid-lateral line" : "";
     return new Landmark(
-        name, Kind.MIDLATERAL, Shape.of(Tube.along(path, false, THIN)), List.of(last));
+        name, Kind.MIDLATERAL, SurfaceShape.of(Tube.along(path, false, THIN)), List.of(last));
   }
 }

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import org.midlateral.cut.DesignRefused;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Sections;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /**
  * What came of a draft.
@@ -36,7 +36,7 @@ public record Made(
    */
   public record View(
       Orthosis orthosis,
-      Shape skin,
+      SurfaceShape skin,
       List<Landmark> landmarks,
       List<PieceShape> pieces,
       Sections sections) {
@@ -56,7 +56,7 @@ public record Made(
           CompletableFuture.supplyAsync(() -> Sections.of(orthosis.digit(), orthosis.solids()));
       return new View(
           orthosis,
-          Shape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
+          SurfaceShape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
           Landmark.of(measured, orthosis.digit()),
           orthosis.solids().stream().map(PieceShape::of).toList(),
           sections.join());

@@ -1,7 +1,7 @@
 package org.midlateral.viewer.scene;
 
 import org.midlateral.solid.Solid;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /**
  * A piece and what is drawn of it.
@@ -9,10 +9,10 @@ import org.midlateral.viewer.stage.Shape;
  * @param solid the piece
  * @param shape its surface
  */
-public record PieceShape(Solid solid, Shape shape) {
+public record PieceShape(Solid solid, SurfaceShape shape) {
   /** The shape of a solid. */
   public static PieceShape of(Solid solid) {
-    return new PieceShape(solid, Shape.of(solid.mesh()));
+    return new PieceShape(solid, SurfaceShape.of(solid.mesh()));
   }
 
   /** Whether it lies on the back of the finger. */

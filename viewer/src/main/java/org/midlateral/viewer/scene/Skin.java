@@ -5,7 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /** The finger's skin as a surface to draw, from a little proximal of the palmar crease on. */
 final class Skin {

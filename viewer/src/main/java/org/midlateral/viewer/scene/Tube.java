@@ -2,7 +2,7 @@ package org.midlateral.viewer.scene;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.solid.TriangleMesh;
+import org.midlateral.mesh.TriangleMesh;
 
 /** A line thick enough to see: a round tube about a path. */
 public final class Tube {

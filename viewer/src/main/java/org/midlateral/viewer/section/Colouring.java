@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
-import org.midlateral.cut.DesignRefused;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Material;
 import org.midlateral.mechanics.AreaMoments;
 import org.midlateral.mechanics.Loop;
-import org.midlateral.solid.MeshTree;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.solid.Solid;
-import org.midlateral.solid.TriangleMesh;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.PieceShape;
@@ -101,7 +101,7 @@ public record Colouring(
 
   /** Distance of each inner vertex from the outer surface (mm). */
   private static double[] wall(Solid solid) {
-    MeshTree outer = MeshTree.of(solid.outer());
+    BoundingVolumeHierarchy outer = BoundingVolumeHierarchy.of(solid.outer());
     TriangleMesh mesh = solid.mesh();
     double[] wall = new double[solid.innerVertices()];
     for (int i = 0; i < wall.length; i++) {

@@ -8,7 +8,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.Tube;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /** Stations along the finger: which are shown, and which one a point is at. */
 public final class Stations {
@@ -47,7 +47,7 @@ public final class Stations {
   }
 
   /** A hoop that stands about finger and pieces at a station. */
-  public static Shape hoop(Made.View view, double station) {
+  public static SurfaceShape hoop(Made.View view, double station) {
     DigitSurface digit = view.orthosis().digit();
     double at = Math.min(station, last(view));
     SectionPlane plane = SectionPlane.at(digit, at);
@@ -62,6 +62,6 @@ public final class Stations {
               .add(y * Math.sin(t), Vector3D.Unit.PLUS_Y)
               .add(-z * Math.cos(t), plane.dorsal()));
     }
-    return Shape.of(Tube.along(path, true, HOOP));
+    return SurfaceShape.of(Tube.along(path, true, HOOP));
   }
 }

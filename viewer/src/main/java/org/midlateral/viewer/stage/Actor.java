@@ -14,7 +14,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param amount what the motion is multiplied by
  */
 public record Actor(
-    String name, Shape shape, Look look, Vector3D place, Motion motion, double amount) {
+    String name, SurfaceShape shape, Look look, Vector3D place, Motion motion, double amount) {
 
   /**
    * How a shape is drawn.
@@ -74,7 +74,7 @@ public record Actor(
   }
 
   /** A shape where it is. */
-  public static Actor of(String name, Shape shape, Look look) {
+  public static Actor of(String name, SurfaceShape shape, Look look) {
     return new Actor(name, shape, look, Vector3D.ZERO, null, 0);
   }
 

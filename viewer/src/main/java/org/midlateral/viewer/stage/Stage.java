@@ -24,7 +24,7 @@ public final class Stage implements AutoCloseable {
   private final Loop loop = new Loop();
   private volatile Thread thread;
 
-  private record Request(Picture picture, Consumer<Frame> listener) {}
+  private record Request(PictureRequest picture, Consumer<RenderedFrame> listener) {}
 
   private Stage() {}
 
@@ -69,7 +69,7 @@ public final class Stage implements AutoCloseable {
    *
    * @param listener gets the frame, on the drawing thread
    */
-  public void draw(Picture picture, Consumer<Frame> listener) {
+  public void draw(PictureRequest picture, Consumer<RenderedFrame> listener) {
     waiting.put(new Request(picture, listener));
   }
 
@@ -88,13 +88,13 @@ public final class Stage implements AutoCloseable {
 
   /** The renderer's own loop, which sleeps while nothing is asked for. */
   private final class Loop extends LegacyApplication {
-    private Painter painter;
+    private FramePainter painter;
 
     @Override
     public void initialize() {
       super.initialize();
       thread = Thread.currentThread();
-      painter = new Painter(assetManager, renderManager, renderer);
+      painter = new FramePainter(assetManager, renderManager, renderer);
       started.complete(null);
     }
 

@@ -1,11 +1,11 @@
 /**
  * Pictures of the pieces, drawn off screen.
  *
- * <p>Promise: a {@link org.midlateral.viewer.stage.Picture} says all that is in a frame, so that no
- * frame shows half of a change; of several asked for at once only the newest is drawn. Input:
- * triangle surfaces in mm, and from where they are seen. Output: {@link
- * org.midlateral.viewer.stage.Frame}, pixels with the view they were drawn for. One renderer lives
- * in a process.
+ * <p>Promise: a {@link org.midlateral.viewer.stage.PictureRequest} says all that is in a frame, so
+ * that no frame shows half of a change; of several asked for at once only the newest is drawn.
+ * Input: triangle surfaces in mm, and from where they are seen. Output: {@link
+ * org.midlateral.viewer.stage.RenderedFrame}, pixels with the view they were drawn for. One
+ * renderer lives in a process.
  *
  * <p>It knows nothing of fingers or orthoses, and draws no text.
  */

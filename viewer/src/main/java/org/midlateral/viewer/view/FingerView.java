@@ -19,8 +19,8 @@ import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.section.Stations;
 import org.midlateral.viewer.stage.Actor;
-import org.midlateral.viewer.stage.Frame;
 import org.midlateral.viewer.stage.Orbit;
+import org.midlateral.viewer.stage.RenderedFrame;
 import org.midlateral.viewer.stage.Stage;
 
 /** The finger with its orthosis. */
@@ -31,7 +31,7 @@ public final class FingerView extends StageView {
 
   private transient Made.View view;
   private transient Colouring colouring = Colouring.PLAIN;
-  private transient Choice choice = Choice.first();
+  private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
   private transient DoubleConsumer stationListener = station -> {};
   private double station;
@@ -75,12 +75,12 @@ public final class FingerView extends StageView {
     repaint();
   }
 
-  public void choose(Choice other) {
+  public void choose(DisplayChoice other) {
     choice = other;
     refresh();
   }
 
-  public Choice choice() {
+  public DisplayChoice choice() {
     return choice;
   }
 
@@ -98,7 +98,7 @@ public final class FingerView extends StageView {
   }
 
   /** Looks from one of the six sides, with all in view. */
-  public void lookFrom(Side side) {
+  public void lookFrom(ViewSide side) {
     look(new Orbit(orbit().target(), side.yaw(hand()), side.pitch(), orbit().span()));
     fit();
   }
@@ -136,8 +136,8 @@ public final class FingerView extends StageView {
     if (view == null) {
       return List.of();
     }
-    List<Actor> actors = new ArrayList<>(Cast.of(view, colouring, choice, palette));
-    if (choice.of(Part.MARKS) != Visibility.HIDDEN) {
+    List<Actor> actors = new ArrayList<>(SceneContents.of(view, colouring, choice, palette));
+    if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       Actor.Look look = new Actor.Look(palette.accent(), null, 1, false);
       actors.add(0, Actor.of("Section", Stations.hoop(view, station), look));
     }
@@ -145,7 +145,7 @@ public final class FingerView extends StageView {
   }
 
   @Override
-  protected void over(Graphics2D g, Frame shown, int width, int height) {
+  protected void over(Graphics2D g, RenderedFrame shown, int width, int height) {
     if (view == null) {
       return;
     }
@@ -157,7 +157,7 @@ public final class FingerView extends StageView {
     if (!note.isEmpty()) {
       taken.add(Notes.draw(g, note, 12, 12, palette));
     }
-    if (choice.of(Part.MARKS) != Visibility.HIDDEN) {
+    if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       new Names(orbit, width, height, palette, taken).draw(g, view.landmarks());
     }
     if (pointer != null) {
@@ -175,7 +175,7 @@ public final class FingerView extends StageView {
 
   private Optional<Pointer.Hit> hit(Point at) {
     List<Actor> solid = new ArrayList<>();
-    for (Actor actor : Cast.of(view, colouring, choice, palette)) {
+    for (Actor actor : SceneContents.of(view, colouring, choice, palette)) {
       if (actor.shape() == view.skin() || piece(actor) >= 0) {
         solid.add(actor);
       }

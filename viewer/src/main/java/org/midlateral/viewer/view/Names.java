@@ -113,9 +113,9 @@ final class Names {
     g.setStroke(new BasicStroke(1));
     g.setColor(palette.quiet());
     g.draw(new Line2D.Double(tie.x(), tie.y(), ex, ey));
-    g.setColor(Veil.of(palette.card(), 0.85));
+    g.setColor(Translucent.of(palette.card(), 0.85));
     g.fill(box);
-    g.setColor(Cast.colour(tie.mark().kind(), palette));
+    g.setColor(SceneContents.colour(tie.mark().kind(), palette));
     FontMetrics font = g.getFontMetrics();
     g.drawString(
         tie.mark().name(), (float) box.getX() + PADDING, (float) (box.getY() + font.getAscent()));

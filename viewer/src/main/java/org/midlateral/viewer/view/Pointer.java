@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.stage.Actor;
 import org.midlateral.viewer.stage.Orbit;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /** What lies under a point of a picture. */
 final class Pointer {
@@ -50,7 +50,7 @@ final class Pointer {
 
   /** Intersection of a line with a shape's triangles (Moeller and Trumbore 1997). */
   private static Hit hit(Actor actor, Vector3D from, Vector3D along) {
-    Shape shape = actor.shape();
+    SurfaceShape shape = actor.shape();
     double best = Double.POSITIVE_INFINITY;
     int triangle = -1;
     double[] weights = null;
@@ -69,7 +69,7 @@ final class Pointer {
     return new Hit(actor, triangle, weights, point, -best);
   }
 
-  private static boolean meet(Shape s, int t, Vector3D from, Vector3D d, double[] found) {
+  private static boolean meet(SurfaceShape s, int t, Vector3D from, Vector3D d, double[] found) {
     int a = s.corner(t, 0);
     int b = s.corner(t, 1);
     int c = s.corner(t, 2);

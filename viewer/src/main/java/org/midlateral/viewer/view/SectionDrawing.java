@@ -199,7 +199,7 @@ public final class SectionDrawing extends JPanel {
     Rectangle2D box =
         new Rectangle2D.Double(
             tx - gap.outY() * w / 2 - w / 2 - 2, ty + gap.outZ() * 8 - 8, w + 4, 16);
-    g.setColor(Veil.of(palette.card(), 0.9));
+    g.setColor(Translucent.of(palette.card(), 0.9));
     g.fill(box);
     g.setColor(palette.ink());
     g.drawString(

@@ -19,9 +19,9 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import org.midlateral.viewer.stage.Actor;
-import org.midlateral.viewer.stage.Frame;
 import org.midlateral.viewer.stage.Orbit;
-import org.midlateral.viewer.stage.Picture;
+import org.midlateral.viewer.stage.PictureRequest;
+import org.midlateral.viewer.stage.RenderedFrame;
 import org.midlateral.viewer.stage.Stage;
 
 /** A component that shows what is on the stage, turned by mouse and keys. */
@@ -35,8 +35,8 @@ public abstract class StageView extends JPanel {
   private final transient Stage stage;
   private final Timer settled;
   private transient Orbit orbit;
-  private transient Frame frame;
-  private transient Picture asked;
+  private transient RenderedFrame frame;
+  private transient PictureRequest asked;
   private transient Runnable whenShown = () -> {};
   private boolean changedSinceShown;
 
@@ -74,7 +74,7 @@ public abstract class StageView extends JPanel {
   protected abstract Color paper();
 
   /** Draws over the picture, in the component's own coordinates. */
-  protected abstract void over(Graphics2D g, Frame shown, int width, int height);
+  protected abstract void over(Graphics2D g, RenderedFrame shown, int width, int height);
 
   /** Height of what is drawn below the picture (px). */
   protected int footer() {
@@ -145,7 +145,7 @@ public abstract class StageView extends JPanel {
   }
 
   /** The frame on the screen; null before the first. */
-  public final Frame frame() {
+  public final RenderedFrame frame() {
     return frame;
   }
 
@@ -167,7 +167,7 @@ public abstract class StageView extends JPanel {
     double scale = pixelScale();
     int width = (int) Math.round(getWidth() * scale);
     int height = (int) Math.round(pictureHeight() * scale);
-    Picture picture = new Picture(actors(), orbit, width, height, paper(), smooth);
+    PictureRequest picture = new PictureRequest(actors(), orbit, width, height, paper(), smooth);
     asked = picture;
     stage.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown)));
   }
@@ -176,7 +176,7 @@ public abstract class StageView extends JPanel {
     return getGraphicsConfiguration().getDefaultTransform().getScaleX();
   }
 
-  private void take(Frame drawn) {
+  private void take(RenderedFrame drawn) {
     frame = drawn;
     paintImmediately(0, 0, getWidth(), getHeight());
     if (changedSinceShown) {

@@ -17,8 +17,8 @@ import javax.swing.SwingWorker;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Orders;
-import org.midlateral.recipe.Product;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.product.Product;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 
@@ -166,7 +166,7 @@ final class ExportJob extends SwingWorker<String, String> {
       return;
     }
     if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
-      if (Files.replace(window, "Files of an earlier export are there. Replace them?")) {
+      if (FileDialogs.replace(window, "Files of an earlier export are there. Replace them?")) {
         new ExportJob(window, draft, folder, true).start();
       }
     } else if (cause instanceof FileProblem || cause instanceof IOException) {

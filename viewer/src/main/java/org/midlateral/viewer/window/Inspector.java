@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
-import org.midlateral.recipe.Documents;
-import org.midlateral.recipe.Product;
+import org.midlateral.recipe.product.Documents;
+import org.midlateral.recipe.product.Product;
 import org.midlateral.viewer.live.Worker;
 import org.midlateral.viewer.scene.Made;
 

@@ -82,7 +82,7 @@ public final class MainWindow extends JFrame {
         new Lesson(
             stage,
             (image, name) ->
-                Files.toSave(this, Optional.empty(), name, "png")
+                FileDialogs.toSave(this, Optional.empty(), name, "png")
                     .ifPresent(path -> Pictures.write(this, image, path)));
     section = new SectionCard(view::setStation);
     findings = new FindingsBar(form::goTo, () -> Notices.cautions(this, made));

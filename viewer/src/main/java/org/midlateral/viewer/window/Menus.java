@@ -15,15 +15,15 @@ import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.view.FingerView;
-import org.midlateral.viewer.view.Side;
+import org.midlateral.viewer.view.ViewSide;
 
 /** The menus, and what their items do. */
 final class Menus {
   private final MainWindow window;
   private final Session session;
   private final FingerView view;
-  private final Verb undo;
-  private final Verb redo;
+  private final MenuAction undo;
+  private final MenuAction redo;
   private final JToggleButton teach = new JToggleButton("Lesson");
   private final JMenuBar bar = new JMenuBar();
 
@@ -31,8 +31,8 @@ final class Menus {
     this.window = window;
     this.session = session;
     this.view = view;
-    undo = new Verb("Undo", 'U', "ctrl Z", session::undo);
-    redo = new Verb("Redo", 'R', "ctrl shift Z", session::redo);
+    undo = new MenuAction("Undo", 'U', "ctrl Z", session::undo);
+    redo = new MenuAction("Redo", 'R', "ctrl shift Z", session::redo);
     bar.add(file());
     bar.add(edit());
     bar.add(look());
@@ -42,16 +42,16 @@ final class Menus {
     teach.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
     teach.addActionListener(e -> window.teach(teach.isSelected()));
     bar.add(teach);
-    for (Verb verb : new Verb[] {undo, redo}) {
+    for (MenuAction verb : new MenuAction[] {undo, redo}) {
       bar.add(button(verb));
     }
-    bar.add(button(new Verb("Export all files", 'E', "", this::export)));
+    bar.add(button(new MenuAction("Export all files", 'E', "", this::export)));
     KeyStroke y = KeyStroke.getKeyStroke("ctrl Y");
     bar.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(y, "redo");
     bar.getActionMap().put("redo", redo);
   }
 
-  private static JButton button(Verb verb) {
+  private static JButton button(MenuAction verb) {
     JButton button = new JButton(verb);
     button.setName("do." + verb.getValue("Name").toString().toLowerCase(Locale.ROOT));
     return button;
@@ -78,21 +78,22 @@ final class Menus {
 
   private JMenu file() {
     JMenu menu = menu("File", 'F');
-    menu.add(new Verb("Open...", 'O', "ctrl O", this::open));
+    menu.add(new MenuAction("Open...", 'O', "ctrl O", this::open));
     JMenu samples = menu("Open a sample", 'A');
     for (Sample sample : Sample.values()) {
       samples.add(
-          new Verb(sample.title(), (char) 0, "", () -> ifSafe(() -> session.openSample(sample))));
+          new MenuAction(
+              sample.title(), (char) 0, "", () -> ifSafe(() -> session.openSample(sample))));
     }
     menu.add(samples);
     menu.addSeparator();
-    menu.add(new Verb("Save", 'S', "ctrl S", this::save));
-    menu.add(new Verb("Save as...", 'V', "ctrl shift S", this::saveAs));
+    menu.add(new MenuAction("Save", 'S', "ctrl S", this::save));
+    menu.add(new MenuAction("Save as...", 'V', "ctrl shift S", this::saveAs));
     menu.addSeparator();
-    menu.add(new Verb("Export all files...", 'E', "ctrl E", this::export));
-    menu.add(new Verb("Save the picture...", 'P', "ctrl P", this::picture));
+    menu.add(new MenuAction("Export all files...", 'E', "ctrl E", this::export));
+    menu.add(new MenuAction("Save the picture...", 'P', "ctrl P", this::picture));
     menu.addSeparator();
-    menu.add(new Verb("Quit", 'Q', "ctrl Q", this::leave));
+    menu.add(new MenuAction("Quit", 'Q', "ctrl Q", this::leave));
     return menu;
   }
 
@@ -105,10 +106,10 @@ final class Menus {
 
   private JMenu look() {
     JMenu menu = menu("View", 'V');
-    for (Side side : Side.values()) {
+    for (ViewSide side : ViewSide.values()) {
       String key = Integer.toString(side.ordinal() + 1);
-      Verb verb =
-          new Verb(
+      MenuAction verb =
+          new MenuAction(
               "From the " + side.toString().toLowerCase(Locale.ROOT) + " side",
               (char) 0,
               "alt " + key,
@@ -116,11 +117,11 @@ final class Menus {
       menu.add(verb);
       viewKey(key, verb);
     }
-    Verb fit = new Verb("Fit to the window", 'F', "alt 0", view::fit);
+    MenuAction fit = new MenuAction("Fit to the window", 'F', "alt 0", view::fit);
     menu.add(fit);
     viewKey("0", fit);
     menu.addSeparator();
-    menu.add(new Verb("Lesson", 'L', "ctrl L", () -> window.teach(!teach.isSelected())));
+    menu.add(new MenuAction("Lesson", 'L', "ctrl L", () -> window.teach(!teach.isSelected())));
     JCheckBoxMenuItem dark = new JCheckBoxMenuItem("Dark appearance");
     dark.setMnemonic(KeyEvent.VK_D);
     dark.setAccelerator(KeyStroke.getKeyStroke("ctrl D"));
@@ -130,23 +131,24 @@ final class Menus {
   }
 
   /** The bare digit works too, while the picture has the keys. */
-  private void viewKey(String key, Verb verb) {
+  private void viewKey(String key, MenuAction verb) {
     view.getInputMap().put(KeyStroke.getKeyStroke(key), verb.getValue("Name"));
     view.getActionMap().put(verb.getValue("Name"), verb);
   }
 
   private JMenu help() {
     JMenu menu = menu("Help", 'H');
-    menu.add(new Verb("Keys and mouse", 'K', "F1", () -> Notices.keys(window)));
+    menu.add(new MenuAction("Keys and mouse", 'K', "F1", () -> Notices.keys(window)));
     menu.add(
-        new Verb("Cautions", 'C', "", () -> Notices.cautions(window, window.made().orElse(null))));
+        new MenuAction(
+            "Cautions", 'C', "", () -> Notices.cautions(window, window.made().orElse(null))));
     return menu;
   }
 
   private void open() {
     ifSafe(
         () ->
-            Files.toOpen(window, session.file())
+            FileDialogs.toOpen(window, session.file())
                 .flatMap(window::open)
                 .ifPresent(trouble -> Notices.trouble(window, trouble)));
   }
@@ -179,7 +181,9 @@ final class Menus {
 
   private boolean saveAs() {
     String reference = session.draft().get("reference");
-    return Files.toSave(window, session.file(), reference, "yaml").map(this::save).orElse(false);
+    return FileDialogs.toSave(window, session.file(), reference, "yaml")
+        .map(this::save)
+        .orElse(false);
   }
 
   private boolean save(Path path) {
@@ -197,13 +201,13 @@ final class Menus {
       Notices.trouble(window, "A refused design is not written; mend the values marked first.");
       return;
     }
-    Optional<Path> folder = Files.folder(window, session.file());
+    Optional<Path> folder = FileDialogs.folder(window, session.file());
     folder.ifPresent(to -> new ExportJob(window, session.draft(), to).start());
   }
 
   private void picture() {
     String reference = session.draft().get("reference");
-    Files.toSave(window, Optional.empty(), reference, "png")
+    FileDialogs.toSave(window, Optional.empty(), reference, "png")
         .ifPresent(path -> Pictures.write(window, view.still(), path));
   }
 

@@ -20,10 +20,10 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.FingerView;
-import org.midlateral.viewer.view.Part;
-import org.midlateral.viewer.view.Side;
+import org.midlateral.viewer.view.PartVisibility;
 import org.midlateral.viewer.view.SkinTone;
-import org.midlateral.viewer.view.Visibility;
+import org.midlateral.viewer.view.ViewPart;
+import org.midlateral.viewer.view.ViewSide;
 
 /** What is shown, how it is coloured, and from where it is seen. */
 final class ViewBar {
@@ -38,7 +38,7 @@ final class ViewBar {
     this.view = view;
     above.setLayout(new BoxLayout(above, BoxLayout.Y_AXIS));
     JPanel parts = row();
-    for (Part part : new Part[] {Part.FINGER, Part.TROUGH, Part.SHELL}) {
+    for (ViewPart part : new ViewPart[] {ViewPart.FINGER, ViewPart.TROUGH, ViewPart.SHELL}) {
       add(parts, visibility(part));
     }
     add(parts, marks());
@@ -93,24 +93,26 @@ final class ViewBar {
     return box;
   }
 
-  private JComboBox<Visibility> visibility(Part part) {
-    JComboBox<Visibility> box = box(Visibility.values(), way -> part + " " + way);
+  private JComboBox<PartVisibility> visibility(ViewPart part) {
+    JComboBox<PartVisibility> box = box(PartVisibility.values(), way -> part + " " + way);
     box.setName("show." + part.name().toLowerCase(Locale.ROOT));
     box.getAccessibleContext().setAccessibleName("How to show: " + part);
     box.addActionListener(
-        e -> view.choose(view.choice().with(part, (Visibility) box.getSelectedItem())));
+        e -> view.choose(view.choice().with(part, (PartVisibility) box.getSelectedItem())));
     return box;
   }
 
   private JCheckBox marks() {
-    JCheckBox marks = new JCheckBox(Part.MARKS.toString(), true);
+    JCheckBox marks = new JCheckBox(ViewPart.MARKS.toString(), true);
     marks.setName("show.marks");
     marks.setToolTipText("Levels, creases, axis and the section's hoop");
     marks.addActionListener(
         e ->
             view.choose(
                 view.choice()
-                    .with(Part.MARKS, marks.isSelected() ? Visibility.SHOWN : Visibility.HIDDEN)));
+                    .with(
+                        ViewPart.MARKS,
+                        marks.isSelected() ? PartVisibility.SHOWN : PartVisibility.HIDDEN)));
     return marks;
   }
 
@@ -139,7 +141,7 @@ final class ViewBar {
 
   private void sides() {
     add(below, new JLabel("From"));
-    for (Side side : Side.values()) {
+    for (ViewSide side : ViewSide.values()) {
       JButton button = button(side.toString(), "side." + side.name().toLowerCase(Locale.ROOT));
       button.setToolTipText("Look from here (Alt+" + (side.ordinal() + 1) + ")");
       button.addActionListener(e -> view.lookFrom(side));

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
-import org.midlateral.measurement.Template;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.file.Template;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
 import org.midlateral.viewer.sample.Sample;
 

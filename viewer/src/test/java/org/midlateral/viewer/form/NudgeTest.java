@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.midlateral.measurement.KeyTable;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.KeyTable;
 
 class NudgeTest {
   @ParameterizedTest

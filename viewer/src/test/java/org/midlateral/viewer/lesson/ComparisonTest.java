@@ -10,10 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Order;
-import org.midlateral.measurement.Orders;
-import org.midlateral.mechanics.finite.HeldShell;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Rigidity;
+import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.solid.Solid;
 import org.midlateral.viewer.sample.Sample;
 
@@ -24,7 +25,7 @@ class ComparisonTest {
   void theFloorIsDrawnWhereTheFiguresHaveIt(Sample sample) throws Exception {
     Order order = Orders.parse(sample.text(), "", List.of()).order();
     Orthosis made = Orthosis.make(order);
-    Rigidity rigidity = Rigidity.of(made, List.of(0.3, 0.5));
+    Rigidity rigidity = RigidityRecipe.of(made, List.of(0.3, 0.5));
     DigitSurface digit = made.digit();
     for (int i = 0; i < 2; i++) {
       Rigidity.Curve curve = rigidity.curves().get(i);

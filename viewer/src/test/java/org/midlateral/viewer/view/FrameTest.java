@@ -15,14 +15,14 @@ class FrameTest {
   private static final int WIDTH = 400;
   private static final int HEIGHT = 300;
 
-  private static Vector3D seen(Side side, Hand hand, double x, double y, double z) {
+  private static Vector3D seen(ViewSide side, Hand hand, double x, double y, double z) {
     Orbit orbit = new Orbit(Vector3D.ZERO, side.yaw(hand), side.pitch(), 30);
     return orbit.project(Vector3D.of(x, y, z), WIDTH, HEIGHT);
   }
 
   @ParameterizedTest
   @EnumSource
-  void theSideLookedFromIsNearest(Side side) {
+  void theSideLookedFromIsNearest(ViewSide side) {
     Vector3D toward =
         switch (side) {
           case DORSAL -> Vector3D.of(0, 0, 10);
@@ -41,7 +41,7 @@ class FrameTest {
   @Test
   void distalPointsUpSeenFromTheBackOfTheFinger() {
     // 10 mm of 2 x 30 mm over 300 px are 50 px.
-    Vector3D p = seen(Side.DORSAL, Hand.RIGHT, 10, 0, 0);
+    Vector3D p = seen(ViewSide.DORSAL, Hand.RIGHT, 10, 0, 0);
     assertThat(p.getX()).isCloseTo(200, within(1e-9));
     assertThat(p.getY()).isCloseTo(100, within(1e-9));
   }
@@ -49,13 +49,13 @@ class FrameTest {
   @Test
   void aRightHandSeenFromTheBackHasItsThumbOnTheLeft() {
     // Palm down, fingers away: the radial side (+y on a right hand) lies to the left.
-    assertThat(seen(Side.DORSAL, Hand.RIGHT, 0, 10, 0).getX()).isLessThan(200);
-    assertThat(seen(Side.VOLAR, Hand.RIGHT, 0, 10, 0).getX()).isGreaterThan(200);
+    assertThat(seen(ViewSide.DORSAL, Hand.RIGHT, 0, 10, 0).getX()).isLessThan(200);
+    assertThat(seen(ViewSide.VOLAR, Hand.RIGHT, 0, 10, 0).getX()).isGreaterThan(200);
   }
 
   @Test
   void theRadialSideOfALeftHandIsTheOther() {
-    assertThat(seen(Side.RADIAL, Hand.LEFT, 0, -10, 0).getZ()).isCloseTo(10, within(1e-9));
+    assertThat(seen(ViewSide.RADIAL, Hand.LEFT, 0, -10, 0).getZ()).isCloseTo(10, within(1e-9));
   }
 
   @Test

@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.Quantity;
-import org.midlateral.viewer.view.Side;
-import org.midlateral.viewer.view.Visibility;
+import org.midlateral.viewer.view.PartVisibility;
+import org.midlateral.viewer.view.ViewSide;
 
 /** Pictures of the window in every mode, light and dark, for people to judge; a program. */
 final class Album {
@@ -44,17 +44,17 @@ final class Album {
   private void all() throws Exception {
     Thread.sleep(6000);
     take("1-start");
-    look(Side.VOLAR);
+    look(ViewSide.VOLAR);
     take("2-volar");
-    look(Side.RADIAL);
+    look(ViewSide.RADIAL);
     desk.pull(14);
-    desk.show("finger", Visibility.SEE_THROUGH);
+    desk.show("finger", PartVisibility.SEE_THROUGH);
     take("3-apart");
     desk.pull(0);
-    desk.show("finger", Visibility.SHOWN);
+    desk.show("finger", PartVisibility.SHOWN);
     for (Quantity quantity : Quantity.values()) {
       desk.colour(quantity);
-      look(quantity == Quantity.WALL ? Side.VOLAR : Side.ULNAR);
+      look(quantity == Quantity.WALL ? ViewSide.VOLAR : ViewSide.ULNAR);
       Rectangle view = desk.place(desk.view());
       desk.moveTo((int) view.getCenterX(), (int) view.getCenterY() + 20);
       desk.settle();
@@ -70,7 +70,7 @@ final class Album {
     Thread.sleep(500);
     take("6-inches");
     Desk.withSample(Sample.DEFICIT);
-    look(Side.ULNAR);
+    look(ViewSide.ULNAR);
     take("7-deficit");
     lesson();
   }
@@ -99,7 +99,7 @@ final class Album {
     desk.press("OK");
   }
 
-  private void look(Side side) {
+  private void look(ViewSide side) {
     desk.inSwing(
         () -> {
           desk.view().lookFrom(side);

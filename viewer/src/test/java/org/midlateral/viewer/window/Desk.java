@@ -29,7 +29,7 @@ import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.stage.Stage;
 import org.midlateral.viewer.stage.StageFailure;
 import org.midlateral.viewer.view.FingerView;
-import org.midlateral.viewer.view.Visibility;
+import org.midlateral.viewer.view.PartVisibility;
 
 /** The real window on the real screen, with a hand on mouse and keys. One in the process. */
 final class Desk {
@@ -128,7 +128,7 @@ final class Desk {
   }
 
   /** Shows, hides or makes see-through. */
-  void show(String part, Visibility visibility) {
+  void show(String part, PartVisibility visibility) {
     inSwing(
         () -> {
           find(JComboBox.class, "show." + part).setSelectedItem(visibility);

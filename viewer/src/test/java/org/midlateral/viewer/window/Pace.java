@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.midlateral.viewer.sample.Sample;
-import org.midlateral.viewer.stage.Frame;
+import org.midlateral.viewer.stage.RenderedFrame;
 
 /**
  * How fast the window follows its user: clock times, and the processor time of the whole process,
@@ -71,7 +71,7 @@ final class Pace {
       if (i == LEAST) {
         spent = MACHINE.getProcessCpuTime();
       }
-      Frame before = desk.view().frame();
+      RenderedFrame before = desk.view().frame();
       long start = System.nanoTime();
       desk.inSwing(
           () -> {

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.Palette;
-import org.midlateral.viewer.view.Side;
-import org.midlateral.viewer.view.Visibility;
+import org.midlateral.viewer.view.PartVisibility;
+import org.midlateral.viewer.view.ViewSide;
 
 /** What is to be seen on the screen, by measured regions of it. */
 @ExtendWith(OnDisplay.class)
@@ -31,13 +31,13 @@ class PictureTest {
   @BeforeEach
   void sit() throws Exception {
     desk = Desk.withSample(Sample.BULBOUS);
-    from(Side.RADIAL);
+    from(ViewSide.RADIAL);
   }
 
   @AfterEach
   void putBack() {
     for (String part : new String[] {"finger", "trough", "shell"}) {
-      desk.show(part, Visibility.SHOWN);
+      desk.show(part, PartVisibility.SHOWN);
     }
     marks(true);
     desk.colour(Quantity.NONE);
@@ -50,7 +50,7 @@ class PictureTest {
     desk.settle();
   }
 
-  private void from(Side side) {
+  private void from(ViewSide side) {
     desk.click(desk.find(JButton.class, "side." + Desk.lower(side)));
     desk.settle();
   }
@@ -77,21 +77,21 @@ class PictureTest {
     int area = all.getWidth() * all.getHeight();
     assertThat(Pixels.count(all, TROUGH)).isGreaterThan(area / 40);
     assertThat(Pixels.count(all, SHELL)).isGreaterThan(area / 80);
-    desk.show("trough", Visibility.HIDDEN);
+    desk.show("trough", PartVisibility.HIDDEN);
     BufferedImage without = picture();
     assertThat(Pixels.count(without, TROUGH)).isLessThan(area / 400);
     assertThat(Pixels.count(without, SHELL)).isGreaterThan(area / 80);
-    desk.show("trough", Visibility.SEE_THROUGH);
+    desk.show("trough", PartVisibility.SEE_THROUGH);
     BufferedImage through = picture();
     assertThat(Pixels.count(through, TROUGH)).isLessThan(Pixels.count(all, TROUGH));
-    desk.show("shell", Visibility.HIDDEN);
+    desk.show("shell", PartVisibility.HIDDEN);
     assertThat(Pixels.count(picture(), SHELL)).isLessThan(area / 400);
   }
 
   @Test
   void theFingerIsAsLongAsTheScaleSays() {
-    desk.show("trough", Visibility.HIDDEN);
-    desk.show("shell", Visibility.HIDDEN);
+    desk.show("trough", PartVisibility.HIDDEN);
+    desk.show("shell", PartVisibility.HIDDEN);
     marks(false);
     BufferedImage image = picture();
     int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
@@ -110,7 +110,7 @@ class PictureTest {
 
   @Test
   void pulledApartThePiecesMoveByTheDistanceSaid() {
-    desk.show("finger", Visibility.HIDDEN);
+    desk.show("finger", PartVisibility.HIDDEN);
     marks(false);
     Rectangle before = Pixels.bounds(picture(), TROUGH);
     Rectangle shellBefore = Pixels.bounds(picture(), SHELL);
@@ -127,7 +127,7 @@ class PictureTest {
   void theLegendRunsThroughTheMapAndThePiecesWearIt() {
     desk.colour(Quantity.CLEARANCE);
     // Dorsally the shell lies nearest to the skin, at the dark end of the scale.
-    from(Side.DORSAL);
+    from(ViewSide.DORSAL);
     BufferedImage image = picture();
     int y = image.getHeight() - 56 + 12 + 7;
     BufferedImage row = image.getSubimage(0, y, image.getWidth(), 1);
@@ -162,7 +162,7 @@ class PictureTest {
     assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x8db0fe)))).isGreaterThan(150);
     Rectangle view = desk.place(desk.view());
     Point axis = onScreen(view, desk.window.shown().orElseThrow().orthosis().digit().pipAxis());
-    desk.show("shell", Visibility.HIDDEN);
+    desk.show("shell", PartVisibility.HIDDEN);
     desk.moveTo(axis.x, axis.y + 1);
     desk.until("a reading", () -> desk.view().reading().isPresent());
     assertThat(desk.view().reading().orElseThrow())
@@ -183,9 +183,9 @@ class PictureTest {
 
   @Test
   void theValueUnderThePointerIsTheGapThere() {
-    desk.show("shell", Visibility.HIDDEN);
+    desk.show("shell", PartVisibility.HIDDEN);
     desk.colour(Quantity.CLEARANCE);
-    from(Side.VOLAR);
+    from(ViewSide.VOLAR);
     Rectangle view = desk.place(desk.view());
     desk.moveTo((int) view.getCenterX(), (int) view.getCenterY());
     desk.until("a reading", () -> desk.view().reading().isPresent());

@@ -15,9 +15,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.midlateral.measurement.Orders;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.viewer.sample.Sample;
-import org.midlateral.viewer.stage.Shape;
+import org.midlateral.viewer.stage.SurfaceShape;
 
 /** End to end: what a user does with mouse and keys, and what the screen then says. */
 @ExtendWith(OnDisplay.class)
@@ -29,13 +29,13 @@ class StoryTest {
     desk = Desk.withSample(Sample.BULBOUS);
   }
 
-  private Shape trough() {
+  private SurfaceShape trough() {
     return desk.window.shown().orElseThrow().pieces().get(0).shape();
   }
 
   @Test
   void aTypedCircumferenceChangesMeshSectionAndFindings() {
-    Shape before = trough();
+    SurfaceShape before = trough();
     assertThat(desk.label("section.skin.girth")).isEqualTo("70.0");
     desk.fill("circumference.pip", "72");
     desk.settle();
@@ -51,7 +51,7 @@ class StoryTest {
 
   @Test
   void aRefusedValueIsSaidAtTheFieldAndTheOldDesignStays() {
-    Shape before = trough();
+    SurfaceShape before = trough();
     desk.fill("trough.wall", "9");
     desk.until(
         "a refusal",

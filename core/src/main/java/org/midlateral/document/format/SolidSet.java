@@ -1,0 +1,17 @@
+package org.midlateral.document.format;
+
+import java.util.List;
+
+/**
+ * The parts of one product, with what a file that holds them all says about them.
+ *
+ * @param title of the whole, free text
+ * @param application name and version of the program that made it
+ * @param material generic name of what it is printed in
+ * @param parts in order along the bed
+ */
+public record SolidSet(String title, String application, String material, List<NamedSolid> parts) {
+  public SolidSet {
+    parts = List.copyOf(parts);
+  }
+}

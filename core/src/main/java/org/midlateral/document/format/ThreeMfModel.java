@@ -1,0 +1,124 @@
+package org.midlateral.document.format;
+
+import com.fasterxml.jackson.core.io.NumberOutput;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.pose.Pose;
+
+/**
+ * The text of the model part of a 3MF package. Numbers are the shortest decimals that read back as
+ * the same 32-bit floats.
+ */
+final class ThreeMfModel {
+  /** Room between parts, and before the first one along each axis of the bed (mm). */
+  static final float ROOM = 5;
+
+  private static final int MATERIAL_ID = 1;
+  private static final int FIRST_OBJECT_ID = 2;
+
+  private final StringBuilder out = new StringBuilder(1 << 16);
+
+  private ThreeMfModel() {}
+
+  static String of(SolidSet file) {
+    ThreeMfModel model = new ThreeMfModel();
+    model.write(file);
+    return model.out.toString();
+  }
+
+  private void write(SolidSet file) {
+    out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+    out.append("<model unit=\"millimeter\" xml:lang=\"en-US\"");
+    out.append(" xmlns=\"http://schemas.microsoft.com/3dmanufacturing/core/2015/02\">\n");
+    out.append(" <metadata name=\"Title\">").append(escaped(file.title()));
+    out.append("</metadata>\n <metadata name=\"Application\">");
+    out.append(escaped(file.application())).append("</metadata>\n <resources>\n");
+    out.append("  <basematerials id=\"").append(MATERIAL_ID).append("\">\n   <base name=\"");
+    out.append(escaped(file.material())).append("\" displaycolor=\"#D8D3C8\"/>\n");
+    out.append("  </basematerials>\n");
+    int id = FIRST_OBJECT_ID;
+    for (NamedSolid part : file.parts()) {
+      object(part, id++);
+    }
+    out.append(" </resources>\n <build>\n");
+    id = FIRST_OBJECT_ID;
+    float y = ROOM;
+    for (NamedSolid part : file.parts()) {
+      y += item(part, id++, y) + ROOM;
+    }
+    out.append(" </build>\n</model>\n");
+  }
+
+  private void object(NamedSolid part, int id) {
+    TriangleMesh mesh = part.mesh();
+    out.ensureCapacity(out.length() + 64 * mesh.vertexCount() + 48 * mesh.triangleCount());
+    out.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"");
+    out.append(escaped(part.name())).append("\" pid=\"").append(MATERIAL_ID);
+    out.append("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      out.append("<vertex x=\"").append(text(mesh.x(v)));
+      out.append("\" y=\"").append(text(mesh.y(v)));
+      out.append("\" z=\"").append(text(mesh.z(v))).append("\"/>\n");
+    }
+    out.append("    </vertices>\n    <triangles>\n");
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      out.append("<triangle v1=\"").append(mesh.corner(t, 0));
+      out.append("\" v2=\"").append(mesh.corner(t, 1));
+      out.append("\" v3=\"").append(mesh.corner(t, 2)).append("\"/>\n");
+    }
+    out.append("    </triangles>\n   </mesh>\n  </object>\n");
+  }
+
+  /** Moves a part onto the bed, its near edge at the given y; tells its depth along y (mm). */
+  private float item(NamedSolid part, int id, float y) {
+    TriangleMesh mesh = part.mesh();
+    Pose pose = part.pose();
+    double lowX = Double.MAX_VALUE;
+    double lowY = Double.MAX_VALUE;
+    double lowZ = Double.MAX_VALUE;
+    double highY = -Double.MAX_VALUE;
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      double px = (float) mesh.x(v);
+      double py = (float) mesh.y(v);
+      double pz = (float) mesh.z(v);
+      lowX = Math.min(lowX, pose.x(px, py, pz));
+      lowY = Math.min(lowY, pose.y(px, py, pz));
+      lowZ = Math.min(lowZ, pose.z(px, py, pz));
+      highY = Math.max(highY, pose.y(px, py, pz));
+    }
+    out.append("  <item objectid=\"").append(id).append("\" transform=\"");
+    // A point is a row before the matrix, so that the matrix's columns are the new axes.
+    append(pose.xx(), pose.yx(), pose.zx());
+    append(pose.xy(), pose.yy(), pose.zy());
+    append(pose.xz(), pose.yz(), pose.zz());
+    out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
+    out.append((float) (0 - lowZ)).append("\"/>\n");
+    return (float) (highY - lowY);
+  }
+
+  /** The shortest decimal of the 32-bit float, by the library's fast writer. */
+  private static String text(double number) {
+    return NumberOutput.toString((float) number, true);
+  }
+
+  private void append(double... numbers) {
+    for (double number : numbers) {
+      String text = Float.toString((float) number + 0f);
+      out.append(text.endsWith(".0") ? text.substring(0, text.length() - 2) : text).append(' ');
+    }
+  }
+
+  private static String escaped(String text) {
+    StringBuilder safe = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '&' -> safe.append("&amp;");
+        case '<' -> safe.append("&lt;");
+        case '>' -> safe.append("&gt;");
+        case '"' -> safe.append("&quot;");
+        default -> safe.append(c < ' ' ? ' ' : c);
+      }
+    }
+    return safe.toString();
+  }
+}

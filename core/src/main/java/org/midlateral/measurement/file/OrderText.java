@@ -1,0 +1,182 @@
+package org.midlateral.measurement.file;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.Bubble;
+import org.midlateral.measurement.Design.Vents;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.entry.LengthText;
+import org.midlateral.measurement.entry.YamlLines;
+
+/** Writes an order as a measurement file; reading it back gives an equal order. */
+public final class OrderText {
+
+  private final Order order;
+  private final LengthUnit unit;
+  private final YamlLines lines = new YamlLines();
+
+  private OrderText(Order order) {
+    this.order = order;
+    this.unit = order.measurements().unit();
+  }
+
+  /**
+   * The file, without comments, in the unit the order was measured in.
+   *
+   * @return YAML
+   */
+  public static String write(Order order) {
+    OrderText text = new OrderText(order);
+    text.measurements(order.measurements());
+    text.trough();
+    text.relief();
+    text.dorsalShell();
+    text.rest();
+    return text.lines.text();
+  }
+
+  private void measurements(Measurements m) {
+    lines.value("reference", '"' + m.reference() + '"');
+    order.note().ifPresent(note -> lines.value("note", quoted(note)));
+    word("hand", m.hand());
+    word("digit", m.digit());
+    lines.value("unit", unit.symbol());
+    byLevel("circumference", m.circumference());
+    length("length.palmar-crease-to-web", m.palmarCreaseToWeb());
+    length("length.web-to-pip", m.webToPip());
+    length("length.pip-to-dip", m.pipToDip());
+    length("length.dip-to-tip", m.dipToTip());
+    byLevel("width", m.width());
+    lines.value("angle.pip-extension-deficit", degrees(m.pipExtensionDeficit()));
+    lines.value("angle.dip-flexion", degrees(m.dipFlexion()));
+    length("axis.pip-distal-of-crease", m.pipAxisDistalOfCrease());
+    length("axis.dip-distal-of-crease", m.dipAxisDistalOfCrease());
+    byLevel("station", m.station());
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+
+  private void byLevel(String section, Map<Level, Double> values) {
+    values.forEach((level, value) -> length(section + "." + level.key(), value));
+  }
+
+  private void trough() {
+    Design.TroughDesign trough = order.design().trough();
+    number("trough.wrap", trough.wrap());
+    length("trough.wall", trough.wall());
+    length("trough.clearance", trough.clearance());
+    length("trough.liner", trough.liner());
+    length("trough.web-clearance", trough.webClearance());
+    length("trough.proximal-margin", trough.proximalMargin());
+    word("trough.distal", trough.distal());
+    length("trough.distal-margin", trough.distalMargin());
+    length("trough.corner", trough.corner());
+    length("trough.flare", trough.flare());
+    length("trough.flare-width", trough.flareWidth());
+    vents("trough.vents", trough.vents());
+  }
+
+  private void relief() {
+    Design.ReliefDesign relief = order.design().relief();
+    word("relief.make", relief.make());
+    length("relief.height", relief.height());
+    length("relief.length", relief.length());
+    length("relief.width", relief.width());
+    length("relief.volar-offset", relief.volarOffset());
+    StringBuilder bubbles = new StringBuilder();
+    for (Bubble bubble : relief.bubbles()) {
+      bubbles
+          .append(bubbles.length() == 0 ? "" : ", ")
+          .append("{station: " + text(bubble.station()))
+          .append(", girth: " + text(bubble.girth()))
+          .append(", height: " + text(bubble.height()))
+          .append(", length: " + text(bubble.length()))
+          .append(", width: " + text(bubble.width()) + "}");
+    }
+    lines.value("relief.bubbles", "[" + bubbles + "]");
+  }
+
+  private void dorsalShell() {
+    Design.DorsalShellDesign shell = order.design().dorsalShell();
+    yesNo("dorsal-shell.make", shell.make());
+    lengthOrAuto("dorsal-shell.length", shell.length());
+    length("dorsal-shell.overlap", shell.overlap());
+    length("dorsal-shell.fit-gap", shell.fitGap());
+    length("dorsal-shell.clearance", shell.clearance());
+    lengthOrAuto("dorsal-shell.wall", shell.wall());
+    vents("dorsal-shell.vents", shell.vents());
+  }
+
+  private void rest() {
+    Design.ClosureDesign closure = order.design().closure();
+    word("closure.kind", closure.kind());
+    length("closure.width", closure.width());
+    number("closure.tension", closure.tension());
+    lines.value("closure.layers", Integer.toString(closure.layers()));
+    number("closure.overlap", closure.overlap());
+    length("closure.lap", closure.lap());
+    Design.MaterialDesign material = order.design().material();
+    lines.value("material.name", material.name());
+    material.modulus().ifPresent(value -> number("material.modulus", value));
+    material.poisson().ifPresent(value -> number("material.poisson", value));
+    material.density().ifPresent(value -> number("material.density", value));
+    material.allowableStrain().ifPresent(value -> number("material.allowable-strain", value));
+    Design.PrintDesign print = order.design().print();
+    word("print.process", print.process());
+    length("print.edge-length", print.edgeLength());
+    yesNo("print.label", print.label());
+    Design.SupportDesign support = order.design().support();
+    support.moment().ifPresent(value -> number("support.moment", value));
+    number("support.force", support.force());
+    length("support.proximal-zone", support.proximalZone());
+    length("support.distal-zone", support.distalZone());
+  }
+
+  private void vents(String section, Vents vents) {
+    length(section + ".diameter", vents.diameter());
+    length(section + ".spacing", vents.spacing());
+  }
+
+  private void length(String path, double millimetres) {
+    lines.value(path, text(millimetres));
+  }
+
+  private void lengthOrAuto(String path, OptionalDouble millimetres) {
+    lines.value(path, millimetres.isPresent() ? text(millimetres.getAsDouble()) : "auto");
+  }
+
+  private String text(double millimetres) {
+    return LengthText.write(millimetres, unit);
+  }
+
+  private void number(String path, double value) {
+    lines.value(path, Double.toString(value));
+  }
+
+  private void word(String path, Enum<?> word) {
+    lines.value(path, word.name().toLowerCase(Locale.ROOT));
+  }
+
+  private void yesNo(String path, boolean yes) {
+    lines.value(path, yes ? "yes" : "no");
+  }
+
+  /** Degrees that turn back into the same radians: the shortest such number near by. */
+  private static String degrees(double radians) {
+    double degrees = Math.toDegrees(radians);
+    double round = Math.rint(degrees * 1e9) / 1e9;
+    for (double candidate : new double[] {round, degrees, Math.nextUp(degrees)}) {
+      if (Math.toRadians(candidate) == radians) {
+        return Double.toString(candidate);
+      }
+    }
+    return Double.toString(Math.nextDown(degrees));
+  }
+}

@@ -1,0 +1,167 @@
+package org.midlateral.measurement.file;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.entry.Entry.Place;
+import org.midlateral.measurement.entry.EntryReader;
+import org.midlateral.measurement.entry.FileText;
+import org.midlateral.measurement.entry.Setting;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.Shown;
+import org.midlateral.measurement.key.ValueRange;
+import org.midlateral.measurement.privacy.PersonalData;
+
+/** Reads measurement files. */
+public final class Orders {
+
+  /**
+   * What came of reading one: an order with perhaps some cautions, or errors.
+   *
+   * @param order what was read; null where it was refused
+   * @param errors all that is wrong; empty where there is an order
+   * @param cautions values that are allowed and unusual
+   */
+  public record Result(Order order, List<InputError> errors, List<Finding> cautions) {
+    public Result {
+      errors = List.copyOf(errors);
+      cautions = List.copyOf(cautions);
+    }
+
+    /** Whether there is an order. */
+    public boolean ok() {
+      return order != null;
+    }
+  }
+
+  private Orders() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file YAML 1.2 or JSON, UTF-8, at most 1 MiB
+   * @param overrides each {@code KEY=VALUE}, going before what the file says
+   * @return the order, or every error at once; nothing is thrown for a bad file
+   */
+  public static Result read(Path file, List<String> overrides) {
+    try {
+      return parse(FileText.read(file), file.toString(), overrides);
+    } catch (FileText.Unreadable e) {
+      return new Result(null, List.of(e.error()), List.of());
+    }
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @param text YAML 1.2 or JSON
+   * @param fileName as messages name it
+   * @param overrides each {@code KEY=VALUE}, going before what the text says
+   * @return the order, or every error at once
+   */
+  public static Result parse(String text, String fileName, List<String> overrides) {
+    return of(EntryReader.read(text, fileName, ""), fileName, overrides);
+  }
+
+  /**
+   * Reads a row of a table.
+   *
+   * @param cells each {@code KEY=VALUE}, with the key's whole path
+   * @param fileName of the table as messages name it
+   * @param line of the row, from 1
+   * @param overrides each {@code KEY=VALUE}, going before what the row says
+   * @return the order, or every error at once
+   */
+  public static Result row(List<String> cells, String fileName, int line, List<String> overrides) {
+    Place place = new Place(fileName, line);
+    return of(Overrides.over(List.of(), cells, place), fileName, overrides);
+  }
+
+  /**
+   * What is wrong with overrides whatever the file says: keys that there are not, and values that
+   * would be refused in every unit the file may have.
+   *
+   * @param overrides each {@code KEY=VALUE}
+   */
+  public static List<InputError> wrongOverrides(List<String> overrides) {
+    List<InputError> wrong = wrong(overrides, LengthUnit.MM);
+    for (LengthUnit unit : LengthUnit.values()) {
+      List<InputError> also = wrong(overrides, unit);
+      wrong.removeIf(error -> also.stream().noneMatch(other -> other.key().equals(error.key())));
+    }
+    return wrong;
+  }
+
+  /** The unit goes first, so that one among the overrides goes before it. */
+  private static List<InputError> wrong(List<String> overrides, LengthUnit unit) {
+    List<String> all = new ArrayList<>(List.of("unit=" + unit.symbol()));
+    all.addAll(overrides);
+    EntryReader.Reading laid = Overrides.over(List.of(), all);
+    List<InputError> errors = new ArrayList<>(laid.errors());
+    errors.addAll(EntryCheck.check(laid.entries(), "--set", false).errors());
+    return errors;
+  }
+
+  private static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
+    EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
+    EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, file.complete());
+    Settings settings = new Settings(checked.settings());
+
+    List<InputError> errors = new ArrayList<>(file.errors());
+    errors.addAll(merged.errors());
+    errors.addAll(checked.errors());
+    List<Finding> cautions = unusual(checked);
+    for (String words : List.of("reference", "note")) {
+      settings.given(words).flatMap(PersonalData::caution).ifPresent(cautions::add);
+    }
+    if (checked.unitKnown()) {
+      UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
+      CrossCheck.Checked crossed = CrossCheck.check(settings);
+      errors.addAll(crossed.errors());
+      cautions.addAll(crossed.cautions());
+    }
+    if (!errors.isEmpty()) {
+      errors.sort(Comparator.comparingInt(InputError::line));
+      return new Result(null, errors, List.of());
+    }
+    return new Result(new OrderBuilder(settings).order(), List.of(), cautions);
+  }
+
+  private static List<Finding> unusual(EntryCheck.Checked checked) {
+    List<Finding> cautions = new ArrayList<>();
+    checked.settings().entrySet().stream()
+        .sorted(Comparator.comparingInt(entry -> entry.getValue().place().line()))
+        .forEach(
+            entry ->
+                unusual(entry.getKey(), entry.getValue(), checked.unit()).ifPresent(cautions::add));
+    return cautions;
+  }
+
+  private static Optional<Finding> unusual(String path, Setting setting, LengthUnit unit) {
+    InputKey key = setting.key();
+    double value = setting.number();
+    boolean beside = key.or().contains(Shown.number(value));
+    if (Double.isNaN(value)
+        || beside
+        || key.usual().map(range -> range.contains(value)).orElse(true)) {
+      return Optional.empty();
+    }
+    ValueRange usual = key.usual().orElseThrow();
+    String text =
+        String.format(
+            Locale.ROOT,
+            "%s: %s is unusual; %s is usual.",
+            path,
+            setting.written(),
+            Shown.range(usual, key, unit));
+    return Optional.of(
+        Finding.caution("unusual-value", path, text, value, usual.nearestEnd(value)));
+  }
+}

@@ -1,0 +1,59 @@
+package org.midlateral.measurement.key;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One key of a measurement file, as the key table has it.
+ *
+ * @param path as {@code trough.wrap}; {@code []} stands for any item of a list
+ * @param kind what it takes
+ * @param unit of its number ("mm", "°", "N", ...), empty where it has none
+ * @param required whether the file must state it
+ * @param standard the default as a file would write it in mm; empty where there is none
+ * @param example an invented value for the template (mm); empty where there is none
+ * @param refused a value outside is an error; for a list, its number of items
+ * @param usual a value outside gets a caution
+ * @param or values allowed beside the range, as written
+ * @param choices the words a choice allows
+ * @param pattern regular expression of a text; empty where any is allowed
+ * @param form the pattern in words
+ * @param comment one sentence for the user
+ * @param source where ranges and default come from
+ */
+public record InputKey(
+    String path,
+    ValueKind kind,
+    String unit,
+    boolean required,
+    Optional<String> standard,
+    Optional<String> example,
+    Optional<ValueRange> refused,
+    Optional<ValueRange> usual,
+    List<String> or,
+    List<String> choices,
+    String pattern,
+    String form,
+    String comment,
+    String source) {
+
+  public InputKey {
+    or = List.copyOf(or);
+    choices = List.copyOf(choices);
+  }
+
+  /** The section it stands in: {@code trough.vents} of {@code trough.vents.diameter}, or empty. */
+  public String section() {
+    return path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : "";
+  }
+
+  /** Its own name within the section. */
+  public String name() {
+    return path.substring(path.lastIndexOf('.') + 1);
+  }
+
+  /** Whether it is a key of a list's items. */
+  public boolean isOfItem() {
+    return path.contains("[]");
+  }
+}

@@ -1,0 +1,159 @@
+package org.midlateral.measurement.key;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.midlateral.measurement.SharedTable;
+import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.shared.SharedData;
+
+/** Every key of a measurement file, in the order of the table. */
+public final class KeyTable {
+
+  /** Longer words are not looked up among the keys; none is as long. */
+  private static final int LONGEST_WORD = 60;
+
+  private final Map<String, InputKey> keys = new LinkedHashMap<>();
+  private final Map<String, String> sectionComments = new LinkedHashMap<>();
+  private final Set<String> sections = new LinkedHashSet<>();
+
+  private KeyTable(Map<?, ?> table) {
+    for (Row row : SharedTable.rows(table.get("sections"))) {
+      sectionComments.put(row.text("path"), row.text("comment"));
+    }
+    for (Row row : SharedTable.rows(table.get("keys"))) {
+      InputKey key = key(row);
+      keys.put(key.path(), key);
+      for (String at = key.section(); !at.isEmpty(); at = sectionOf(at)) {
+        sections.add(at);
+      }
+    }
+    sections.removeAll(keys.keySet());
+  }
+
+  private static final class Standard {
+    static final KeyTable TABLE = new KeyTable((Map<?, ?>) SharedTable.load(SharedData.KEYS));
+  }
+
+  /** The table in the shared data. */
+  public static KeyTable standard() {
+    return Standard.TABLE;
+  }
+
+  /** All keys, in order. */
+  public List<InputKey> keys() {
+    return List.copyOf(keys.values());
+  }
+
+  /** The sections that keys stand in, without the keys that are lists. */
+  public Set<String> sections() {
+    return Collections.unmodifiableSet(sections);
+  }
+
+  /** One sentence on a section; empty where the table has none. */
+  public String sectionComment(String section) {
+    return sectionComments.getOrDefault(section, "");
+  }
+
+  /**
+   * The key at a path of a file.
+   *
+   * @param path where list items may be numbered, as in {@code relief.bubbles[2].height}
+   */
+  public Optional<InputKey> find(String path) {
+    return Optional.ofNullable(keys.get(generic(path)));
+  }
+
+  /** Whether a path of a file names a section. */
+  public boolean isSection(String path) {
+    return sections.contains(generic(path));
+  }
+
+  /** The names that may stand directly in a section; the root is the empty path. */
+  public List<String> namesIn(String section) {
+    String prefix = section.isEmpty() ? "" : generic(section) + ".";
+    Set<String> names = new LinkedHashSet<>();
+    for (String path : keys.keySet()) {
+      if (path.startsWith(prefix)) {
+        String rest = path.substring(prefix.length());
+        int end = rest.indexOf('.');
+        names.add((end < 0 ? rest : rest.substring(0, end)).replace("[]", ""));
+      }
+    }
+    return new ArrayList<>(names);
+  }
+
+  /**
+   * The key or section whose path is written most like an unknown one; empty where none is near.
+   */
+  public Optional<String> nearest(String path) {
+    String asked = generic(path);
+    if (asked.length() > LONGEST_WORD) {
+      return Optional.empty();
+    }
+    String last = asked.substring(asked.lastIndexOf('.') + 1);
+    Set<String> candidates = new LinkedHashSet<>(sections);
+    candidates.addAll(keys.keySet());
+    String best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (String candidate : candidates) {
+      boolean sameName = candidate.substring(candidate.lastIndexOf('.') + 1).equals(last);
+      double distance = sameName ? 0.5 : EditDistance.between(asked, candidate);
+      if (distance < least) {
+        least = distance;
+        best = candidate;
+      }
+    }
+    return least <= Math.max(2, asked.length() / 4.0) ? Optional.of(best) : Optional.empty();
+  }
+
+  private static String generic(String path) {
+    return path.indexOf('[') < 0 ? path : path.replaceAll("\\[\\d*]", "[]");
+  }
+
+  private static String sectionOf(String path) {
+    if (path.endsWith("[]")) {
+      return path.substring(0, path.length() - 2);
+    }
+    return path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : "";
+  }
+
+  private static InputKey key(Row row) {
+    ValueKind kind = ValueKind.of(row.text("kind"));
+    String unit =
+        switch (kind) {
+          case LENGTH -> "mm";
+          case ANGLE -> "°";
+          default -> row.optional("unit").orElse("");
+        };
+    return new InputKey(
+        row.text("key"),
+        kind,
+        unit,
+        row.has("required"),
+        row.optional("default"),
+        row.optional("example"),
+        range(row, "refused"),
+        range(row, "usual"),
+        row.list("or"),
+        row.list("choices"),
+        row.optional("pattern").orElse(""),
+        row.optional("form").orElse(""),
+        row.text("comment"),
+        row.text("source"));
+  }
+
+  private static Optional<ValueRange> range(Row row, String field) {
+    if (!row.has(field)) {
+      return Optional.empty();
+    }
+    List<String> ends = row.list(field);
+    return Optional.of(
+        new ValueRange(Double.parseDouble(ends.get(0)), Double.parseDouble(ends.get(1))));
+  }
+}

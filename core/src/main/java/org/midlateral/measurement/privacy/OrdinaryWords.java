@@ -1,0 +1,58 @@
+package org.midlateral.measurement.privacy;
+
+import java.time.DayOfWeek;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.SharedTable;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
+import org.midlateral.shared.SharedData;
+
+/** Words that are no one's name in a code or a note. */
+final class OrdinaryWords {
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
+
+  private OrdinaryWords() {}
+
+  private static final class Standard {
+    static final Set<String> WORDS = load();
+  }
+
+  /** Whether a word, in letters of any case, is one. */
+  static boolean contain(String word) {
+    return Standard.WORDS.contains(word.toLowerCase(Locale.ROOT));
+  }
+
+  private static Set<String> load() {
+    Set<String> words = new HashSet<>();
+    for (Object group : ((Map<?, ?>) SharedTable.load(SharedData.ORDINARY_WORDS)).values()) {
+      ((List<?>) group).forEach(word -> words.add(word.toString()));
+    }
+    for (InputKey key : KeyTable.standard().keys()) {
+      addAll(key.path(), words);
+      key.choices().forEach(choice -> addAll(choice, words));
+    }
+    Material.all().forEach(material -> addAll(material.title(), words));
+    for (Month month : Month.values()) {
+      addAll(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH), words);
+    }
+    for (DayOfWeek day : DayOfWeek.values()) {
+      addAll(day.getDisplayName(TextStyle.FULL, Locale.ENGLISH), words);
+    }
+    return words;
+  }
+
+  private static void addAll(String text, Set<String> words) {
+    BETWEEN_WORDS
+        .splitAsStream(text.toLowerCase(Locale.ROOT))
+        .filter(word -> word.length() > 1)
+        .forEach(words::add);
+  }
+}

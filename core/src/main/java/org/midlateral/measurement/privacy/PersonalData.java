@@ -1,0 +1,42 @@
+package org.midlateral.measurement.privacy;
+
+import java.util.Optional;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.entry.Setting;
+import org.midlateral.measurement.key.Shown;
+
+/**
+ * Notices a reference that looks like a person's name or a birth date, and a note that holds one. A
+ * reference is meant to be a code; what it stands for is kept elsewhere. A guess by form only:
+ * nothing is looked up, nothing leaves the machine.
+ */
+public final class PersonalData {
+  private PersonalData() {}
+
+  /** A caution about a text of the user's own, where its form gives cause. */
+  public static Optional<Finding> caution(Setting setting) {
+    String text = setting.word();
+    String key = setting.key().path();
+    if (DateForm.in(text)) {
+      return Optional.of(caution(key, text, "a date, perhaps of birth"));
+    }
+    boolean named = key.equals("note") ? NameForm.in(text) : NameForm.is(text);
+    return named ? Optional.of(caution(key, text, "a person's name")) : Optional.empty();
+  }
+
+  private static Finding caution(String key, String text, String what) {
+    return Finding.caution(
+        "personal-data",
+        key,
+        key
+            + ": "
+            + Shown.shown(text)
+            + " looks like "
+            + what
+            + (key.equals("note")
+                ? "; leave out what tells who the person is."
+                : "; use a code of your own that says nothing about the person."),
+        Double.NaN,
+        Double.NaN);
+  }
+}

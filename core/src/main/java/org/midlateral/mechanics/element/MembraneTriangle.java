@@ -1,0 +1,116 @@
+package org.midlateral.mechanics.element;
+
+/**
+ * Strains in the plane of a flat triangle with corner rotations: Felippa's optimal triangle (2003),
+ * with his notation and corner numbers from 0.
+ *
+ * <p>The stiffness is a basic part, in which a constant strain does the work, and a higher part
+ * made from the corner rotations less the mean rotation. Both are given as rows that turn the local
+ * freedoms (u, v, w, rotations about e1, e2, e3 at each corner: 18) into strains (xx, yy, xy).
+ */
+public final class MembraneTriangle {
+  /** Free factor of the basic part; 3/2 makes the triangle exact in bending in its plane. */
+  private static final double ALPHA = 1.5;
+
+  /** The optimal higher strains at corner 0 from the three rotations, by edge. */
+  private static final double[][] BETA = {{1, 2, 1}, {0, 1, -1}, {-1, -1, -2}};
+
+  private final Facet facet;
+
+  public MembraneTriangle(Facet facet) {
+    this.facet = facet;
+  }
+
+  /** The constant strain, 3 by 18; exact at the triangle's middle. */
+  public double[][] basic() {
+    double[][] rows = new double[3][18];
+    double scale = 1 / (2 * facet.area);
+    for (int i = 0; i < 3; i++) {
+      int j = i + 1;
+      int k = i + 2;
+      double yjk = facet.dy(j, k);
+      double xkj = facet.dx(k, j);
+      rows[0][6 * i] = scale * yjk;
+      rows[1][6 * i + 1] = scale * xkj;
+      rows[2][6 * i] = scale * xkj;
+      rows[2][6 * i + 1] = scale * yjk;
+      double yik = facet.dy(i, k);
+      double yji = facet.dy(j, i);
+      double xki = facet.dx(k, i);
+      double xij = facet.dx(i, j);
+      rows[0][6 * i + 5] = scale * ALPHA / 6 * yjk * (yik - yji);
+      rows[1][6 * i + 5] = scale * ALPHA / 6 * xkj * (xki - xij);
+      rows[2][6 * i + 5] = scale * ALPHA / 3 * (xki * yik - xij * yji);
+    }
+    return rows;
+  }
+
+  /** The share of the higher part that is optimal for a material. */
+  public static double higherShare(double poisson) {
+    return 0.75 * Math.max(0.5 * (1 - 4 * poisson * poisson), 0.01);
+  }
+
+  /** The higher strains at the middle of edge (corner, corner + 1), 3 by 18. */
+  public double[][] higher(int corner) {
+    double[][] natural = new double[3][3];
+    for (int edge = 0; edge < 3; edge++) {
+      double dx = facet.dx(edge + 1, edge);
+      double dy = facet.dy(edge + 1, edge);
+      for (int r = 0; r < 3; r++) {
+        double mean = (at(corner, edge, r) + at(corner + 1, edge, r)) / 2;
+        natural[edge][r] = 2 * facet.area / 3 * mean / (dx * dx + dy * dy);
+      }
+    }
+    return product(product(fromNatural(), natural), hierarchicalRotations());
+  }
+
+  /** The optimal coefficient at a corner: corner 0's pattern, turned. */
+  private static double at(int corner, int edge, int rotation) {
+    int c = corner % 3;
+    return BETA[(edge - c + 3) % 3][(rotation - c + 3) % 3];
+  }
+
+  /** Strains along the three edges into xx, yy and xy. */
+  private double[][] fromNatural() {
+    double[][] t = new double[3][3];
+    double scale = 1 / (4 * facet.area * facet.area);
+    for (int edge = 0; edge < 3; edge++) {
+      int i = edge;
+      int j = edge + 1;
+      int k = edge + 2;
+      double dx = facet.dx(j, i);
+      double dy = facet.dy(j, i);
+      double s = scale * (dx * dx + dy * dy);
+      t[0][edge] = s * facet.dy(j, k) * facet.dy(i, k);
+      t[1][edge] = s * facet.dx(j, k) * facet.dx(i, k);
+      t[2][edge] = s * (facet.dy(j, k) * facet.dx(k, i) + facet.dx(k, j) * facet.dy(i, k));
+    }
+    return t;
+  }
+
+  /** Corner rotations less the rotation of the plane triangle as a whole, 3 by 18. */
+  private double[][] hierarchicalRotations() {
+    double[][] rows = new double[3][18];
+    double scale = 1 / (4 * facet.area);
+    for (int i = 0; i < 3; i++) {
+      for (int r = 0; r < 3; r++) {
+        rows[r][6 * i] = scale * facet.dx(i + 2, i + 1);
+        rows[r][6 * i + 1] = scale * facet.dy(i + 2, i + 1);
+      }
+      rows[i][6 * i + 5] = 1;
+    }
+    return rows;
+  }
+
+  private static double[][] product(double[][] a, double[][] b) {
+    double[][] c = new double[a.length][b[0].length];
+    for (int i = 0; i < a.length; i++) {
+      for (int k = 0; k < b.length; k++) {
+        for (int j = 0; j < c[i].length; j++) {
+          c[i][j] += a[i][k] * b[k][j];
+        }
+      }
+    }
+    return c;
+  }
+}

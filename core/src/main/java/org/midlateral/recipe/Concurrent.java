@@ -1,0 +1,56 @@
+package org.midlateral.recipe;
+
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import org.midlateral.measurement.DesignRefused;
+
+/**
+ * Work done on another core while its owner goes on.
+ *
+ * @param <T> what comes of it
+ */
+final class Concurrent<T> {
+  private final ForkJoinTask<Outcome<T>> task;
+
+  /**
+   * Work that may be refused.
+   *
+   * @param <T> what comes of it
+   */
+  interface Work<T> {
+    T run() throws DesignRefused;
+  }
+
+  /** One of the two is null. */
+  private record Outcome<T>(T value, DesignRefused refused) {}
+
+  private Concurrent(ForkJoinTask<Outcome<T>> task) {
+    this.task = task;
+  }
+
+  /** Begins. */
+  static <T> Concurrent<T> begin(Work<T> work) {
+    return new Concurrent<>(ForkJoinPool.commonPool().submit(() -> outcome(work)));
+  }
+
+  private static <T> Outcome<T> outcome(Work<T> work) {
+    try {
+      return new Outcome<>(work.run(), null);
+    } catch (DesignRefused refused) {
+      return new Outcome<>(null, refused);
+    }
+  }
+
+  /**
+   * Waits for the end; does the work itself where nobody has begun it.
+   *
+   * @throws DesignRefused as the work did
+   */
+  T end() throws DesignRefused {
+    Outcome<T> outcome = task.join();
+    if (outcome.refused() != null) {
+      throw outcome.refused();
+    }
+    return outcome.value();
+  }
+}

@@ -1,0 +1,24 @@
+package org.midlateral.recipe.batch;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Where orders come from: a table, or a folder of measurement files. */
+public final class OrderSources {
+  private OrderSources() {}
+
+  /**
+   * Opens a table or a folder.
+   *
+   * @throws SourceProblem if it cannot be read, with one sentence for a person
+   */
+  public static OrderSource open(Path path) throws IOException, SourceProblem {
+    return Files.isDirectory(path) ? FolderOrders.of(path) : TableOrders.of(path);
+  }
+
+  /** How many orders there are, roughly where they stand in a table. */
+  public static long count(Path path) throws IOException {
+    return Files.isDirectory(path) ? FolderOrders.count(path) : TableOrders.count(path);
+  }
+}

@@ -1,0 +1,189 @@
+package org.midlateral.recipe.product;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.midlateral.document.Content;
+import org.midlateral.document.bench.BenchBlocks;
+import org.midlateral.document.bench.BenchDocuments;
+import org.midlateral.document.bench.SheetFigure;
+import org.midlateral.document.bench.SheetFigures;
+import org.midlateral.document.bench.SheetFigures.Draws;
+import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.recipe.Interruption;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.rigidity.Bands;
+import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.recipe.rigidity.RigidityRecipe;
+
+/**
+ * The mechanics of one orthosis and the documents for the bench.
+ *
+ * @param rigidity the mechanics; empty where the trough has no room for three forces
+ * @param blocks what the report says of closure and blank
+ * @param files by name, ready to be written
+ * @param findings cautions of mechanics and closures
+ */
+public record Documents(
+    Optional<Rigidity> rigidity,
+    BenchBlocks blocks,
+    Map<String, Content> files,
+    List<Finding> findings) {
+
+  /** Samples behind each band, and the seed they are drawn from. */
+  private static final int SAMPLES = 100;
+
+  private static final long SEED = 1;
+
+  /** Standard deviation of a tape reading (mm); an assumption, from memory. */
+  private static final double TAPE_ERROR = 1;
+
+  public Documents {
+    files = Map.copyOf(files);
+    findings = List.copyOf(findings);
+  }
+
+  /** Computes the mechanics and draws all documents. */
+  public static Documents of(Orthosis made) {
+    List<Finding> findings = new ArrayList<>();
+    Optional<Rigidity> rigidity = rigidity(made, findings);
+    Interruption.ifInterrupted();
+    BenchDocuments bench =
+        BenchDocuments.of(
+            made.order(),
+            made.digit(),
+            made.relief(),
+            made.solids(),
+            rigidity.map(r -> sheet(r, bands(made.order()))).orElse(SheetFigures.NONE),
+            PaperSize.usualWith(made.order().measurements().unit()));
+    findings.addAll(bench.closure().findings());
+    Map<String, Content> files = new LinkedHashMap<>(bench.files());
+    rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
+    return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
+  }
+
+  /** The findings alone, which take a third of the time. */
+  public static List<Finding> findings(Orthosis made) {
+    List<Finding> findings = new ArrayList<>();
+    rigidity(made, findings);
+    findings.addAll(
+        Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
+    return findings;
+  }
+
+  /** The mechanics, whose findings are added to others. */
+  private static Optional<Rigidity> rigidity(Orthosis made, List<Finding> findings) {
+    try {
+      Rigidity rigidity = RigidityRecipe.of(made, Rigidity.USUAL_WRAPS);
+      findings.addAll(rigidity.findings());
+      return Optional.of(rigidity);
+    } catch (DesignRefused refused) {
+      // The pieces can be made all the same: only the forces on them cannot be told.
+      Finding f = refused.finding();
+      findings.add(Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit()));
+      return Optional.empty();
+    }
+  }
+
+  private static Content plot(Rigidity rigidity) {
+    try {
+      byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
+      return out -> out.write(picture);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Bands of the figures; empty where the order can be made but no sample of it. */
+  private static Optional<Bands> bands(Order order) {
+    try {
+      return Optional.of(Bands.sample(order, SAMPLES, SEED, TAPE_ERROR));
+    } catch (DesignRefused e) {
+      return Optional.empty();
+    }
+  }
+
+  private static SheetFigures sheet(Rigidity rigidity, Optional<Bands> bands) {
+    return new SheetFigures(
+        figures(rigidity, bands),
+        bands.map(b -> new Draws(b.samples(), b.seed(), b.tapeError(), b.refused())));
+  }
+
+  private static List<SheetFigure> figures(Rigidity rigidity, Optional<Bands> bands) {
+    SupportBlock forces = rigidity.forces();
+    List<SheetFigure> figures = new ArrayList<>();
+    figures.add(plain("Moment about the PIP axis", forces.moment(), "N·mm"));
+    figures.add(plain("Lever arm, proximal", forces.leverArms().proximal(), "mm"));
+    figures.add(plain("Lever arm, distal", forces.leverArms().distal(), "mm"));
+    figures.add(
+        banded(
+            "Force, proximal end",
+            forces.forces().proximal(),
+            bands.map(Bands::proximalForce),
+            "N"));
+    figures.add(
+        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
+    figures.add(
+        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
+    figures.add(
+        banded(
+            "EI at the PIP axis, trough",
+            rigidity.bendingAtPip() / 1e6,
+            bands.map(b -> scaled(b.bendingAtPip(), 1e-6)),
+            "N·m²"));
+    figures.add(
+        banded(
+            "Extension lost, as a beam",
+            forces.extensionLost(),
+            bands.map(Bands::extensionLost),
+            "°"));
+    if (forces.finiteElements() != null) {
+      figures.add(
+          plain(
+              "The same, finite elements", forces.finiteElements().trough().extensionLost(), "°"));
+      if (forces.finiteElements().bonded() != null) {
+        figures.add(
+            plain(
+                "With the shell bonded on", forces.finiteElements().bonded().extensionLost(), "°"));
+      }
+    }
+    bands.ifPresent(
+        b ->
+            figures.add(
+                new SheetFigure(
+                    "Least clearance, median",
+                    b.clearance().median(),
+                    b.clearance().low(),
+                    b.clearance().high(),
+                    "mm")));
+    return figures;
+  }
+
+  private static Bands.Band scaled(Bands.Band band, double by) {
+    return new Bands.Band(band.low() * by, band.median() * by, band.high() * by);
+  }
+
+  private static SheetFigure plain(String what, double value, String unit) {
+    return new SheetFigure(what, value, Double.NaN, Double.NaN, unit);
+  }
+
+  private static SheetFigure banded(
+      String what, double value, Optional<Bands.Band> band, String unit) {
+    return new SheetFigure(
+        what,
+        value,
+        band.map(Bands.Band::low).orElse(Double.NaN),
+        band.map(Bands.Band::high).orElse(Double.NaN),
+        unit);
+  }
+}

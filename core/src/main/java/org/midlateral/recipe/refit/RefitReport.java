@@ -1,0 +1,37 @@
+package org.midlateral.recipe.refit;
+
+import java.util.List;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
+import org.midlateral.recipe.Report;
+
+/**
+ * The report of a refit. Lengths in mm.
+ *
+ * @param reference of the order the pieces were made from
+ * @param against reference of the later measurements
+ */
+public record RefitReport(
+    String reference, String against, boolean ok, List<Report.Line> findings, List<Refit> pieces) {
+
+  public RefitReport {
+    findings = List.copyOf(findings);
+    pieces = List.copyOf(pieces);
+  }
+
+  /** The report of pieces laid on a later finger. */
+  public static RefitReport of(
+      Order made, Order later, List<Refit> pieces, List<Finding> findings) {
+    return new RefitReport(
+        made.measurements().reference(),
+        later.measurements().reference(),
+        true,
+        findings.stream().map(Report.Line::of).toList(),
+        pieces);
+  }
+
+  /** The report as it is written: JSON, ending with a line feed. */
+  public String json() {
+    return Report.text(this);
+  }
+}

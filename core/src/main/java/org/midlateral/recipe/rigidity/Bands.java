@@ -1,0 +1,150 @@
+package org.midlateral.recipe.rigidity;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.LongStream;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.Supports;
+import org.midlateral.recipe.Interruption;
+import org.midlateral.recipe.Orthosis;
+
+/**
+ * How far the figures go astray with the tape: every circumference and every length is given an
+ * error of its own, drawn from a normal distribution, and the order is made again. A standard error
+ * of about 1 mm is an assumption, from memory.
+ *
+ * @param samples how many were drawn
+ * @param seed they were drawn from; the same seed gives the same bands on any number of cores
+ * @param tapeError standard deviation of each reading (mm)
+ * @param refused samples that could not be made, left out of the bands
+ * @param clearance least gap between the piece made as measured, its liner in, and the finger as
+ *     drawn, PIP axis over PIP axis (mm); negative where it presses in
+ * @param bendingAtPip EI at the PIP axis of the trough made from the drawn readings (N·mm²)
+ * @param proximalForce under the nominal moment (N)
+ * @param distalForce under the nominal moment (N)
+ * @param pipForce under the nominal moment (N)
+ * @param extensionLost of the trough as a beam (degrees)
+ */
+public record Bands(
+    int samples,
+    long seed,
+    double tapeError,
+    int refused,
+    Band clearance,
+    Band bendingAtPip,
+    Band proximalForce,
+    Band distalForce,
+    Band pipForce,
+    Band extensionLost) {
+
+  /**
+   * The middle nine tenths of a figure.
+   *
+   * @param low 5 % lie under it
+   * @param median half lie under it
+   * @param high 5 % lie over it
+   */
+  public record Band(double low, double median, double high) {}
+
+  private record Sample(double clearance, ComparedTrough made) {}
+
+  /**
+   * Draws and makes samples, on all cores.
+   *
+   * @param samples at least 1
+   * @param tapeError standard deviation of each reading (mm)
+   * @throws DesignRefused where the nominal order, or every sample of it, cannot be made
+   */
+  public static Bands sample(Order order, int samples, long seed, double tapeError)
+      throws DesignRefused {
+    Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
+    double moment =
+        Supports.worn(order.design().support(), nominal.digit(), nominal.trough().piece().outline())
+            .moment();
+    Order loaded = Variant.moment(order, moment);
+    Thread asker = Thread.currentThread();
+    List<Sample> made =
+        LongStream.range(0, samples)
+            .parallel()
+            .mapToObj(
+                i -> {
+                  Interruption.ifInterrupted(asker);
+                  return one(nominal, loaded, drawn(order.measurements(), i, seed, tapeError));
+                })
+            .toList()
+            .stream()
+            .filter(Objects::nonNull)
+            .toList();
+    if (made.isEmpty()) {
+      ComparedTrough.trough(loaded);
+      throw new IllegalStateException("no sample could be made and the nominal order could");
+    }
+    return new Bands(
+        samples,
+        seed,
+        tapeError,
+        samples - made.size(),
+        band(made, Sample::clearance),
+        band(made, sample -> sample.made.bendingAtPip()),
+        band(made, sample -> sample.made.support().proximalForce()),
+        band(made, sample -> sample.made.support().distalForce()),
+        band(made, sample -> sample.made.support().pipForce()),
+        band(made, sample -> sample.made.response().extensionLost()));
+  }
+
+  /** One sample, or null where it cannot be made. */
+  private static Sample one(Orthosis nominal, Order loaded, Measurements drawn) {
+    try {
+      ComparedTrough made = ComparedTrough.trough(Variant.measured(loaded, drawn));
+      double clearance =
+          FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit())
+              - nominal.order().design().trough().liner();
+      return new Sample(clearance, made);
+    } catch (DesignRefused | IllegalArgumentException e) {
+      return null;
+    }
+  }
+
+  /** Readings of sample i: a generator of its own, so that no order of work matters. */
+  private static Measurements drawn(Measurements m, long i, long seed, double error) {
+    SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + i);
+    Map<Level, Double> tape = new EnumMap<>(Level.class);
+    m.circumference().forEach((level, c) -> tape.put(level, c + error * random.nextGaussian()));
+    return new Measurements(
+        m.reference(),
+        m.hand(),
+        m.digit(),
+        m.unit(),
+        tape,
+        m.width(),
+        m.palmarCreaseToWeb() + error * random.nextGaussian(),
+        m.webToPip() + error * random.nextGaussian(),
+        m.pipToDip() + error * random.nextGaussian(),
+        m.dipToTip() + error * random.nextGaussian(),
+        m.pipExtensionDeficit(),
+        m.dipFlexion(),
+        m.pipAxisDistalOfCrease(),
+        m.dipAxisDistalOfCrease(),
+        m.station());
+  }
+
+  private static Band band(List<Sample> made, ToDoubleFunction<Sample> figure) {
+    double[] sorted = made.stream().mapToDouble(figure).sorted().toArray();
+    return new Band(quantile(sorted, 0.05), quantile(sorted, 0.5), quantile(sorted, 0.95));
+  }
+
+  /** Linear between the ordered values, the first being 0 and the last 1. */
+  static double quantile(double[] sorted, double share) {
+    double at = share * (sorted.length - 1);
+    int low = (int) at;
+    int high = Math.min(sorted.length - 1, low + 1);
+    return sorted[low] + (at - low) * (sorted[high] - sorted[low]);
+  }
+}

@@ -1,0 +1,110 @@
+package org.midlateral.recipe.rigidity;
+
+import java.util.List;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.Joining;
+import org.midlateral.mechanics.Profile;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.Section;
+import org.midlateral.mechanics.Sections;
+import org.midlateral.mechanics.SupportBlock.Response;
+import org.midlateral.mechanics.Supports;
+import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.piece.Piece;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.solid.Solid;
+
+/**
+ * One trough of a comparison, made and loaded.
+ *
+ * @param wrap share of the circumference; 1 for the closed tube
+ * @param pieces the trough, and what closes it, bare and as drawn for a right hand
+ * @param solids the same as they are made
+ * @param support the three forces on it
+ * @param profile its sections along the finger
+ * @param atPip its section at the PIP axis
+ * @param response how it gives way as a beam
+ */
+record ComparedTrough(
+    double wrap,
+    List<Piece> pieces,
+    List<Solid> solids,
+    ThreePoint support,
+    Profile profile,
+    Section atPip,
+    Response response) {
+
+  ComparedTrough {
+    pieces = List.copyOf(pieces);
+    solids = List.copyOf(solids);
+  }
+
+  /** Makes the trough of an order, alone, and loads it. */
+  static ComparedTrough trough(Order order) throws DesignRefused {
+    Orthosis made = Orthosis.make(Variant.withoutShell(order));
+    return of(made, order.design().trough().wrap(), List.of(bare(made)), List.of(made.trough()));
+  }
+
+  /** Makes the trough of an order up to the mid-lateral lines, closes it dorsally and loads it. */
+  static ComparedTrough closed(Order order) throws DesignRefused {
+    Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(order, 0.5)));
+    return of(
+        made,
+        1,
+        List.of(bare(made), DorsalHalf.piece(made, 0.5)),
+        List.of(made.trough(), DorsalHalf.of(made, 0.5)));
+  }
+
+  private static Piece bare(Orthosis made) {
+    return made.relief().over(made.bare());
+  }
+
+  private static ComparedTrough of(
+      Orthosis made, double wrap, List<Piece> pieces, List<Solid> solids) throws DesignRefused {
+    DigitSurface digit = made.digit();
+    Outline outline = made.trough().piece().outline();
+    Material material = Material.of(made.order().design().material());
+    ThreePoint support = Supports.worn(made.order().design().support(), digit, outline);
+    Sections sections = Sections.of(digit, solids);
+    Profile profile =
+        Profile.of(sections, Joining.BONDED, outline.proximal(), outline.distal(), material);
+    return new ComparedTrough(
+        wrap,
+        pieces,
+        solids,
+        support,
+        profile,
+        sections.at(digit.pipAxis(), Joining.BONDED),
+        Response.of(support, profile));
+  }
+
+  /** EI at the PIP axis (N·mm²). */
+  double bendingAtPip() {
+    return profile.bending(atPip);
+  }
+
+  /**
+   * The report's line.
+   *
+   * @param half the same finger's trough up to the mid-lateral lines
+   */
+  RigidityBlock.Wrap line(ComparedTrough half) {
+    Profile.Panel weakest =
+        profile.weakest(
+            solids.stream().mapToDouble(s -> s.piece().outline().flankStart()).max().orElseThrow(),
+            solids.stream().mapToDouble(s -> s.piece().outline().flankEnd()).min().orElseThrow());
+    return new RigidityBlock.Wrap(
+        wrap,
+        bendingAtPip(),
+        bendingAtPip() / half.bendingAtPip(),
+        profile.torsion(atPip),
+        new RigidityBlock.Weakest(weakest.middle(), profile.bending(weakest.section())),
+        response.deflectionAtPip(),
+        response.extensionLost(),
+        null);
+  }
+}

@@ -1,0 +1,252 @@
+package org.midlateral.recipe.rigidity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.midlateral.cut.Outline;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.DistalEnd;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.Concerns;
+import org.midlateral.mechanics.Joining;
+import org.midlateral.mechanics.Profile;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.RigidityBlock.Figures;
+import org.midlateral.mechanics.Sections;
+import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.mechanics.SupportBlock.Change;
+import org.midlateral.mechanics.SupportBlock.Response;
+import org.midlateral.mechanics.Supports;
+import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.HeldAnswer;
+import org.midlateral.mechanics.held.HeldShell;
+import org.midlateral.recipe.Interruption;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.rigidity.Rigidity.Curve;
+import org.midlateral.solid.Solid;
+
+/** The steps behind {@link Rigidity}. */
+public final class RigidityRecipe {
+  private final Orthosis orthosis;
+  private final Design design;
+  private final Material material;
+  private final Outline outline;
+  private final ThreePoint support;
+
+  /** The order, with the moment stated, so that every variant bears the same. */
+  private final Order loaded;
+
+  private final List<Finding> findings = new ArrayList<>();
+
+  /**
+   * Computes all of it.
+   *
+   * @param wraps shares of the circumference to compare, from 0.2 to 0.6; 1 is the closed tube
+   * @throws DesignRefused where the trough has no room for three forces
+   */
+  public static Rigidity of(Orthosis orthosis, List<Double> wraps) throws DesignRefused {
+    return new RigidityRecipe(orthosis).run(wraps);
+  }
+
+  private RigidityRecipe(Orthosis orthosis) throws DesignRefused {
+    this.orthosis = orthosis;
+    this.design = orthosis.order().design();
+    this.material = Material.of(design.material());
+    this.outline = orthosis.trough().piece().outline();
+    this.support = Supports.worn(design.support(), orthosis.digit(), outline);
+    this.loaded = Variant.moment(orthosis.order(), support.moment());
+  }
+
+  private Rigidity run(List<Double> wraps) throws DesignRefused {
+    Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
+    boolean shell = orthosis.dorsalShell().isPresent();
+    Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
+    Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
+    Response response = Response.of(support, trough);
+    Interruption.ifInterrupted();
+    HeldPieces held = HeldPieces.of(orthosis, support);
+    Interruption.ifInterrupted();
+    findings.addAll(held.findings());
+    findings.addAll(
+        Concerns.of(
+            support,
+            design.support(),
+            held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
+
+    ComparedTrough half = ComparedTrough.trough(Variant.wrap(loaded, 0.5));
+    ComparedTrough own = ComparedTrough.trough(loaded);
+    findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
+    List<ComparedTrough> compared = compare(wraps, half);
+    Isotropic isotropic = HeldPieces.isotropic(loaded);
+    List<Optional<HeldShell>> shells =
+        compared.stream().map(one -> HeldPieces.compared(one, isotropic, findings)).toList();
+    String note = note();
+    return new Rigidity(
+        orthosis,
+        support,
+        trough,
+        bonded,
+        slipping,
+        new RigidityBlock(
+            note,
+            material.name(),
+            material.modulus(),
+            material.sources().get("modulus"),
+            materialCautions(),
+            stations(trough, bonded, slipping),
+            lines(compared, half, shells)),
+        SupportBlock.of(
+            note,
+            support,
+            response,
+            bonded.map(profile -> Response.of(support, profile)).orElse(null),
+            slipping.map(profile -> Response.of(support, profile)).orElse(null),
+            held.block().orElse(null),
+            cast(),
+            sensitivity()),
+        curves(compared, shells),
+        findings);
+  }
+
+  private static List<RigidityBlock.Wrap> lines(
+      List<ComparedTrough> compared, ComparedTrough half, List<Optional<HeldShell>> shells) {
+    List<RigidityBlock.Wrap> lines = new ArrayList<>();
+    for (int i = 0; i < compared.size(); i++) {
+      RigidityBlock.Wrap line = compared.get(i).line(half);
+      lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
+    }
+    return lines;
+  }
+
+  private static List<Curve> curves(
+      List<ComparedTrough> compared, List<Optional<HeldShell>> shells) {
+    List<Curve> curves = new ArrayList<>();
+    for (int i = 0; i < compared.size(); i++) {
+      ComparedTrough one = compared.get(i);
+      curves.add(new Curve(one.wrap(), one.solids(), one.support(), one.profile(), shells.get(i)));
+    }
+    return curves;
+  }
+
+  private static String note() {
+    return Caution.all().stream()
+        .filter(caution -> caution.code().equals("estimate"))
+        .findFirst()
+        .orElseThrow()
+        .text();
+  }
+
+  private List<String> materialCautions() {
+    return Caution.limitedTo(material.name()).stream().map(Caution::text).toList();
+  }
+
+  private Optional<Profile> both(Joining joining) {
+    return Optional.of(profile(orthosis.solids(), joining));
+  }
+
+  private Profile profile(List<Solid> solids, Joining joining) {
+    Sections sections = Sections.of(orthosis.digit(), solids);
+    return Profile.of(sections, joining, outline.proximal(), outline.distal(), material);
+  }
+
+  private static List<RigidityBlock.Station> stations(
+      Profile trough, Optional<Profile> bonded, Optional<Profile> slipping) {
+    List<RigidityBlock.Station> stations = new ArrayList<>();
+    for (int i = 0; i < trough.panels().size(); i++) {
+      int at = i;
+      stations.add(
+          new RigidityBlock.Station(
+              trough.panels().get(i).middle(),
+              Figures.of(trough, i),
+              bonded.map(profile -> Figures.of(profile, at)).orElse(null),
+              slipping.map(profile -> Figures.of(profile, at)).orElse(null)));
+    }
+    return stations;
+  }
+
+  private List<ComparedTrough> compare(List<Double> wraps, ComparedTrough half) {
+    List<ComparedTrough> compared = new ArrayList<>();
+    for (double wrap : wraps) {
+      Interruption.ifInterrupted();
+      try {
+        compared.add(
+            wrap == 0.5
+                ? half
+                : wrap == 1
+                    ? ComparedTrough.closed(loaded)
+                    : ComparedTrough.trough(Variant.wrap(loaded, wrap)));
+      } catch (DesignRefused e) {
+        findings.add(
+            Finding.note(
+                "wrap-not-compared",
+                "trough.wrap",
+                String.format(
+                    Locale.ROOT, "A wrap of %.2f cannot be compared: %s", wrap, e.getMessage()),
+                wrap,
+                Double.NaN));
+      }
+    }
+    return compared;
+  }
+
+  private ThreePoint cast() {
+    DigitSurface digit = orthosis.digit();
+    return Supports.castLength(
+            support.moment(),
+            design.support(),
+            design.trough().wrap(),
+            orthosis.order().measurements(),
+            digit)
+        .orElse(null);
+  }
+
+  private List<Change> sensitivity() {
+    double wall = design.trough().wall();
+    double wrap = design.trough().wrap();
+    double modulus = material.modulus();
+    List<Change> changes = new ArrayList<>();
+    change(
+        String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
+        Variant.wall(loaded, wall + 0.4),
+        changes);
+    change(
+        String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
+        Variant.wrap(loaded, wrap - 0.05),
+        changes);
+    change(
+        String.format(Locale.ROOT, "material of %.0f MPa instead of %.0f", 0.8 * modulus, modulus),
+        Variant.modulus(loaded, 0.8 * modulus),
+        changes);
+    boolean covered = design.trough().distal() == DistalEnd.COVERED;
+    change(
+        covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
+        Variant.shorter(loaded, 5),
+        changes);
+    return changes;
+  }
+
+  /** A change that cannot be made is left out. */
+  private void change(String words, Order order, List<Change> changes) {
+    Interruption.ifInterrupted();
+    try {
+      ComparedTrough made = ComparedTrough.trough(order);
+      changes.add(
+          Change.of(words, made.bendingAtPip(), made.response().extensionLost(), made.support()));
+    } catch (DesignRefused e) {
+      findings.add(
+          Finding.note(
+              "change-not-compared",
+              null,
+              "Not compared, " + words + ": " + e.getMessage(),
+              Double.NaN,
+              Double.NaN));
+    }
+  }
+}

@@ -1,0 +1,162 @@
+package org.midlateral.pose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.midlateral.Fingers;
+import org.midlateral.cut.MidlateralCut;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Design.DistalEnd;
+import org.midlateral.measurement.Design.Process;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.PrintProcess;
+import org.midlateral.mesh.MeshShape;
+import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.solid.Solid;
+import org.midlateral.solid.SolidMesher;
+import org.midlateral.trough.Trough;
+
+class PrintPoseTest {
+  private static final PrintProcess FILAMENT = PrintProcess.of(Process.FILAMENT);
+  private static final PrintProcess POWDER = PrintProcess.of(Process.POWDER);
+  private static final PrintProcess RESIN = PrintProcess.of(Process.RESIN);
+
+  @Test
+  void aPoseIsATurn() {
+    double[][] ups = {
+      {0, 0, 1}, {1, 0, 0}, {-1, 0, 0}, {0, -1, 0}, {0.6, 0, -0.8}, {0.48, 0.6, 0.64}
+    };
+    for (double[] up : ups) {
+      Pose pose = Pose.up(up[0], up[1], up[2]);
+      assertThat(pose.z(up[0], up[1], up[2])).isCloseTo(1, within(1e-12));
+      assertThat(pose.x(up[0], up[1], up[2])).isCloseTo(0, within(1e-12));
+      assertThat(pose.y(up[0], up[1], up[2])).isCloseTo(0, within(1e-12));
+      // Lengths and handedness stay: the determinant is 1.
+      double det =
+          pose.xx() * (pose.yy() * pose.zz() - pose.yz() * pose.zy())
+              - pose.xy() * (pose.yx() * pose.zz() - pose.yz() * pose.zx())
+              + pose.xz() * (pose.yx() * pose.zy() - pose.yy() * pose.zx());
+      assertThat(det).isCloseTo(1, within(1e-12));
+    }
+  }
+
+  /** Against a count of every triangle in every direction that is tried, without bins. */
+  @Test
+  void noOtherDirectionNeedsClearlyLessSupport() throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, RESIN);
+    double cost = support(solid, chosen.pose());
+    double area = MeshShape.of(solid.mesh()).area();
+    for (int i = 0; i < 100; i++) {
+      double z = 1 - (2.0 * i + 1) / 100;
+      double across = Math.sqrt(1 - z * z);
+      Pose other = Pose.up(across * Math.cos(2.4 * i), across * Math.sin(2.4 * i), z);
+      assertThat(support(solid, other)).isGreaterThan(cost - 0.05 * area);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Process.class)
+  void theSkinSideStaysClean(Process process) throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
+    double skin = solid.inner().triangleCount();
+    double innerArea = MeshShape.of(solid.inner()).area();
+    assertThat(skin).isPositive();
+    assertThat(chosen.skinOverhang()).isBetween(0.0, 0.02 * innerArea);
+    assertThat(chosen.overhang()).isGreaterThanOrEqualTo(chosen.skinOverhang());
+  }
+
+  @Test
+  void whereThePowderHoldsItTheLowestPoseIsTaken() throws DesignRefused {
+    PrintPose chosen = PrintPose.of(trough(), POWDER);
+    assertThat(chosen.overhang()).isZero();
+    var box = MeshShape.of(trough().mesh()).bounds();
+    double lying = box.getMax().getZ() - box.getMin().getZ();
+    assertThat(chosen.height()).isLessThanOrEqualTo(lying + 0.5);
+  }
+
+  /** Stood on end, on the whole of an edge and not on a corner of it. */
+  @Test
+  void aPieceOfFilamentHasTheBroadestFooting() throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    assertThat(chosen.upright()).isBetween(60.0, 90.0);
+    assertThat(chosen.footing()).isGreaterThan(2 * PrintPose.of(solid, RESIN).footing());
+  }
+
+  /** Against the section, cut and measured apart. */
+  @ParameterizedTest
+  @EnumSource(Process.class)
+  void theFootingIsTheSectionJustAboveTheBed(Process process) throws DesignRefused {
+    Solid solid = trough();
+    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
+    double section = section(solid.mesh(), chosen.pose(), 0.2);
+    assertThat(chosen.footing()).isCloseTo(section, within(1e-6 * section));
+  }
+
+  /** Area of a section as the sum of what its edges span with the origin. */
+  private static double section(TriangleMesh mesh, Pose pose, double above) {
+    double low = Double.POSITIVE_INFINITY;
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      low = Math.min(low, turned(pose, mesh.vertex(v)).getZ());
+    }
+    double twice = 0;
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      List<Vector3D> ends = new ArrayList<>();
+      for (int k = 0; k < 3; k++) {
+        Vector3D a = turned(pose, mesh.vertex(mesh.corner(t, k)));
+        Vector3D b = turned(pose, mesh.vertex(mesh.corner(t, (k + 1) % 3)));
+        double up = low + above;
+        if (a.getZ() < up != b.getZ() < up) {
+          // Outside lies to the right of an edge that comes in from above.
+          Vector3D end = a.lerp(b, (up - a.getZ()) / (b.getZ() - a.getZ()));
+          ends.add(a.getZ() < up ? ends.size() : 0, end);
+        }
+      }
+      if (ends.size() == 2) {
+        Vector3D from = ends.get(0);
+        Vector3D to = ends.get(1);
+        twice += from.getX() * to.getY() - from.getY() * to.getX();
+      }
+    }
+    return Math.abs(twice) / 2;
+  }
+
+  private static Vector3D turned(Pose pose, Vector3D p) {
+    return Vector3D.of(
+        pose.x(p.getX(), p.getY(), p.getZ()),
+        pose.y(p.getX(), p.getY(), p.getZ()),
+        pose.z(p.getX(), p.getY(), p.getZ()));
+  }
+
+  private static double support(Solid solid, Pose pose) {
+    double sum = 0;
+    TriangleMesh mesh = solid.mesh();
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      var a = mesh.vertex(mesh.corner(t, 0));
+      var n =
+          a.vectorTo(mesh.vertex(mesh.corner(t, 1)))
+              .cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
+      double down = -pose.z(n.getX(), n.getY(), n.getZ()) / n.norm();
+      double weight = t < solid.innerTriangles() ? PrintPose.SKIN_WEIGHT : 1;
+      sum += down > Math.sin(Math.toRadians(RESIN.overhang())) ? weight * n.norm() / 2 : 0;
+    }
+    return sum;
+  }
+
+  private static Solid trough() throws DesignRefused {
+    Measurements ring = Fingers.ring();
+    DigitSurface digit = TapedDigit.of(ring);
+    var design = Fingers.trough(0.5, DistalEnd.OPEN);
+    return SolidMesher.mesh(Trough.of(design, digit, MidlateralCut.of(ring, design, digit)), 1.2);
+  }
+}

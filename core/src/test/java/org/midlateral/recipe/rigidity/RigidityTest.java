@@ -1,0 +1,279 @@
+package org.midlateral.recipe.rigidity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.mechanics.Concerns;
+import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.mesh.query.MeshAudit;
+import org.midlateral.recipe.Orthosis;
+
+class RigidityTest {
+  private static final String FINGER =
+      """
+      reference: test-ring
+      hand: HAND
+      digit: ring
+      circumference: {proximal-phalanx: 62, pip: 66, middle-phalanx: 56, tip: 48}
+      length: {palmar-crease-to-web: 21, web-to-pip: 24, pip-to-dip: 23, dip-to-tip: 24}
+      """;
+
+  private static Rigidity usual;
+
+  private static Order order(String hand, String... overrides) {
+    Orders.Result read =
+        Orders.parse(FINGER.replace("HAND", hand), "test.yaml", List.of(overrides));
+    assertThat(read.errors()).isEmpty();
+    return read.order();
+  }
+
+  private static Rigidity rigidity(List<Double> wraps, String... overrides) throws Exception {
+    return RigidityRecipe.of(Orthosis.make(order("right", overrides)), wraps);
+  }
+
+  @BeforeAll
+  static void compute() throws Exception {
+    usual = rigidity(Rigidity.USUAL_WRAPS);
+  }
+
+  /** What closes the trough to the tube that wraps are compared with is a sound solid too. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"slim-little", "bulbous-ring", "covered-tip", "left-deficit", "middle-inches"})
+  void theTubesDorsalHalfIsSound(String sample) throws Exception {
+    Order read = Orders.read(Path.of("../samples", sample + ".yaml"), List.of()).order();
+    Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(read, 0.5)));
+
+    MeshAudit audit = MeshAudit.of(DorsalHalf.of(made, 0.5).mesh());
+
+    assertThat(audit.topology().closed()).isTrue();
+    assertThat(audit.selfIntersections()).isZero();
+    assertThat(audit.minAngle()).isGreaterThan(10);
+  }
+
+  @Test
+  void deeperWrapsAreStifferAndGiveWayLess() {
+    List<RigidityBlock.Wrap> wraps = usual.rigidity().wraps();
+
+    assertThat(wraps).extracting(RigidityBlock.Wrap::wrap).containsExactly(0.25, 0.35, 0.5, 1.0);
+    assertThat(wraps.get(2).relativeToHalf()).isEqualTo(1);
+    for (int i = 1; i < wraps.size(); i++) {
+      assertThat(wraps.get(i).bendingAtPip()).isGreaterThan(3 * wraps.get(i - 1).bendingAtPip());
+      assertThat(wraps.get(i).weakest().bendingRigidity())
+          .isGreaterThan(wraps.get(i - 1).weakest().bendingRigidity());
+      assertThat(wraps.get(i).extensionLost()).isLessThan(wraps.get(i - 1).extensionLost());
+    }
+    // Thin, round and without rims: 24.5 and 10.6; wall, rims and the finger's oval shift them.
+    assertThat(1 / wraps.get(0).relativeToHalf()).isBetween(20.0, 28.0);
+    assertThat(wraps.get(3).relativeToHalf()).isBetween(10.0, 12.0);
+    // In extension lost the tube gains far less than in EI: its tongue is the trough's.
+    assertThat(wraps.get(2).extensionLost() / wraps.get(3).extensionLost()).isBetween(2.5, 6.0);
+  }
+
+  @Test
+  void theShellIsBetweenSlippingAndBonded() {
+    SupportBlock forces = usual.forces();
+
+    assertThat(forces.bonded().extensionLost())
+        .isLessThan(forces.slipping().extensionLost())
+        .isPositive();
+    assertThat(forces.slipping().extensionLost()).isLessThan(forces.extensionLost());
+    for (RigidityBlock.Station station : usual.rigidity().stations()) {
+      assertThat(station.slipping().bendingRigidity())
+          .isGreaterThanOrEqualTo(station.trough().bendingRigidity());
+      assertThat(station.bonded().bendingRigidity())
+          .isGreaterThanOrEqualTo(station.slipping().bendingRigidity() * (1 - 1e-12));
+    }
+  }
+
+  @Test
+  void forcesFollowFromLeverArms() {
+    SupportBlock forces = usual.forces();
+    double arm = 67 - 4 - 26.5;
+
+    assertThat(forces.leverArms().distal()).isCloseTo(arm, within(1e-9));
+    assertThat(forces.leverArms().proximal()).isCloseTo(26.5 + 18 - 4, within(1e-9));
+    // The default is 200 gf at the distal end.
+    assertThat(forces.forces().distal()).isCloseTo(1.96, within(1e-12));
+    assertThat(forces.moment()).isCloseTo(1.96 * arm, within(1e-9));
+    assertThat(forces.forces().pip())
+        .isCloseTo(forces.forces().proximal() + forces.forces().distal(), within(1e-12));
+    assertThat(forces.castLength().forces().distal())
+        .isCloseTo(forces.moment() / (46 - 4 - 26.5), within(1e-9));
+    assertThat(forces.castLength().pressures().distal()).isGreaterThan(forces.pressures().distal());
+  }
+
+  @Test
+  void aStatedMomentGoesBeforeTheForce() throws Exception {
+    Rigidity stated = rigidity(List.of(0.5), "support.moment=50");
+    SupportBlock forces = stated.forces();
+
+    assertThat(forces.moment()).isEqualTo(50);
+    assertThat(stated.findings()).extracting(Finding::key).containsExactly("support.moment");
+    assertThat(forces.forces().distal()).isCloseTo(50 / 36.5, within(1e-9));
+  }
+
+  @Test
+  void changesActAsTheyShould() {
+    List<SupportBlock.Change> changes = usual.forces().sensitivity();
+    double bending = usual.rigidity().wraps().get(2).bendingAtPip();
+    double lost = usual.forces().extensionLost();
+
+    assertThat(changes).hasSize(4);
+    assertThat(changes.get(0).change()).isEqualTo("wall 2.0 mm instead of 1.6");
+    assertThat(changes.get(0).bendingAtPip()).isBetween(1.2 * bending, 1.4 * bending);
+    assertThat(changes.get(1).bendingAtPip()).isBetween(0.5 * bending, 0.7 * bending);
+    assertThat(changes.get(2).bendingAtPip()).isCloseTo(0.8 * bending, withinPercentage(1e-9));
+    assertThat(changes.get(2).extensionLost()).isCloseTo(lost / 0.8, withinPercentage(1e-9));
+    // Shorter arms hold the same moment with more force.
+    assertThat(changes.get(3).forces().distal()).isCloseTo(1.96 * 36.5 / 31.5, within(1e-9));
+  }
+
+  @Test
+  void findingsCarryTheirNumbers() throws Exception {
+    Rigidity shallow = rigidity(List.of(0.5), "trough.wrap=0.25", "support.force=3");
+
+    assertThat(shallow.findings())
+        .extracting(Finding::code)
+        .containsExactly("force-high", "pressure-high", "extension-lost", "too-shallow");
+    Finding wrap = shallow.findings().get(3);
+    assertThat(wrap.value()).isLessThan(0.06);
+    assertThat(wrap.limit()).isEqualTo(Concerns.SHALLOW);
+    assertThat(wrap.text()).contains("wrap of 0.25").contains("N·mm²");
+    Finding force = shallow.findings().get(0);
+    assertThat(force.value()).isCloseTo(3, within(1e-12));
+    assertThat(force.key()).isEqualTo("support.force");
+    // 32 mmHg of 133.322 Pa.
+    assertThat(Concerns.PRESSURE).isCloseTo(32 * 133.322e-6, within(1e-6));
+    // 50 gf of 9.80665 mN over 100 mm².
+    assertThat(Concerns.PRESSURE_OF_SPLINTING).isCloseTo(50 * 9.80665e-3 / 100, within(1e-6));
+    assertThat(usual.findings()).extracting(Finding::code).containsExactly("pressure-high");
+  }
+
+  @Test
+  void theOtherHandIsTheSame() throws Exception {
+    Rigidity left = RigidityRecipe.of(Orthosis.make(order("left")), List.of(0.35, 1.0));
+
+    assertThat(left.forces().extensionLost())
+        .isCloseTo(usual.forces().extensionLost(), withinPercentage(1e-9));
+    assertThat(left.rigidity().wraps().get(1).bendingAtPip())
+        .isCloseTo(usual.rigidity().wraps().get(3).bendingAtPip(), withinPercentage(1e-9));
+  }
+
+  @Test
+  void aTroughWithoutALeverArmIsRefused() {
+    String[] overrides = {
+      "length.web-to-pip=8",
+      "length.palmar-crease-to-web=5",
+      "trough.web-clearance=8",
+      "trough.proximal-margin=8",
+      "trough.flare=0",
+      "dorsal-shell.make=no",
+      "relief.make=no"
+    };
+
+    assertThatThrownBy(() -> rigidity(List.of(0.5), overrides))
+        .isInstanceOf(DesignRefused.class)
+        .hasMessageContaining("1.5 mm of the trough's proximal end");
+  }
+
+  @Test
+  void reportHasTheAgreedNames() throws Exception {
+    JsonNode report =
+        new ObjectMapper().readTree(RigidityReport.of(usual, usual.findings(), null).json());
+    JsonNode station = report.at("/rigidity/stations/40");
+
+    assertThat(station.fieldNames())
+        .toIterable()
+        .containsExactly("station", "trough", "bonded", "slipping");
+    assertThat(station.get("trough").fieldNames())
+        .toIterable()
+        .containsExactly("area", "I", "J", "EI", "GJ");
+    assertThat(report.at("/rigidity/wraps/0").fieldNames())
+        .toIterable()
+        .startsWith("wrap", "EIatPip", "relativeToHalf")
+        .endsWith("finiteElements");
+    assertThat(report.get("support").fieldNames())
+        .toIterable()
+        .contains(
+            "moment",
+            "leverArms",
+            "forces",
+            "pressures",
+            "deflectionAtPip",
+            "extensionLost",
+            "castLength");
+    assertThat(report.at("/support/pressures/pip").asDouble()).isBetween(0.001, 0.1);
+    assertThat(report.at("/rigidity/note").asText()).contains("estimates, for comparison");
+    assertThat(report.has("bands")).isFalse();
+  }
+
+  @Test
+  void aMaterialThatCreepsIsSaidToDoSo() throws Exception {
+    RigidityBlock sheet = rigidity(List.of(0.5), "material.name=low-temperature-sheet").rigidity();
+
+    assertThat(sheet.modulus()).isEqualTo(700);
+    assertThat(sheet.modulusSource()).contains("from memory");
+    assertThat(sheet.materialCautions())
+        .hasSize(2)
+        .anyMatch(text -> text.contains("gives way slowly"));
+    assertThat(usual.rigidity().materialCautions()).isEmpty();
+  }
+
+  /** Beams do not see the section close up, so that the finite elements lose more extension. */
+  @Test
+  void finiteElementsStandBesideTheBeam() {
+    for (RigidityBlock.Wrap wrap : usual.rigidity().wraps()) {
+      assertThat(wrap.finiteElements().extensionLost()).isGreaterThan(wrap.extensionLost());
+      assertThat(wrap.finiteElements().rimOpening()).isNegative();
+    }
+    assertThat(usual.forces().finiteElements().trough().extensionLost())
+        .isGreaterThan(usual.forces().finiteElements().bonded().extensionLost());
+  }
+
+  /** Each wrap's finite elements bear what its beam bears, on the same pieces. */
+  @Test
+  void finiteElementsOfTheWrapsAreThoseOfThePiecesCompared() {
+    List<RigidityBlock.Wrap> wraps = usual.rigidity().wraps();
+    double[] lost = wraps.stream().mapToDouble(w -> w.finiteElements().extensionLost()).toArray();
+
+    assertThat(lost[2]).isEqualTo(usual.forces().finiteElements().trough().extensionLost());
+    assertThat(lost[0] / lost[2]).isBetween(15.0, 24.0);
+    assertThat(lost[1]).isBetween(3 * lost[2], lost[0] / 3);
+    // The whole tube does not close up; it is stiffer than the trough with half as long a shell.
+    assertThat(lost[3]).isLessThan(usual.forces().finiteElements().bonded().extensionLost());
+  }
+
+  @Test
+  void theWrapsAreHeldAtTheZonesAskedFor() throws Exception {
+    Rigidity wide =
+        rigidity(List.of(0.5), "support.proximal-zone=14 mm", "support.distal-zone=12 mm");
+
+    double lost = wide.rigidity().wraps().get(0).finiteElements().extensionLost();
+    assertThat(lost).isEqualTo(wide.forces().finiteElements().trough().extensionLost());
+    assertThat(lost).isNotEqualTo(usual.forces().finiteElements().trough().extensionLost());
+  }
+
+  @Test
+  void thePlotIsSvgAndTheSameEachTime() throws Exception {
+    String plot = usual.plot();
+
+    assertThat(plot).contains("<svg").contains("stroke-dasharray");
+    assertThat(plot).isEqualTo(usual.plot());
+  }
+}

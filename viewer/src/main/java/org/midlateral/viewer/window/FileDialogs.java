@@ -1,0 +1,74 @@
+package org.midlateral.viewer.window;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** Asks for files and folders. */
+final class FileDialogs {
+  private FileDialogs() {}
+
+  static Optional<Path> toOpen(Component parent, Optional<Path> near) {
+    JFileChooser chooser = chooser(near);
+    chooser.setDialogTitle("Open a measurement file");
+    chooser.setFileFilter(
+        new FileNameExtensionFilter("Measurement files (yaml, yml, json)", "yaml", "yml", "json"));
+    return chooser.showOpenDialog(parent) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  /** A file to write; asks before one that exists is replaced. */
+  static Optional<Path> toSave(
+      Component parent, Optional<Path> near, String name, String extension) {
+    JFileChooser chooser = chooser(near);
+    chooser.setDialogTitle("Save as " + extension.toUpperCase(java.util.Locale.ROOT));
+    String first = (name.isBlank() ? "finger" : name) + "." + extension;
+    chooser.setSelectedFile(near.map(Path::toFile).orElse(new File(first)));
+    if (chooser.showSaveDialog(parent) != JFileChooser.APPROVE_OPTION) {
+      return Optional.empty();
+    }
+    File chosen = chooser.getSelectedFile();
+    File file = chosen.getName().contains(".") ? chosen : new File(chosen + "." + extension);
+    boolean other = near.map(path -> !path.toFile().equals(file)).orElse(true);
+    if (file.exists() && other && !replace(parent, file.getName() + " exists. Replace it?")) {
+      return Optional.empty();
+    }
+    return Optional.of(file.toPath());
+  }
+
+  static Optional<Path> folder(Component parent, Optional<Path> near) {
+    JFileChooser chooser = chooser(near);
+    chooser.setDialogTitle("Folder to export all files into");
+    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    chooser.setApproveButtonText("Export here");
+    return chooser.showDialog(parent, null) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  static boolean replace(Component parent, String question) {
+    Object[] answers = {"Replace", "Cancel"};
+    return JOptionPane.showOptionDialog(
+            parent,
+            question,
+            "File exists",
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.QUESTION_MESSAGE,
+            null,
+            answers,
+            answers[1])
+        == 0;
+  }
+
+  private static JFileChooser chooser(Optional<Path> near) {
+    JFileChooser chooser = new JFileChooser();
+    near.map(path -> path.toAbsolutePath().getParent())
+        .ifPresent(folder -> chooser.setCurrentDirectory(folder.toFile()));
+    return chooser;
+  }
+}

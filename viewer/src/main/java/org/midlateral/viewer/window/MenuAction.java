@@ -1,0 +1,35 @@
+package org.midlateral.viewer.window;
+
+import java.awt.event.ActionEvent;
+import javax.swing.AbstractAction;
+import javax.swing.KeyStroke;
+
+/** Something the user can have done, with its name and keys. */
+final class MenuAction extends AbstractAction {
+  private static final long serialVersionUID = 1;
+  private final transient Runnable deed;
+
+  /**
+   * A verb.
+   *
+   * @param name as a menu shows it
+   * @param mnemonic letter of the name, reached with Alt
+   * @param keys as {@code ctrl Z}; empty for none
+   * @param deed what is done
+   */
+  MenuAction(String name, char mnemonic, String keys, Runnable deed) {
+    super(name);
+    this.deed = deed;
+    if (mnemonic != 0) {
+      putValue(MNEMONIC_KEY, java.awt.event.KeyEvent.getExtendedKeyCodeForChar(mnemonic));
+    }
+    if (!keys.isEmpty()) {
+      putValue(ACCELERATOR_KEY, KeyStroke.getKeyStroke(keys));
+    }
+  }
+
+  @Override
+  public void actionPerformed(ActionEvent e) {
+    deed.run();
+  }
+}
