@@ -79,7 +79,7 @@ public final class Fingers {
             0.3,
             0.5,
             OptionalDouble.empty(),
-            new Design.Vents(0, 8)),
+            new Design.VentDesign(0, 8)),
         new Design.ClosureDesign(Design.ClosureKind.WRAP, 25, 1, 2, 0.5, 30),
         new Design.MaterialDesign(
             "pa12",
@@ -87,13 +87,13 @@ public final class Fingers {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty()),
-        new Design.PrintDesign(Design.Process.POWDER, 0.8, false),
+        new Design.PrintDesign(Design.ProcessDesign.POWDER, 0.8, false),
         new Design.SupportDesign(OptionalDouble.empty(), 1.96, 8, 8));
   }
 
   /** A usual trough with this wrap and distal end. */
   public static Design.TroughDesign trough(double wrap, Design.DistalEnd distal) {
     return new Design.TroughDesign(
-        wrap, 1.6, 0.3, 0, 3, 3, distal, 4, 4, 0.8, 5, new Design.Vents(0, 8));
+        wrap, 1.6, 0.3, 0, 3, 3, distal, 4, 4, 0.8, 5, new Design.VentDesign(0, 8));
   }
 }

@@ -3,10 +3,10 @@ package org.midlateral;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.ValueKind;
-import org.midlateral.measurement.key.ValueRange;
 
 /**
  * A measurement file drawn from a row of numbers between 0 and 1: measurements in the proportions
@@ -128,9 +128,9 @@ public final class RandomFile {
     } else if (key.kind() == ValueKind.YES_NO) {
       put(key.path(), where < 0.5 ? "yes" : "no");
     } else {
-      ValueRange refused = key.refused().orElseThrow();
-      ValueRange usual = key.usual().orElse(refused);
-      ValueRange range = turn < AT_DEFAULT + (1 - AT_DEFAULT) * USUAL ? usual : refused;
+      AllowedRange refused = key.refused().orElseThrow();
+      AllowedRange usual = key.usual().orElse(refused);
+      AllowedRange range = turn < AT_DEFAULT + (1 - AT_DEFAULT) * USUAL ? usual : refused;
       double value = range.low() + where * (range.high() - range.low());
       put(key.path(), key.kind() == ValueKind.COUNT ? Math.rint(value) : value);
     }

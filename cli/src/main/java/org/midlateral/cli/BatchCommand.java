@@ -18,7 +18,7 @@ import org.midlateral.recipe.batch.FolderInUse;
 import org.midlateral.recipe.batch.OrderSource;
 import org.midlateral.recipe.batch.OrderSources;
 import org.midlateral.recipe.batch.Outcome;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.batch.SourceProblem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -99,7 +99,7 @@ final class BatchCommand implements Callable<Integer> {
     Consumer<Outcome> count =
         outcome ->
             cautioned.addAndGet(outcome.state().isDone() && !outcome.text().isEmpty() ? 1 : 0);
-    Map<State, Long> counts;
+    Map<OrderState, Long> counts;
     try (Progress progress = Progress.of(streams, talk.quiet(), OrderSources.count(orders))) {
       counts = run(source, settings, count.andThen(progress));
     }
@@ -111,33 +111,33 @@ final class BatchCommand implements Callable<Integer> {
     return status(counts);
   }
 
-  private Map<State, Long> run(
+  private Map<OrderState, Long> run(
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
       throws IOException, FolderInUse {
     if (!talk.json()) {
       return Batch.run(source, settings, listener);
     }
     try (BatchJson json = new BatchJson(streams)) {
-      Map<State, Long> counts = Batch.run(source, settings, listener.andThen(json));
+      Map<OrderState, Long> counts = Batch.run(source, settings, listener.andThen(json));
       json.finish(counts);
       return counts;
     }
   }
 
-  private static String summary(Map<State, Long> counts) {
+  private static String summary(Map<OrderState, Long> counts) {
     StringBuilder text = new StringBuilder("orders");
     counts.forEach((state, n) -> text.append(", ").append(state.word()).append(": ").append(n));
     return text.toString();
   }
 
-  private static int status(Map<State, Long> counts) {
-    if (counts.containsKey(State.DEFECT)) {
+  private static int status(Map<OrderState, Long> counts) {
+    if (counts.containsKey(OrderState.DEFECT)) {
       return ExitStatus.DEFECT.code();
     }
-    if (counts.containsKey(State.UNWRITTEN)) {
+    if (counts.containsKey(OrderState.UNWRITTEN)) {
       return ExitStatus.MACHINE.code();
     }
-    boolean allDone = counts.keySet().stream().allMatch(State::isDone);
+    boolean allDone = counts.keySet().stream().allMatch(OrderState::isDone);
     return allDone ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
   }
 }

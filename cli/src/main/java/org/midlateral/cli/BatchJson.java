@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.function.Consumer;
 import org.midlateral.recipe.batch.Outcome;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /**
  * What became of each order, as JSON: {@code {"orders": [...], "counts": {...}, "ok": true}}. Each
@@ -43,14 +43,14 @@ final class BatchJson implements Consumer<Outcome>, AutoCloseable {
   }
 
   /** Ends the report of a run that went through. */
-  void finish(Map<State, Long> counts) throws IOException {
+  void finish(Map<OrderState, Long> counts) throws IOException {
     json.writeEndArray();
     json.writeObjectFieldStart("counts");
-    for (Map.Entry<State, Long> count : counts.entrySet()) {
+    for (Map.Entry<OrderState, Long> count : counts.entrySet()) {
       json.writeNumberField(count.getKey().word(), count.getValue());
     }
     json.writeEndObject();
-    json.writeBooleanField("ok", counts.keySet().stream().allMatch(State::isDone));
+    json.writeBooleanField("ok", counts.keySet().stream().allMatch(OrderState::isDone));
     json.writeEndObject();
     json.writeRaw("\n");
   }

@@ -57,8 +57,8 @@ public final class RigidityPlot {
    * @param stations ascending (mm)
    * @param values EI at each (N·mm²); those that are not positive are not drawn
    */
-  public record Line(String label, List<Double> stations, List<Double> values) {
-    public Line {
+  public record PlotLine(String label, List<Double> stations, List<Double> values) {
+    public PlotLine {
       stations = List.copyOf(stations);
       values = List.copyOf(values);
     }
@@ -70,7 +70,7 @@ public final class RigidityPlot {
    * @param name of the level
    * @param station mm
    */
-  public record Mark(String name, double station) {}
+  public record PlotMark(String name, double station) {}
 
   private RigidityPlot() {}
 
@@ -83,7 +83,7 @@ public final class RigidityPlot {
    * @param marks levels of the finger
    * @return SVG text
    */
-  public static String svg(String title, String note, List<Line> lines, List<Mark> marks)
+  public static String svg(String title, String note, List<PlotLine> lines, List<PlotMark> marks)
       throws IOException {
     XYChart chart =
         new XYChartBuilder()
@@ -97,7 +97,7 @@ public final class RigidityPlot {
     for (int i = 0; i < lines.size(); i++) {
       add(chart, lines.get(i), i);
     }
-    for (Mark mark : marks) {
+    for (PlotMark mark : marks) {
       chart.addAnnotation(new AnnotationLine(mark.station(), true, false));
       double top = chart.getStyler().getYAxisMax();
       chart.addAnnotation(new AnnotationText(mark.name(), mark.station(), top / 1.2, false));
@@ -108,12 +108,12 @@ public final class RigidityPlot {
     return out.toString(StandardCharsets.UTF_8);
   }
 
-  private static void style(XYChart chart, List<Line> lines) {
+  private static void style(XYChart chart, List<PlotLine> lines) {
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
     double first = Double.POSITIVE_INFINITY;
     double last = Double.NEGATIVE_INFINITY;
-    for (Line line : lines) {
+    for (PlotLine line : lines) {
       first = Math.min(first, line.stations().get(0));
       last = Math.max(last, line.stations().get(line.stations().size() - 1));
       for (double value : line.values()) {
@@ -146,7 +146,7 @@ public final class RigidityPlot {
     styler.setAnnotationLineStroke(new BasicStroke(1));
   }
 
-  private static void add(XYChart chart, Line line, int order) {
+  private static void add(XYChart chart, PlotLine line, int order) {
     List<Double> stations = new ArrayList<>();
     List<Double> values = new ArrayList<>();
     thin(line, chart.getStyler().getYAxisMin(), stations, values);
@@ -171,7 +171,8 @@ public final class RigidityPlot {
    * Leaves out points on level stretches: every stretch between two points begins its dashes anew,
    * and a short one has room for none.
    */
-  private static void thin(Line line, double least, List<Double> stations, List<Double> values) {
+  private static void thin(
+      PlotLine line, double least, List<Double> stations, List<Double> values) {
     int n = line.values().size();
     double kept = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < n; i++) {

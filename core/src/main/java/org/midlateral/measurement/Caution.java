@@ -3,7 +3,7 @@ package org.midlateral.measurement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
 
 /**
@@ -62,14 +62,14 @@ public record Caution(String code, String text, String figure, List<String> mate
 
   private static List<Caution> load() {
     List<Caution> cautions = new ArrayList<>();
-    for (Row row : SharedTable.rows(SharedTable.load(SharedData.CAUTIONS))) {
+    for (TableRow row : SharedTable.rows(SharedTable.load(SharedData.CAUTIONS))) {
       String figure = row.optional("figure").orElse("");
       cautions.add(new Caution(row.text("code"), row.text("text"), figure, materials(row)));
     }
     return List.copyOf(cautions);
   }
 
-  private static List<String> materials(Row row) {
+  private static List<String> materials(TableRow row) {
     return row.optional("softens-below")
         .map(Double::parseDouble)
         .map(

@@ -60,7 +60,7 @@ public record Design(
   }
 
   /** The process a piece is printed by. */
-  public enum Process {
+  public enum ProcessDesign {
     FILAMENT,
     POWDER,
     RESIN
@@ -72,7 +72,7 @@ public record Design(
    * @param diameter of each vent (mm); 0 makes none
    * @param spacing between centres (mm)
    */
-  public record Vents(double diameter, double spacing) {}
+  public record VentDesign(double diameter, double spacing) {}
 
   /**
    * The volar piece.
@@ -102,7 +102,7 @@ public record Design(
       double corner,
       double flare,
       double flareWidth,
-      Vents vents) {}
+      VentDesign vents) {}
 
   /**
    * The pair of relief bubbles over the collateral ligaments, and any further ones.
@@ -156,7 +156,7 @@ public record Design(
       double fitGap,
       double clearance,
       OptionalDouble wall,
-      Vents vents) {}
+      VentDesign vents) {}
 
   /**
    * What closes it.
@@ -194,7 +194,7 @@ public record Design(
    * @param edgeLength of the mesh's triangles (mm)
    * @param label whether the reference is raised on each piece
    */
-  public record PrintDesign(Process process, double edgeLength, boolean label) {}
+  public record PrintDesign(ProcessDesign process, double edgeLength, boolean label) {}
 
   /**
    * The load the finger is held against.

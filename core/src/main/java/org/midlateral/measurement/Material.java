@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
 
 /**
@@ -100,7 +100,7 @@ public record Material(
 
   private static List<Material> load() {
     List<Material> materials = new ArrayList<>();
-    for (Row row : SharedTable.rows(SharedTable.load(SharedData.MATERIALS))) {
+    for (TableRow row : SharedTable.rows(SharedTable.load(SharedData.MATERIALS))) {
       Map<String, String> sources = new LinkedHashMap<>();
       materials.add(
           new Material(
@@ -118,7 +118,7 @@ public record Material(
   }
 
   /** All but the last, which is the source. */
-  private static List<String> madeBy(Row row, Map<String, String> sources) {
+  private static List<String> madeBy(TableRow row, Map<String, String> sources) {
     List<String> valuesAndSource = row.list("made-by");
     if (valuesAndSource.isEmpty()) {
       return List.of();
@@ -128,7 +128,7 @@ public record Material(
     return valuesAndSource.subList(0, last);
   }
 
-  private static double value(Row row, String property, Map<String, String> sources) {
+  private static double value(TableRow row, String property, Map<String, String> sources) {
     List<String> valueAndSource = row.list(property);
     sources.put(property, valueAndSource.get(1));
     return Double.parseDouble(valueAndSource.get(0));

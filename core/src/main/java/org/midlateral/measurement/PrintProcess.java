@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
 
 /**
@@ -45,7 +45,7 @@ public record PrintProcess(
   }
 
   /** The process chosen. */
-  public static PrintProcess of(Design.Process chosen) {
+  public static PrintProcess of(Design.ProcessDesign chosen) {
     String name = chosen.name().toLowerCase(Locale.ROOT);
     return all().stream()
         .filter(process -> process.name.equals(name))
@@ -55,7 +55,7 @@ public record PrintProcess(
 
   private static List<PrintProcess> load() {
     List<PrintProcess> processes = new ArrayList<>();
-    for (Row row : SharedTable.rows(SharedTable.load(SharedData.PROCESSES))) {
+    for (TableRow row : SharedTable.rows(SharedTable.load(SharedData.PROCESSES))) {
       Map<String, String> sources = new LinkedHashMap<>();
       processes.add(
           new PrintProcess(
@@ -71,7 +71,7 @@ public record PrintProcess(
     return List.copyOf(processes);
   }
 
-  private static String value(Row row, String property, Map<String, String> sources) {
+  private static String value(TableRow row, String property, Map<String, String> sources) {
     List<String> valueAndSource = row.list(property);
     sources.put(property, valueAndSource.get(1));
     return valueAndSource.get(0);

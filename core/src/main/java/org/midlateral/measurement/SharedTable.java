@@ -16,7 +16,7 @@ public final class SharedTable {
    *
    * @param fields value by field name, as YAML gives it
    */
-  public record Row(Map<?, ?> fields) {
+  public record TableRow(Map<?, ?> fields) {
 
     public boolean has(String field) {
       return fields.containsKey(field);
@@ -49,10 +49,10 @@ public final class SharedTable {
   }
 
   /** Rows of a list of mappings. */
-  public static List<Row> rows(Object list) {
-    List<Row> rows = new ArrayList<>();
+  public static List<TableRow> rows(Object list) {
+    List<TableRow> rows = new ArrayList<>();
     for (Object row : (List<?>) list) {
-      rows.add(new Row((Map<?, ?>) row));
+      rows.add(new TableRow((Map<?, ?>) row));
     }
     return rows;
   }

@@ -45,14 +45,14 @@ public record Donning(double station, double mouth, double widest, double spread
       double edge = trough.outline().wrap() / 2 * trough.digit().circumference(station);
       double wall = trough.wall();
       double seat = seat(trough, troughSurface, station, edge);
-      Section section = Section.of(trough, troughSurface, station, seat, POINTS);
-      Profile outside = section.at(wall);
-      Profile rim = section.at(wall / 2);
+      ShellSection section = ShellSection.of(trough, troughSurface, station, seat, POINTS);
+      ShellProfile outside = section.at(wall);
+      ShellProfile rim = section.at(wall / 2);
       double reach = shell.outline().wrap() / 2 * shell.digit().circumference(station) + overlap;
       double end = seat(shell, shellSurface, station, reach);
-      Section over = Section.of(shell, shellSurface, station, end, POINTS);
-      Profile inside = over.at(0);
-      Profile middle = over.at(shell.wall() / 2);
+      ShellSection over = ShellSection.of(shell, shellSurface, station, end, POINTS);
+      ShellProfile inside = over.at(0);
+      ShellProfile middle = over.at(shell.wall() / 2);
       boolean atRim = rim.ends() + wall > outside.widest();
       double widest = atRim ? rim.ends() + wall : outside.widest();
       double level = atRim ? rim.depthOfEnds() : outside.depthOfWidest();
@@ -72,8 +72,8 @@ public record Donning(double station, double mouth, double widest, double spread
    */
   private static double seat(Piece piece, OffsetSurface surface, double station, double reach) {
     double half = piece.wall() / 2;
-    Profile outer = Section.of(piece, surface, station, reach, 1).at(half);
-    Profile inner = Section.of(piece, surface, station, reach - half, 1).at(half);
+    ShellProfile outer = ShellSection.of(piece, surface, station, reach, 1).at(half);
+    ShellProfile inner = ShellSection.of(piece, surface, station, reach - half, 1).at(half);
     double length = Math.hypot(outer.y[0] - inner.y[0], outer.depth[0] - inner.depth[0]);
     return reach - half * half / length;
   }
@@ -89,7 +89,7 @@ public record Donning(double station, double mouth, double widest, double spread
    * @param centre x and z of the section's centre (mm)
    * @param along x and z of the unit tangent there
    */
-  private record Section(double[] points, double[] centre, double[] along) {
+  private record ShellSection(double[] points, double[] centre, double[] along) {
 
     /**
      * The section at a station.
@@ -97,7 +97,7 @@ public record Donning(double station, double mouth, double widest, double spread
      * @param reach girth from the piece's midline to each end (mm)
      * @param pieces it is cut into
      */
-    static Section of(
+    static ShellSection of(
         Piece piece, OffsetSurface surface, double station, double reach, int pieces) {
       DigitSurface digit = piece.digit();
       Slice slice = digit.slice(station);
@@ -110,14 +110,14 @@ public record Donning(double station, double mouth, double widest, double spread
       }
       var centre = digit.centre(station);
       var along = digit.tangent(station);
-      return new Section(
+      return new ShellSection(
           points,
           new double[] {centre.getX(), centre.getZ()},
           new double[] {along.getX(), along.getZ()});
     }
 
     /** The curve at some height over the inner surface (mm). */
-    Profile at(double height) {
+    ShellProfile at(double height) {
       int n = points.length / 6;
       double[] y = new double[n];
       double[] depth = new double[n];
@@ -128,12 +128,12 @@ public record Donning(double station, double mouth, double widest, double spread
         double z = points[p + 2] + height * points[p + 5] - centre[1];
         depth[i] = z * along[0] - x * along[1];
       }
-      return new Profile(y, depth);
+      return new ShellProfile(y, depth);
     }
   }
 
   /** A section's curve: y and depth of points from one edge to the other. */
-  record Profile(double[] y, double[] depth) {
+  record ShellProfile(double[] y, double[] depth) {
 
     /** Width between the two ends (mm): where a rim's round has its centres. */
     double ends() {

@@ -12,7 +12,7 @@ import org.midlateral.measurement.Material;
  * @param modulus Young's modulus (MPa)
  * @param shearModulus MPa
  */
-public record Profile(List<Panel> panels, double modulus, double shearModulus) {
+public record Profile(List<BeamPanel> panels, double modulus, double shearModulus) {
   private static final double PANEL = 1.0;
 
   /**
@@ -22,7 +22,7 @@ public record Profile(List<Panel> panels, double modulus, double shearModulus) {
    * @param to its distal station (mm)
    * @param section in its middle
    */
-  public record Panel(double from, double to, Section section) {
+  public record BeamPanel(double from, double to, Section section) {
     /** Station of its middle (mm). */
     public double middle() {
       return (from + to) / 2;
@@ -38,11 +38,11 @@ public record Profile(List<Panel> panels, double modulus, double shearModulus) {
       Sections sections, Joining joining, double from, double to, Material material) {
     int n = Math.max(1, (int) Math.ceil((to - from) / PANEL));
     double length = (to - from) / n;
-    List<Panel> panels = new ArrayList<>();
+    List<BeamPanel> panels = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       double start = from + i * length;
       Section section = sections.at(start + length / 2, joining);
-      panels.add(new Panel(start, start + length, section));
+      panels.add(new BeamPanel(start, start + length, section));
     }
     return new Profile(panels, material.modulus(), shearModulus(material));
   }
@@ -63,7 +63,7 @@ public record Profile(List<Panel> panels, double modulus, double shearModulus) {
   }
 
   /** The panel of least EI with its middle between two stations (mm). */
-  public Panel weakest(double from, double to) {
+  public BeamPanel weakest(double from, double to) {
     return panels.stream()
         .filter(panel -> panel.middle() >= from && panel.middle() <= to)
         .min(Comparator.comparingDouble(panel -> panel.section().moments().aboutY()))
@@ -78,7 +78,7 @@ public record Profile(List<Panel> panels, double modulus, double shearModulus) {
     double[] shear = new double[n];
     edges[0] = panels.get(0).from();
     for (int i = 0; i < n; i++) {
-      Panel panel = panels.get(i);
+      BeamPanel panel = panels.get(i);
       edges[i + 1] = panel.to();
       bending[i] = bending(panel.section());
       shear[i] = shearModulus * panel.section().shearArea();

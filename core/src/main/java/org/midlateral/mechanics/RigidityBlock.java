@@ -96,10 +96,10 @@ public record RigidityBlock(
       Weakest weakest,
       double deflectionAtPip,
       double extensionLost,
-      FiniteElements finiteElements) {
+      WrapByShell finiteElements) {
 
     /** The same with what the finite elements found. */
-    public Wrap with(FiniteElements found) {
+    public Wrap with(WrapByShell found) {
       return new Wrap(
           wrap,
           bendingAtPip,
@@ -127,5 +127,5 @@ public record RigidityBlock(
    * @param extensionLost degrees
    * @param rimOpening change of the distance between the rims at the PIP axis (mm)
    */
-  public record FiniteElements(double deflectionAtPip, double extensionLost, double rimOpening) {}
+  public record WrapByShell(double deflectionAtPip, double extensionLost, double rimOpening) {}
 }

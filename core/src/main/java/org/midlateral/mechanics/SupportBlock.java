@@ -33,7 +33,7 @@ public record SupportBlock(
     double extensionLost,
     Response bonded,
     Response slipping,
-    FiniteElements finiteElements,
+    SupportByShell finiteElements,
     CastLength castLength,
     List<Change> sensitivity) {
 
@@ -67,7 +67,7 @@ public record SupportBlock(
    * @param bonded with the dorsal shell; null where there is none
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record FiniteElements(Held trough, Held bonded) {}
+  public record SupportByShell(Held trough, Held bonded) {}
 
   /**
    * One answer of the finite elements.
@@ -151,7 +151,7 @@ public record SupportBlock(
       Response trough,
       Response bonded,
       Response slipping,
-      FiniteElements elements,
+      SupportByShell elements,
       ThreePoint cast,
       List<Change> sensitivity) {
     return new SupportBlock(

@@ -10,7 +10,7 @@ import org.midlateral.measurement.DesignRefused;
  * @param <T> what comes of it
  */
 final class Concurrent<T> {
-  private final ForkJoinTask<Outcome<T>> task;
+  private final ForkJoinTask<Result<T>> task;
 
   /**
    * Work that may be refused.
@@ -22,9 +22,9 @@ final class Concurrent<T> {
   }
 
   /** One of the two is null. */
-  private record Outcome<T>(T value, DesignRefused refused) {}
+  private record Result<T>(T value, DesignRefused refused) {}
 
-  private Concurrent(ForkJoinTask<Outcome<T>> task) {
+  private Concurrent(ForkJoinTask<Result<T>> task) {
     this.task = task;
   }
 
@@ -33,11 +33,11 @@ final class Concurrent<T> {
     return new Concurrent<>(ForkJoinPool.commonPool().submit(() -> outcome(work)));
   }
 
-  private static <T> Outcome<T> outcome(Work<T> work) {
+  private static <T> Result<T> outcome(Work<T> work) {
     try {
-      return new Outcome<>(work.run(), null);
+      return new Result<>(work.run(), null);
     } catch (DesignRefused refused) {
-      return new Outcome<>(null, refused);
+      return new Result<>(null, refused);
     }
   }
 
@@ -47,7 +47,7 @@ final class Concurrent<T> {
    * @throws DesignRefused as the work did
    */
   T end() throws DesignRefused {
-    Outcome<T> outcome = task.join();
+    Result<T> outcome = task.join();
     if (outcome.refused() != null) {
       throw outcome.refused();
     }

@@ -51,7 +51,7 @@ record Finish(Order order, Relief relief) {
       piece =
           labelled(piece, outline.flankStart() + LABEL_MARGIN, outline.flankEnd() - LABEL_MARGIN);
     }
-    Design.Vents vents = order.design().trough().vents();
+    Design.VentDesign vents = order.design().trough().vents();
     return vented(piece, vents, 0);
   }
 
@@ -80,7 +80,7 @@ record Finish(Order order, Relief relief) {
         new Raised(all, mark.map(Raised::height).orElse(ReferenceLabel.HEIGHT)));
   }
 
-  private Piece vented(Piece piece, Design.Vents vents, double offFlank) {
+  private Piece vented(Piece piece, Design.VentDesign vents, double offFlank) {
     double radius = vents.diameter() / 2;
     // A vent's round takes half a wall more than the vent itself.
     double off = radius + piece.wall() / 2 + BRIDGE;

@@ -97,7 +97,7 @@ public record Orthosis(
     return findings;
   }
 
-  private static Optional<Finding> ventless(Solid solid, Design.Vents asked) {
+  private static Optional<Finding> ventless(Solid solid, Design.VentDesign asked) {
     if (asked.diameter() == 0 || solid.piece().outline().polygon().getNumInteriorRing() > 0) {
       return Optional.empty();
     }

@@ -34,7 +34,7 @@ public record Report(
     String reference,
     String note,
     boolean ok,
-    List<Line> findings,
+    List<ReportLine> findings,
     List<LevelLine> levels,
     Map<String, PartLine> parts,
     Clearance clearance,
@@ -54,10 +54,10 @@ public record Report(
 
   /** One finding. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Line(
+  public record ReportLine(
       String level, String code, String key, String text, Double value, Double limit) {
-    public static Line of(Finding finding) {
-      return new Line(
+    public static ReportLine of(Finding finding) {
+      return new ReportLine(
           finding.severity().name().toLowerCase(Locale.ROOT),
           finding.code(),
           finding.key(),

@@ -15,7 +15,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Design.Vents;
+import org.midlateral.measurement.Design.VentDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 
@@ -96,7 +96,8 @@ class MidlateralCutTest {
   @Test
   void noRoomForATongueIsRefused() {
     TroughDesign design =
-        new TroughDesign(0.5, 1.6, 0.3, 0, 3, 20, DistalEnd.OPEN, 4, 4, 0.8, 5, new Vents(0, 8));
+        new TroughDesign(
+            0.5, 1.6, 0.3, 0, 3, 20, DistalEnd.OPEN, 4, 4, 0.8, 5, new VentDesign(0, 8));
 
     assertThatThrownBy(() -> cut(design))
         .isInstanceOfSatisfying(
@@ -117,6 +118,7 @@ class MidlateralCutTest {
   }
 
   private static TroughDesign design(double corner, double margin, DistalEnd end) {
-    return new TroughDesign(0.5, 1.6, 0.3, 0, 3, 3, end, margin, corner, 0.8, 5, new Vents(0, 8));
+    return new TroughDesign(
+        0.5, 1.6, 0.3, 0, 3, 3, end, margin, corner, 0.8, 5, new VentDesign(0, 8));
   }
 }

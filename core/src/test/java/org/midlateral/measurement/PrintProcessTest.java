@@ -8,13 +8,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PrintProcessTest {
   /** The ranges within which limits of these processes are plausible, from memory. */
   @ParameterizedTest
-  @EnumSource(Design.Process.class)
-  void everyProcessHasItsLimitsAndTheirSources(Design.Process chosen) {
+  @EnumSource(Design.ProcessDesign.class)
+  void everyProcessHasItsLimitsAndTheirSources(Design.ProcessDesign chosen) {
     PrintProcess process = PrintProcess.of(chosen);
     assertThat(process.leastWall()).isBetween(0.3, 1.2);
     assertThat(process.leastGap()).isBetween(0.05, 0.5);
     assertThat(process.overhang()).isBetween(30.0, 90.0);
-    assertThat(process.supports()).isEqualTo(chosen != Design.Process.POWDER);
+    assertThat(process.supports()).isEqualTo(chosen != Design.ProcessDesign.POWDER);
     assertThat(process.sources())
         .containsOnlyKeys("least-wall", "least-gap", "overhang", "supports", "stands")
         .values()

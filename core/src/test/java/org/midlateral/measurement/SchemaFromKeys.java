@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
-import org.midlateral.measurement.key.ValueRange;
 
 /**
  * The JSON Schema (draft 2020-12) that the key table stands for. Running it writes the file in the
@@ -140,7 +140,7 @@ final class SchemaFromKeys {
     value.put("maximum", key.refused().orElseThrow().high());
   }
 
-  private static void range(ArrayNode array, ValueRange range) {
+  private static void range(ArrayNode array, AllowedRange range) {
     array.add(range.low()).add(range.high());
   }
 }

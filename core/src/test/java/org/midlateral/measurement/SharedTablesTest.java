@@ -65,7 +65,7 @@ class SharedTablesTest {
     assertChoices("trough.distal", Design.DistalEnd.values());
     assertChoices("relief.make", Design.Make.values());
     assertChoices("closure.kind", Design.ClosureKind.values());
-    assertChoices("print.process", Design.Process.values());
+    assertChoices("print.process", Design.ProcessDesign.values());
     assertThat(table.find("material.name").orElseThrow().choices())
         .isEqualTo(Material.all().stream().map(Material::name).toList());
   }

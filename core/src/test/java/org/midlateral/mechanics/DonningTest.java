@@ -15,7 +15,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.mechanics.Donning.Profile;
+import org.midlateral.mechanics.Donning.ShellProfile;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
@@ -68,7 +68,7 @@ class DonningTest {
   void aPortalIsStrainedAsTwoCantileversOnABar() {
     double leg = 10;
     double bridge = 16;
-    Profile portal = portal(leg, bridge);
+    ShellProfile portal = portal(leg, bridge);
     double integral = 2 * Math.pow(leg, 3) / 3 + leg * leg * bridge;
 
     assertThat(portal.strain(1, 2)).isCloseTo(leg / integral, within(1e-3 * leg / integral));
@@ -142,7 +142,7 @@ class DonningTest {
     assertThat(2 * mouth).isCloseTo(found.mouth(), within(0.03));
   }
 
-  private static Profile arc(double radius, double half) {
+  private static ShellProfile arc(double radius, double half) {
     double[] y = new double[241];
     double[] depth = new double[241];
     for (int i = 0; i <= 240; i++) {
@@ -150,17 +150,17 @@ class DonningTest {
       y[i] = radius * Math.sin(p);
       depth[i] = radius * Math.cos(p);
     }
-    return new Profile(y, depth);
+    return new ShellProfile(y, depth);
   }
 
-  private static Profile portal(double leg, double bridge) {
+  private static ShellProfile portal(double leg, double bridge) {
     double[] y = new double[241];
     double[] depth = new double[241];
     for (int i = 0; i <= 240; i++) {
       y[i] = bridge / 2 * Math.max(-1, Math.min(1, (i - 120) / 40.0));
       depth[i] = leg * Math.min(1, Math.min(i, 240 - i) / 80.0);
     }
-    return new Profile(y, depth);
+    return new ShellProfile(y, depth);
   }
 
   private static Measurements finger() {
@@ -186,7 +186,7 @@ class DonningTest {
                     FIT_GAP,
                     0.5,
                     OptionalDouble.empty(),
-                    new Design.Vents(0, 8)));
+                    new Design.VentDesign(0, 8)));
     Piece trough = trough(wrap);
     Design.ReliefDesign none = new Design.ReliefDesign(Design.Make.NO, 1, 8, 6, 3, List.of());
     Relief relief = Relief.of(finger(), none, trough.digit());

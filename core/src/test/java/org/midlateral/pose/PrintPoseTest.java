@@ -14,7 +14,7 @@ import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.DistalEnd;
-import org.midlateral.measurement.Design.Process;
+import org.midlateral.measurement.Design.ProcessDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.PrintProcess;
@@ -25,9 +25,9 @@ import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Trough;
 
 class PrintPoseTest {
-  private static final PrintProcess FILAMENT = PrintProcess.of(Process.FILAMENT);
-  private static final PrintProcess POWDER = PrintProcess.of(Process.POWDER);
-  private static final PrintProcess RESIN = PrintProcess.of(Process.RESIN);
+  private static final PrintProcess FILAMENT = PrintProcess.of(ProcessDesign.FILAMENT);
+  private static final PrintProcess POWDER = PrintProcess.of(ProcessDesign.POWDER);
+  private static final PrintProcess RESIN = PrintProcess.of(ProcessDesign.RESIN);
 
   @Test
   void aPoseIsATurn() {
@@ -64,8 +64,8 @@ class PrintPoseTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Process.class)
-  void theSkinSideStaysClean(Process process) throws DesignRefused {
+  @EnumSource(ProcessDesign.class)
+  void theSkinSideStaysClean(ProcessDesign process) throws DesignRefused {
     Solid solid = trough();
     PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
     double skin = solid.inner().triangleCount();
@@ -95,8 +95,8 @@ class PrintPoseTest {
 
   /** Against the section, cut and measured apart. */
   @ParameterizedTest
-  @EnumSource(Process.class)
-  void theFootingIsTheSectionJustAboveTheBed(Process process) throws DesignRefused {
+  @EnumSource(ProcessDesign.class)
+  void theFootingIsTheSectionJustAboveTheBed(ProcessDesign process) throws DesignRefused {
     Solid solid = trough();
     PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
     double section = section(solid.mesh(), chosen.pose(), 0.2);

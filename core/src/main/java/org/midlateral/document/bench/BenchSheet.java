@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Column;
-import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Page;
 import org.midlateral.document.drawing.Page.Block;
@@ -97,14 +97,15 @@ final class BenchSheet {
     return blocks;
   }
 
-  private List<Row> levels() {
-    List<Row> rows = new ArrayList<>();
+  private List<ColumnRow> levels() {
+    List<ColumnRow> rows = new ArrayList<>();
     rows.add(
-        Row.of("level", "from web", "round", "width", "mark on skin", "in the flat", "over sheet"));
+        ColumnRow.of(
+            "level", "from web", "round", "width", "mark on skin", "in the flat", "over sheet"));
     for (LevelMark mark : pattern.marks()) {
       Double width = measured.width().get(mark.level());
       rows.add(
-          Row.of(
+          ColumnRow.of(
               LevelNames.of(mark.level()),
               lengths.text(mark.station()),
               lengths.text(mark.round().skin()),
@@ -181,10 +182,10 @@ final class BenchSheet {
       column.paragraph("Not computed for this order.");
       return;
     }
-    List<Row> rows = new ArrayList<>();
-    rows.add(Row.of("figure", "value", "band"));
+    List<ColumnRow> rows = new ArrayList<>();
+    rows.add(ColumnRow.of("figure", "value", "band"));
     for (SheetFigure figure : figures.figures()) {
-      rows.add(Row.of(figure.what(), figure.shown(), figure.band()));
+      rows.add(ColumnRow.of(figure.what(), figure.shown(), figure.band()));
     }
     column.table(List.of(0.52, 0.22, 0.26), rows);
     column.paragraph(ofWhat());

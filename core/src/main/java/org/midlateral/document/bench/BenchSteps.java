@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.LevelMark;
@@ -99,22 +99,22 @@ final class BenchSteps {
         "On and off with the other hand, twice, without help.");
   }
 
-  List<Row> nextTime() {
-    List<Row> rows = new ArrayList<>();
-    rows.add(Row.of("", "today", "next", "then"));
+  List<ColumnRow> nextTime() {
+    List<ColumnRow> rows = new ArrayList<>();
+    rows.add(ColumnRow.of("", "today", "next", "then"));
     for (LevelMark mark : LevelMark.of(measured, order.design().trough(), digit)) {
       rows.add(
-          Row.of(
+          ColumnRow.of(
               "round " + LevelNames.of(mark.level()), lengths.text(mark.round().skin()), "", ""));
     }
     rows.add(
-        Row.of(
+        ColumnRow.of(
             "PIP extension deficit",
             String.format(Locale.ROOT, "%.0f°", Math.toDegrees(measured.pipExtensionDeficit())),
             "",
             ""));
-    rows.add(Row.of("hours worn a night", "", "", ""));
-    rows.add(Row.of("skin, soreness", "", "", ""));
+    rows.add(ColumnRow.of("hours worn a night", "", "", ""));
+    rows.add(ColumnRow.of("skin, soreness", "", "", ""));
     return rows;
   }
 }

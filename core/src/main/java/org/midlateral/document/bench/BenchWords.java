@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Column;
-import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DistalEnd;
@@ -99,12 +99,12 @@ final class BenchWords {
       column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
       return;
     }
-    List<Row> rows = new ArrayList<>();
-    rows.add(Row.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
+    List<ColumnRow> rows = new ArrayList<>();
+    rows.add(ColumnRow.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
     for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
       double along = bubble.station() - digit.pipAxis();
       rows.add(
-          Row.of(
+          ColumnRow.of(
               directed(along, " distal", " proximal"),
               directed(bubble.girth(), " radial", " ulnar"),
               lengths.text(2 * bubble.length()),

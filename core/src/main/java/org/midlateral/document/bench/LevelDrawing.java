@@ -9,7 +9,7 @@ import org.midlateral.digit.TapedDigit;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Hand;
@@ -63,10 +63,10 @@ final class LevelDrawing {
       double half = digit.slice(crease).halfWidth();
       sketch.line(Pen.MARK, middle - half + 1.5, foot + crease, middle + half - 1.5, foot + crease);
     }
-    List<Point> palm = new ArrayList<>();
+    List<PointMark> palm = new ArrayList<>();
     for (int i = 0; i <= 20; i++) {
       double u = i / 10.0 - 1;
-      palm.add(new Point(middle + 24 * u, foot + CREASE + 1.5 * (1 - u * u)));
+      palm.add(new PointMark(middle + 24 * u, foot + CREASE + 1.5 * (1 - u * u)));
     }
     sketch.stroke(Pen.MARK, palm, false);
     sketch.text("palmar crease", middle - 24, foot + CREASE - 4, TYPE);
@@ -76,26 +76,26 @@ final class LevelDrawing {
   }
 
   private static void outline(Sketch sketch, DigitSurface digit, double middle, double foot) {
-    List<Point> right = new ArrayList<>();
+    List<PointMark> right = new ArrayList<>();
     for (double s = 0; s < END; s += 0.5) {
-      right.add(new Point(digit.slice(s).halfWidth(), s));
+      right.add(new PointMark(digit.slice(s).halfWidth(), s));
     }
-    List<Point> ring = new ArrayList<>();
-    right.forEach(p -> ring.add(new Point(middle + p.x(), foot + p.y())));
-    ring.add(new Point(middle, foot + END));
-    List<Point> left = new ArrayList<>(right);
+    List<PointMark> ring = new ArrayList<>();
+    right.forEach(p -> ring.add(new PointMark(middle + p.x(), foot + p.y())));
+    ring.add(new PointMark(middle, foot + END));
+    List<PointMark> left = new ArrayList<>(right);
     Collections.reverse(left);
-    left.forEach(p -> ring.add(new Point(middle - p.x(), foot + p.y())));
+    left.forEach(p -> ring.add(new PointMark(middle - p.x(), foot + p.y())));
     sketch.stroke(Pen.EDGE, ring, false);
     double half = digit.slice(0).halfWidth();
     for (int side = -1; side <= 1; side += 2) {
-      List<Point> web = new ArrayList<>();
+      List<PointMark> web = new ArrayList<>();
       for (int i = 0; i <= 16; i++) {
         double turn = Math.PI * i / 16;
         double x = half + 2 - 2 * Math.cos(turn);
-        web.add(new Point(middle + side * x, foot - 2 * Math.sin(turn)));
+        web.add(new PointMark(middle + side * x, foot - 2 * Math.sin(turn)));
       }
-      web.add(new Point(middle + side * (half + 4.4), foot + 14));
+      web.add(new PointMark(middle + side * (half + 4.4), foot + 14));
       sketch.stroke(Pen.EDGE, web, false);
     }
   }
@@ -109,11 +109,11 @@ final class LevelDrawing {
     for (Level level : finger.circumference().keySet()) {
       double station = finger.stationOf(level);
       double half = digit.slice(station).halfWidth();
-      List<Point> band = new ArrayList<>();
+      List<PointMark> band = new ArrayList<>();
       for (int i = 0; i <= 20; i++) {
         double turn = Math.PI * i / 20;
         band.add(
-            new Point(
+            new PointMark(
                 middle - (half + 0.6) * Math.cos(turn), foot + station - 1.8 * Math.sin(turn)));
       }
       sketch.stroke(Pen.CUT, band, false);
@@ -142,14 +142,16 @@ final class LevelDrawing {
     double deficit = 25;
     DigitSurface digit = TapedDigit.of(finger(deficit));
     Views views = Views.fromTheSide(digit);
-    List<Point> skin = views.skin(-6);
-    double low = skin.stream().mapToDouble(Point::y).min().orElseThrow();
+    List<PointMark> skin = views.skin(-6);
+    double low = skin.stream().mapToDouble(PointMark::y).min().orElseThrow();
     double factor = 0.85;
     Sketch sketch = new Sketch();
     double left = (width - factor * END) / 2 + factor * 6;
     double foot = 2 - factor * low;
-    List<Point> scaled =
-        skin.stream().map(p -> new Point(left + factor * p.x(), foot + factor * p.y())).toList();
+    List<PointMark> scaled =
+        skin.stream()
+            .map(p -> new PointMark(left + factor * p.x(), foot + factor * p.y()))
+            .toList();
     sketch.stroke(Pen.EDGE, scaled, false);
     var pip = digit.centre(digit.pipAxis());
     double px = left + factor * pip.getX();
@@ -157,10 +159,10 @@ final class LevelDrawing {
     sketch.line(Pen.AXIS, left - 4, py, px + 40, py);
     double turn = Math.toRadians(deficit);
     sketch.line(Pen.AXIS, px, py, px + 40 * Math.cos(turn), py - 40 * Math.sin(turn));
-    List<Point> arc = new ArrayList<>();
+    List<PointMark> arc = new ArrayList<>();
     for (int i = 0; i <= 12; i++) {
       double at = -turn * i / 12;
-      arc.add(new Point(px + 32 * Math.cos(at), py + 32 * Math.sin(at)));
+      arc.add(new PointMark(px + 32 * Math.cos(at), py + 32 * Math.sin(at)));
     }
     sketch.stroke(Pen.FINE, arc, false);
     sketch.text("E", px + 33.5, py - 8, TYPE + 0.6);

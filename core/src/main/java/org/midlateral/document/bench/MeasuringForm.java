@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.midlateral.document.drawing.Column;
-import org.midlateral.document.drawing.Column.Row;
+import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Page.Block;
 import org.midlateral.document.drawing.PageFrame;
@@ -78,13 +78,13 @@ public final class MeasuringForm {
     return left.form(
         List.of(0.52, 0.24, 0.24),
         List.of(
-            Row.of("level", "round", "width"),
-            Row.of("0  web", "–", ""),
-            Row.of("1  proximal phalanx, midway", "", ""),
-            Row.of("2  PIP joint, widest", "", ""),
-            Row.of("3  middle phalanx, midway", "", ""),
-            Row.of("4  DIP joint (optional)", "", ""),
-            Row.of("5  tip, midway on the pulp", "", "")));
+            ColumnRow.of("level", "round", "width"),
+            ColumnRow.of("0  web", "–", ""),
+            ColumnRow.of("1  proximal phalanx, midway", "", ""),
+            ColumnRow.of("2  PIP joint, widest", "", ""),
+            ColumnRow.of("3  middle phalanx, midway", "", ""),
+            ColumnRow.of("4  DIP joint (optional)", "", ""),
+            ColumnRow.of("5  tip, midway on the pulp", "", "")));
   }
 
   private static Column alongAndAngles(double top) {
@@ -93,13 +93,13 @@ public final class MeasuringForm {
     return right.form(
         List.of(0.70, 0.30),
         List.of(
-            Row.of("length or angle", "reading"),
-            Row.of("A  palmar crease to web", ""),
-            Row.of("B  web to PIP crease", ""),
-            Row.of("C  PIP crease to DIP crease", ""),
-            Row.of("D  DIP crease to the end of the pulp", ""),
-            Row.of("E  PIP extension deficit (0 is straight)", "°"),
-            Row.of("sore spots: where, how large", "")));
+            ColumnRow.of("length or angle", "reading"),
+            ColumnRow.of("A  palmar crease to web", ""),
+            ColumnRow.of("B  web to PIP crease", ""),
+            ColumnRow.of("C  PIP crease to DIP crease", ""),
+            ColumnRow.of("D  DIP crease to the end of the pulp", ""),
+            ColumnRow.of("E  PIP extension deficit (0 is straight)", "°"),
+            ColumnRow.of("sore spots: where, how large", "")));
   }
 
   private static Column before(double top) {

@@ -10,7 +10,7 @@ import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
@@ -62,14 +62,14 @@ final class ViewFigures {
 
   /** Seen from the side, the dorsum up, with the lengths. */
   Drawing side(Scale scale) {
-    View view = new View("From the side", Views.fromTheSide(digit), scale);
+    FigureView view = new FigureView("From the side", Views.fromTheSide(digit), scale);
     view.draw();
     return view.finish();
   }
 
   /** Seen from above, onto the dorsum. */
   Drawing above(Scale scale) {
-    View view = new View("From above", Views.fromAbove(digit), scale);
+    FigureView view = new FigureView("From above", Views.fromAbove(digit), scale);
     view.draw();
     boolean right = order.measurements().hand() == Hand.RIGHT;
     view.sketch.text(
@@ -90,31 +90,31 @@ final class ViewFigures {
   }
 
   /** One view while it is drawn. */
-  private final class View {
+  private final class FigureView {
     private static final double FOOT = 12;
     final Sketch sketch = new Sketch();
     final String title;
     final Views views;
     final Scale scale;
-    final List<List<Point>> pieces;
-    final List<Point> skin;
+    final List<List<PointMark>> pieces;
+    final List<PointMark> skin;
     final double left;
     final double right;
     final double low;
     final double top;
     private double upper;
 
-    View(String title, Views views, Scale scale) {
+    FigureView(String title, Views views, Scale scale) {
       this.title = title;
       this.views = views;
       this.scale = scale;
       this.pieces = silhouettes.stream().map(views::outline).toList();
       this.skin = views.skin(solids.get(0).piece().outline().proximal() - PAST);
-      List<Point> all = new ArrayList<>(skin);
+      List<PointMark> all = new ArrayList<>(skin);
       pieces.forEach(all::addAll);
-      left = least(all, Point::x);
+      left = least(all, PointMark::x);
       right = -least(all, p -> -p.x());
-      low = least(all, Point::y);
+      low = least(all, PointMark::y);
       top = -least(all, p -> -p.y());
     }
 
@@ -126,13 +126,13 @@ final class ViewFigures {
       return FOOT + scale.factor() * (mm - low);
     }
 
-    private List<Point> scaled(List<Point> line) {
-      return line.stream().map(p -> new Point(x(p.x()), y(p.y()))).toList();
+    private List<PointMark> scaled(List<PointMark> line) {
+      return line.stream().map(p -> new PointMark(x(p.x()), y(p.y()))).toList();
     }
 
     void draw() {
       for (int i = 0; i < pieces.size(); i++) {
-        List<Point> outline = scaled(pieces.get(i));
+        List<PointMark> outline = scaled(pieces.get(i));
         sketch.area(i == 0 ? GREY : LIGHTER, outline).stroke(Pen.EDGE, outline, true);
         if (i == 0) {
           sketch.stroke(Pen.FINE, scaled(views.innerEdge(solids.get(0))), true);
@@ -146,7 +146,7 @@ final class ViewFigures {
 
     private void level(String name, double station) {
       double reach = views.reach(station, silhouettes) + 2 / scale.factor();
-      List<Point> line = scaled(views.across(station, reach));
+      List<PointMark> line = scaled(views.across(station, reach));
       upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
       sketch.text(name, line.get(0).x() + 0.8, line.get(0).y(), TYPE);
@@ -183,18 +183,18 @@ final class ViewFigures {
     return lengths.text(millimetres);
   }
 
-  private static double least(List<Point> points, ToDoubleFunction<Point> value) {
+  private static double least(List<PointMark> points, ToDoubleFunction<PointMark> value) {
     return points.stream().mapToDouble(value).min().orElseThrow();
   }
 
   /** The section at the PIP axis, enlarged as far as it fits a width (mm), seen from the tip. */
   Drawing section(double width) {
     double station = digit.pipAxis();
-    List<List<List<Point>>> sections = sections(station);
-    List<Point> worn = sections.stream().flatMap(List::stream).flatMap(List::stream).toList();
+    List<List<List<PointMark>>> sections = sections(station);
+    List<PointMark> worn = sections.stream().flatMap(List::stream).flatMap(List::stream).toList();
     Slice slice = digit.slice(station);
     double half = -least(worn, p -> -Math.abs(p.x()));
-    double low = least(worn, Point::y);
+    double low = least(worn, PointMark::y);
     double top = -least(worn, p -> -p.y());
     double left = 4;
     Scale scale = enlargement(width - left - BESIDE, 2 * half);
@@ -202,19 +202,20 @@ final class ViewFigures {
     double foot = 7;
     Sketch sketch = new Sketch();
     for (int i = 0; i < solids.size(); i++) {
-      for (List<Point> loop : sections.get(i)) {
-        List<Point> line =
+      for (List<PointMark> loop : sections.get(i)) {
+        List<PointMark> line =
             loop.stream()
-                .map(p -> new Point(left + twice * (p.x() + half), foot + twice * (p.y() - low)))
+                .map(
+                    p -> new PointMark(left + twice * (p.x() + half), foot + twice * (p.y() - low)))
                 .toList();
         sketch.area(i == 0 ? GREY : LIGHTER, line).stroke(Pen.EDGE, line, true);
       }
     }
-    List<Point> skin = new ArrayList<>();
+    List<PointMark> skin = new ArrayList<>();
     for (int i = 0; i < 120; i++) {
       double t = 2 * Math.PI * i / 120;
       skin.add(
-          new Point(
+          new PointMark(
               left + twice * (slice.halfWidth() * Math.sin(t) + half),
               foot + twice * (-slice.halfDepth() * Math.cos(t) - low)));
     }
@@ -249,17 +250,17 @@ final class ViewFigures {
   }
 
   /** The section of each solid: its closed lines. */
-  private List<List<List<Point>>> sections(double station) {
+  private List<List<List<PointMark>>> sections(double station) {
     SectionPlane plane = SectionPlane.at(digit, station);
     return solids.stream()
         .map(solid -> MeshCut.of(solid.mesh()).at(plane).stream().map(ViewFigures::line).toList())
         .toList();
   }
 
-  private static List<Point> line(Loop loop) {
-    List<Point> line = new ArrayList<>();
+  private static List<PointMark> line(Loop loop) {
+    List<PointMark> line = new ArrayList<>();
     for (int i = 0; i < loop.size(); i++) {
-      line.add(new Point(loop.y(i), loop.n(i)));
+      line.add(new PointMark(loop.y(i), loop.n(i)));
     }
     return line;
   }

@@ -8,7 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.pattern.Borders;
 import org.midlateral.solid.Solid;
 
@@ -21,12 +21,12 @@ final class Views {
   private static final double STEP = 0.5;
 
   private final DigitSurface digit;
-  private final Function<Vector3D, Point> projection;
+  private final Function<Vector3D, PointMark> projection;
   private final Function<Coordinate, Double> height;
 
   private Views(
       DigitSurface digit,
-      Function<Vector3D, Point> projection,
+      Function<Vector3D, PointMark> projection,
       Function<Coordinate, Double> height) {
     this.digit = digit;
     this.projection = projection;
@@ -34,17 +34,17 @@ final class Views {
   }
 
   static Views fromTheSide(DigitSurface digit) {
-    return new Views(digit, p -> new Point(p.getX(), p.getZ()), c -> c.y);
+    return new Views(digit, p -> new PointMark(p.getX(), p.getZ()), c -> c.y);
   }
 
   static Views fromAbove(DigitSurface digit) {
-    return new Views(digit, p -> new Point(p.getX(), p.getY()), c -> c.x);
+    return new Views(digit, p -> new PointMark(p.getX(), p.getY()), c -> c.x);
   }
 
   /** The outline of a piece. */
-  List<Point> outline(Silhouette silhouette) {
-    List<Point> upper = new ArrayList<>();
-    List<Point> lower = new ArrayList<>();
+  List<PointMark> outline(Silhouette silhouette) {
+    List<PointMark> upper = new ArrayList<>();
+    List<PointMark> lower = new ArrayList<>();
     for (Silhouette.Ring ring : silhouette.rings()) {
       Envelope box = ring.box();
       Coordinate top = new Coordinate(box.getMaxX(), box.getMaxY());
@@ -58,17 +58,17 @@ final class Views {
   }
 
   /** The edge of a piece's inner surface: its rim lies between this and the outline. */
-  List<Point> innerEdge(Solid solid) {
-    List<Point> edge = new ArrayList<>();
+  List<PointMark> innerEdge(Solid solid) {
+    List<PointMark> edge = new ArrayList<>();
     var loop = Borders.shell(solid.inner());
     loop.forEach(vertex -> edge.add(projection.apply(solid.inner().vertex(vertex))));
     return edge;
   }
 
   /** The outline of the skin, open at its proximal end. */
-  List<Point> skin(double from) {
-    List<Point> upper = new ArrayList<>();
-    List<Point> lower = new ArrayList<>();
+  List<PointMark> skin(double from) {
+    List<PointMark> upper = new ArrayList<>();
+    List<PointMark> lower = new ArrayList<>();
     for (double s = from; s < digit.pulpEnd(); s += STEP) {
       var slice = digit.slice(s);
       Coordinate corner = new Coordinate(slice.halfWidth(), slice.halfDepth());
@@ -100,7 +100,7 @@ final class Views {
   }
 
   /** A line across the finger at a station, this far to both sides of the centreline (mm). */
-  List<Point> across(double station, double reach) {
+  List<PointMark> across(double station, double reach) {
     return List.of(
         projection.apply(place(station, at(reach))), projection.apply(place(station, at(-reach))));
   }

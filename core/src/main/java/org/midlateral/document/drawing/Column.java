@@ -35,13 +35,13 @@ public final class Column {
   }
 
   /** A row of a table: a text for each column. */
-  public record Row(List<String> cells) {
-    public Row {
+  public record ColumnRow(List<String> cells) {
+    public ColumnRow {
       cells = List.copyOf(cells);
     }
 
-    public static Row of(String... cells) {
-      return new Row(List.of(cells));
+    public static ColumnRow of(String... cells) {
+      return new ColumnRow(List.of(cells));
     }
   }
 
@@ -132,16 +132,16 @@ public final class Column {
    * @param shares widths of the columns as shares of the whole
    * @param rows head and rows; a cell that is too long for its column is a defect
    */
-  public Column table(List<Double> shares, List<Row> rows) {
+  public Column table(List<Double> shares, List<ColumnRow> rows) {
     return table(shares, rows, BODY * 1.5);
   }
 
   /** A table with room to write in its cells. */
-  public Column form(List<Double> shares, List<Row> rows) {
+  public Column form(List<Double> shares, List<ColumnRow> rows) {
     return table(shares, rows, 7.5);
   }
 
-  private Column table(List<Double> shares, List<Row> rows, double line) {
+  private Column table(List<Double> shares, List<ColumnRow> rows, double line) {
     for (int r = 0; r < rows.size(); r++) {
       Sketch sketch = new Sketch();
       double right = 0;
@@ -151,9 +151,9 @@ public final class Column {
         String cell = rows.get(r).cells().get(c);
         double at = c == 0 ? left : right;
         sketch.label(
-            new Mark.Label(
+            new Mark.TextLabel(
                 cell,
-                new Mark.Point(at, 1.2),
+                new Mark.PointMark(at, 1.2),
                 BODY,
                 r == 0,
                 c == 0 ? Anchor.START : Anchor.END,

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Area;
-import org.midlateral.document.drawing.Mark.Label;
-import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.document.drawing.Mark.Stroke;
+import org.midlateral.document.drawing.Mark.FilledArea;
+import org.midlateral.document.drawing.Mark.LineStroke;
+import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 
 /**
  * A drawing of a stated size; x to the right, y upward, from its lower left corner.
@@ -28,12 +28,12 @@ public record Drawing(double width, double height, List<Mark> marks) {
 
     /** A line from one point to another. */
     public Sketch line(Pen pen, double x0, double y0, double x1, double y1) {
-      return stroke(pen, List.of(new Point(x0, y0), new Point(x1, y1)), false);
+      return stroke(pen, List.of(new PointMark(x0, y0), new PointMark(x1, y1)), false);
     }
 
     /** A line through points. */
-    public Sketch stroke(Pen pen, List<Point> points, boolean closed) {
-      marks.add(new Stroke(pen, points, closed));
+    public Sketch stroke(Pen pen, List<PointMark> points, boolean closed) {
+      marks.add(new LineStroke(pen, points, closed));
       return this;
     }
 
@@ -43,8 +43,8 @@ public record Drawing(double width, double height, List<Mark> marks) {
     }
 
     /** A grey area. */
-    public Sketch area(double grey, List<Point> points) {
-      marks.add(new Area(grey, points));
+    public Sketch area(double grey, List<PointMark> points) {
+      marks.add(new FilledArea(grey, points));
       return this;
     }
 
@@ -55,16 +55,16 @@ public record Drawing(double width, double height, List<Mark> marks) {
 
     /** A text at a point. */
     public Sketch text(String text, double x, double y, double size, Anchor anchor, double turn) {
-      return label(new Label(text, new Point(x, y), size, false, anchor, turn));
+      return label(new TextLabel(text, new PointMark(x, y), size, false, anchor, turn));
     }
 
     /** A bold text that starts at a point. */
     public Sketch bold(String text, double x, double y, double size) {
-      return label(new Label(text, new Point(x, y), size, true, Anchor.START, 0));
+      return label(new TextLabel(text, new PointMark(x, y), size, true, Anchor.START, 0));
     }
 
     /** Any text; an empty one is left out. */
-    public Sketch label(Label label) {
+    public Sketch label(TextLabel label) {
       if (!label.text().isBlank()) {
         marks.add(label);
       }
@@ -82,12 +82,12 @@ public record Drawing(double width, double height, List<Mark> marks) {
       return new Drawing(width, height, marks);
     }
 
-    private static List<Point> corners(double x, double y, double width, double height) {
+    private static List<PointMark> corners(double x, double y, double width, double height) {
       return List.of(
-          new Point(x, y),
-          new Point(x + width, y),
-          new Point(x + width, y + height),
-          new Point(x, y + height));
+          new PointMark(x, y),
+          new PointMark(x + width, y),
+          new PointMark(x + width, y + height),
+          new PointMark(x, y + height));
     }
   }
 
@@ -99,7 +99,7 @@ public record Drawing(double width, double height, List<Mark> marks) {
         marks.stream()
             .filter(
                 mark ->
-                    !(mark instanceof Label label)
+                    !(mark instanceof TextLabel label)
                         || label.at().x() >= x
                             && label.at().x() <= x + width
                             && label.at().y() >= y
@@ -109,18 +109,18 @@ public record Drawing(double width, double height, List<Mark> marks) {
 
   /** The same marks elsewhere. */
   public Drawing moved(double x, double y) {
-    UnaryOperator<Point> move = p -> new Point(p.x() + x, p.y() + y);
+    UnaryOperator<PointMark> move = p -> new PointMark(p.x() + x, p.y() + y);
     return new Drawing(width, height, marks.stream().map(mark -> moved(mark, move)).toList());
   }
 
-  private static Mark moved(Mark mark, UnaryOperator<Point> move) {
-    if (mark instanceof Stroke s) {
-      return new Stroke(s.pen(), s.points().stream().map(move).toList(), s.closed());
+  private static Mark moved(Mark mark, UnaryOperator<PointMark> move) {
+    if (mark instanceof LineStroke s) {
+      return new LineStroke(s.pen(), s.points().stream().map(move).toList(), s.closed());
     }
-    if (mark instanceof Area a) {
-      return new Area(a.grey(), a.points().stream().map(move).toList());
+    if (mark instanceof FilledArea a) {
+      return new FilledArea(a.grey(), a.points().stream().map(move).toList());
     }
-    Label l = (Label) mark;
-    return new Label(l.text(), move.apply(l.at()), l.size(), l.bold(), l.anchor(), l.turn());
+    TextLabel l = (TextLabel) mark;
+    return new TextLabel(l.text(), move.apply(l.at()), l.size(), l.bold(), l.anchor(), l.turn());
   }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Label;
-import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.document.drawing.Mark.Stroke;
+import org.midlateral.document.drawing.Mark.LineStroke;
+import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 
 /**
  * Writes a drawing as ASCII DXF, release 12, in mm: one layer a pen, and one for the texts. Grey
@@ -42,9 +42,9 @@ public final class DxfFile {
     group(9, "$INSUNITS");
     group(70, "4");
     group(9, "$EXTMIN");
-    point(10, new Point(0, 0));
+    point(10, new PointMark(0, 0));
     group(9, "$EXTMAX");
-    point(10, new Point(drawing.width(), drawing.height()));
+    point(10, new PointMark(drawing.width(), drawing.height()));
     group(0, "ENDSEC");
   }
 
@@ -108,16 +108,16 @@ public final class DxfFile {
   private void entities(Drawing drawing) {
     section("ENTITIES");
     for (Mark mark : drawing.marks()) {
-      if (mark instanceof Stroke stroke) {
+      if (mark instanceof LineStroke stroke) {
         stroke(stroke);
-      } else if (mark instanceof Label label) {
+      } else if (mark instanceof TextLabel label) {
         label(label);
       }
     }
     group(0, "ENDSEC");
   }
 
-  private void stroke(Stroke stroke) {
+  private void stroke(LineStroke stroke) {
     String layer = stroke.pen().name();
     if (stroke.points().size() == 2) {
       group(0, "LINE");
@@ -129,9 +129,9 @@ public final class DxfFile {
     group(0, "POLYLINE");
     group(8, layer);
     group(66, "1");
-    point(10, new Point(0, 0));
+    point(10, new PointMark(0, 0));
     group(70, stroke.closed() ? "1" : "0");
-    for (Point vertex : stroke.points()) {
+    for (PointMark vertex : stroke.points()) {
       group(0, "VERTEX");
       group(8, layer);
       point(10, vertex);
@@ -140,7 +140,7 @@ public final class DxfFile {
     group(8, layer);
   }
 
-  private void label(Label label) {
+  private void label(TextLabel label) {
     group(0, "TEXT");
     group(8, TEXT_LAYER);
     point(10, label.at());
@@ -185,7 +185,7 @@ public final class DxfFile {
     group(70, Integer.toString(entries));
   }
 
-  private void point(int code, Point point) {
+  private void point(int code, PointMark point) {
     group(code, Numbers.text(point.x()));
     group(code + 10, Numbers.text(point.y()));
     group(code + 20, "0");

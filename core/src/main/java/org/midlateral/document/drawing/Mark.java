@@ -11,7 +11,7 @@ public sealed interface Mark {
    * @param x to the right (mm)
    * @param y upward (mm)
    */
-  record Point(double x, double y) {}
+  record PointMark(double x, double y) {}
 
   /**
    * A line through points.
@@ -20,8 +20,8 @@ public sealed interface Mark {
    * @param points at least two
    * @param closed whether the last is joined to the first
    */
-  record Stroke(Pen pen, List<Point> points, boolean closed) implements Mark {
-    public Stroke {
+  record LineStroke(Pen pen, List<PointMark> points, boolean closed) implements Mark {
+    public LineStroke {
       points = List.copyOf(points);
     }
   }
@@ -32,8 +32,8 @@ public sealed interface Mark {
    * @param grey 0 black to 1 white
    * @param points its corners
    */
-  record Area(double grey, List<Point> points) implements Mark {
-    public Area {
+  record FilledArea(double grey, List<PointMark> points) implements Mark {
+    public FilledArea {
       points = List.copyOf(points);
     }
   }
@@ -48,7 +48,7 @@ public sealed interface Mark {
    * @param anchor which point of the baseline
    * @param turn of the baseline, counter-clockwise (degrees)
    */
-  record Label(String text, Point at, double size, boolean bold, Anchor anchor, double turn)
+  record TextLabel(String text, PointMark at, double size, boolean bold, Anchor anchor, double turn)
       implements Mark {}
 
   /** A point of a baseline. */

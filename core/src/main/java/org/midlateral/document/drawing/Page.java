@@ -46,7 +46,12 @@ public record Page(PaperSize paper, List<Block> blocks) {
    * @param window the part of the area used that may be drawn on, where it is less than all
    */
   public record Block(
-      Role role, String description, Drawing drawing, double x, double y, Optional<Window> window) {
+      Role role,
+      String description,
+      Drawing drawing,
+      double x,
+      double y,
+      Optional<PageWindow> window) {
 
     /** Text. */
     public static Block text(Role role, Drawing drawing, double x, double y) {
@@ -67,7 +72,7 @@ public record Page(PaperSize paper, List<Block> blocks) {
    * @param width (mm)
    * @param height (mm)
    */
-  public record Window(double x, double y, double width, double height) {}
+  public record PageWindow(double x, double y, double width, double height) {}
 
   /** From the left of the paper to the area used (mm). */
   double left() {

@@ -85,7 +85,7 @@ public final class PdfFile {
         tags.open(content, sheet, block);
         content.saveGraphicsState();
         if (block.window().isPresent()) {
-          Page.Window window = block.window().get();
+          Page.PageWindow window = block.window().get();
           content.addRect(
               points(page.left() + window.x()),
               points(page.bottom() + window.y()),

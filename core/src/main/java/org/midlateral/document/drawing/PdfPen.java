@@ -7,10 +7,10 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Area;
-import org.midlateral.document.drawing.Mark.Label;
-import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.document.drawing.Mark.Stroke;
+import org.midlateral.document.drawing.Mark.FilledArea;
+import org.midlateral.document.drawing.Mark.LineStroke;
+import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 
 /** Draws marks on one page of a PDF. */
 final class PdfPen {
@@ -27,20 +27,20 @@ final class PdfPen {
 
   void draw(Drawing drawing) throws IOException {
     for (Mark mark : drawing.marks()) {
-      if (mark instanceof Stroke stroke) {
+      if (mark instanceof LineStroke stroke) {
         stroke(stroke);
-      } else if (mark instanceof Area area) {
+      } else if (mark instanceof FilledArea area) {
         content.setNonStrokingColor((float) area.grey());
         path(area.points());
         content.fill();
         content.setNonStrokingColor(0f);
-      } else if (mark instanceof Label label) {
+      } else if (mark instanceof TextLabel label) {
         label(label);
       }
     }
   }
 
-  private void stroke(Stroke stroke) throws IOException {
+  private void stroke(LineStroke stroke) throws IOException {
     content.setLineWidth(points(stroke.pen().weight()));
     content.setLineJoinStyle(1);
     List<Double> dashes = stroke.pen().dashes();
@@ -56,14 +56,14 @@ final class PdfPen {
     content.stroke();
   }
 
-  private void path(List<Point> points) throws IOException {
+  private void path(List<PointMark> points) throws IOException {
     content.moveTo(points(points.get(0).x()), points(points.get(0).y()));
-    for (Point point : points.subList(1, points.size())) {
+    for (PointMark point : points.subList(1, points.size())) {
       content.lineTo(points(point.x()), points(point.y()));
     }
   }
 
-  private void label(Label label) throws IOException {
+  private void label(TextLabel label) throws IOException {
     Typeface face = Typeface.of(label.bold());
     double width = face.width(label.text(), label.size());
     double back =

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Area;
-import org.midlateral.document.drawing.Mark.Label;
-import org.midlateral.document.drawing.Mark.Point;
-import org.midlateral.document.drawing.Mark.Stroke;
+import org.midlateral.document.drawing.Mark.FilledArea;
+import org.midlateral.document.drawing.Mark.LineStroke;
+import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 
 /** Writes a drawing as SVG 1.1: size in mm, viewBox in mm. */
 public final class SvgFile {
@@ -42,22 +42,22 @@ public final class SvgFile {
     out.append("<title>").append(escaped(title)).append("</title>\n");
     out.append("<g fill=\"none\" stroke=\"#000\" stroke-linejoin=\"round\">\n");
     for (Mark mark : drawing.marks()) {
-      if (mark instanceof Stroke stroke) {
+      if (mark instanceof LineStroke stroke) {
         stroke(stroke);
-      } else if (mark instanceof Area area) {
+      } else if (mark instanceof FilledArea area) {
         area(area);
       }
     }
     out.append("</g>\n<g stroke=\"none\" font-family=\"Roboto, Helvetica, Arial, sans-serif\">\n");
     for (Mark mark : drawing.marks()) {
-      if (mark instanceof Label label) {
+      if (mark instanceof TextLabel label) {
         label(label);
       }
     }
     out.append("</g>\n</svg>\n");
   }
 
-  private void stroke(Stroke stroke) {
+  private void stroke(LineStroke stroke) {
     out.append("<path class=\"" + stroke.pen().name().toLowerCase(Locale.ROOT) + "\"");
     out.append(" stroke-width=\"" + Numbers.text(stroke.pen().weight()) + "\"");
     if (!stroke.pen().dashes().isEmpty()) {
@@ -68,13 +68,13 @@ public final class SvgFile {
     out.append(" d=\"" + path(stroke.points()) + (stroke.closed() ? "Z" : "") + "\"/>\n");
   }
 
-  private void area(Area area) {
+  private void area(FilledArea area) {
     long grey = Math.round(255 * area.grey());
     out.append("<path stroke=\"none\" fill=\"rgb(" + grey + "," + grey + "," + grey + ")\"");
     out.append(" d=\"" + path(area.points()) + "Z\"/>\n");
   }
 
-  private void label(Label label) {
+  private void label(TextLabel label) {
     String anchor =
         label.anchor() == Anchor.START ? "start" : label.anchor() == Anchor.END ? "end" : "middle";
     String place = place(label.at(), " ");
@@ -85,15 +85,15 @@ public final class SvgFile {
     out.append("\">").append(escaped(label.text())).append("</text>\n");
   }
 
-  private String path(List<Point> points) {
+  private String path(List<PointMark> points) {
     StringBuilder path = new StringBuilder();
-    for (Point point : points) {
+    for (PointMark point : points) {
       path.append(path.isEmpty() ? "M" : "L").append(place(point, " "));
     }
     return path.toString();
   }
 
-  private String place(Point point, String between) {
+  private String place(PointMark point, String between) {
     return Numbers.text(point.x()) + between + Numbers.text(drawing.height() - point.y());
   }
 

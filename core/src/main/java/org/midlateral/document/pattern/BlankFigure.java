@@ -7,7 +7,7 @@ import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
@@ -77,9 +77,9 @@ final class BlankFigure {
   }
 
   private void draw() {
-    List<Point> outline = new ArrayList<>();
+    List<PointMark> outline = new ArrayList<>();
     for (var c : blank.outline().getExteriorRing().getCoordinates()) {
-      outline.add(new Point(x(c.x), y(c.y)));
+      outline.add(new PointMark(x(c.x), y(c.y)));
     }
     sketch.stroke(Pen.CUT, outline.subList(0, outline.size() - 1), true);
     double top = y(0) - measurements.palmarCreaseToWeb() + blank.length();
@@ -123,10 +123,10 @@ final class BlankFigure {
   /** Where the two edges meet when the sheet lies round the finger. */
   private void pinchLines() {
     for (int side = -1; side <= 1; side += 2) {
-      List<Point> line = new ArrayList<>();
+      List<PointMark> line = new ArrayList<>();
       for (double s = 3; s <= digit.tip(); s += 1) {
         double half = SheetArc.round(digit.circumference(s), middleOff) / 2;
-        line.add(new Point(x(side * half), y(s)));
+        line.add(new PointMark(x(side * half), y(s)));
       }
       sketch.stroke(Pen.FOLD, line, false);
     }

@@ -9,8 +9,8 @@ import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Page;
 import org.midlateral.document.drawing.Page.Block;
+import org.midlateral.document.drawing.Page.PageWindow;
 import org.midlateral.document.drawing.Page.Role;
-import org.midlateral.document.drawing.Page.Window;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pen;
@@ -104,7 +104,7 @@ public final class PatternPages {
                 drawing.withoutTextsOutside(left, low, width, height),
                 -left,
                 floor - low,
-                Optional.of(new Window(0, floor, width, height))));
+                Optional.of(new PageWindow(0, floor, width, height))));
         page.add(joins(column > 0, column < columns - 1, row > 0, row < rows - 1, name));
         turn();
       }

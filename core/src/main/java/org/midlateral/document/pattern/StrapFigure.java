@@ -4,7 +4,7 @@ import java.util.List;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.Typeface;
 import org.midlateral.mechanics.closure.Strap;
@@ -42,12 +42,12 @@ final class StrapFigure {
     sketch.stroke(
         Pen.CUT,
         List.of(
-            new Point(0, cutEdge),
-            new Point(0, keptEdge),
-            new Point(strap.length(), keptEdge),
-            new Point(strap.length(), middle),
-            new Point(strap.attached(), middle),
-            new Point(strap.attached(), cutEdge)),
+            new PointMark(0, cutEdge),
+            new PointMark(0, keptEdge),
+            new PointMark(strap.length(), keptEdge),
+            new PointMark(strap.length(), middle),
+            new PointMark(strap.attached(), middle),
+            new PointMark(strap.attached(), cutEdge)),
         true);
     sketch.line(Pen.FOLD, strap.attached(), middle, strap.attached(), keptEdge);
     if (Typeface.REGULAR.width(ATTACHED, TYPE) < strap.attached() - 2) {

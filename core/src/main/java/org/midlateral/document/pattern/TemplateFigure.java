@@ -7,7 +7,7 @@ import org.locationtech.jts.geom.LineString;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Mark.Anchor;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
@@ -40,8 +40,8 @@ final class TemplateFigure {
     return figure.sketch.drawing(figure.box.getWidth() + MARGIN, figure.box.getHeight() + ABOVE);
   }
 
-  private Point place(double x, double y) {
-    return new Point(x - box.getMinX(), y - box.getMinY());
+  private PointMark place(double x, double y) {
+    return new PointMark(x - box.getMinX(), y - box.getMinY());
   }
 
   private void draw() {
@@ -64,24 +64,24 @@ final class TemplateFigure {
   }
 
   private void loop(LineString ring) {
-    List<Point> points = new ArrayList<>();
+    List<PointMark> points = new ArrayList<>();
     for (var c : ring.getCoordinates()) {
       points.add(place(c.x, c.y));
     }
     sketch.stroke(Pen.CUT, points.subList(0, points.size() - 1), true);
   }
 
-  private List<Point> moved(List<Point> line) {
+  private List<PointMark> moved(List<PointMark> line) {
     return line.stream().map(p -> place(p.x(), p.y())).toList();
   }
 
   private void level(String name, double station, Pen pen) {
-    List<Point> line = moved(template.unrolled().level(station));
+    List<PointMark> line = moved(template.unrolled().level(station));
     if (line.size() < 2) {
       return;
     }
     sketch.stroke(pen, line, false);
-    Point end = line.get(line.size() - 1);
+    PointMark end = line.get(line.size() - 1);
     double x = box.getWidth() + 1.5;
     sketch.line(Pen.FINE, end.x() + 1.2, end.y(), x + 2, end.y());
     sketch.text(name, x + 3, end.y() - TYPE * 0.35, TYPE);
@@ -89,23 +89,23 @@ final class TemplateFigure {
 
   /** A ring where the sheet stretches most, a cross where it gathers most. */
   private void most() {
-    Point stretched = template.unrolled().mostStretched().flat();
-    Point gathered = template.unrolled().mostGathered().flat();
-    Point ring = place(stretched.x(), stretched.y());
-    List<Point> circle = new ArrayList<>();
+    PointMark stretched = template.unrolled().mostStretched().flat();
+    PointMark gathered = template.unrolled().mostGathered().flat();
+    PointMark ring = place(stretched.x(), stretched.y());
+    List<PointMark> circle = new ArrayList<>();
     for (int i = 0; i < 24; i++) {
       double turn = 2 * Math.PI * i / 24;
-      circle.add(new Point(ring.x() + 1.5 * Math.cos(turn), ring.y() + 1.5 * Math.sin(turn)));
+      circle.add(new PointMark(ring.x() + 1.5 * Math.cos(turn), ring.y() + 1.5 * Math.sin(turn)));
     }
     sketch.stroke(Pen.EDGE, circle, true);
-    Point cross = place(gathered.x(), gathered.y());
+    PointMark cross = place(gathered.x(), gathered.y());
     sketch.line(Pen.EDGE, cross.x() - 1.2, cross.y() - 1.2, cross.x() + 1.2, cross.y() + 1.2);
     sketch.line(Pen.EDGE, cross.x() - 1.2, cross.y() + 1.2, cross.x() + 1.2, cross.y() - 1.2);
   }
 
   private void sides() {
     boolean right = measurements.hand() == Hand.RIGHT;
-    List<Point> line = moved(template.unrolled().level(sidesAt()));
+    List<PointMark> line = moved(template.unrolled().level(sidesAt()));
     double y = line.get(0).y();
     double end = line.get(line.size() - 1).x();
     double start = line.get(0).x();

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
-import org.midlateral.document.drawing.Mark.Point;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.mesh.TriangleMesh;
 
 /** A surface laid flat with the least distortion there is, and what distortion is left. */
@@ -33,7 +33,7 @@ public final class Unrolled {
    * @param girth where (mm)
    * @param flat where on the flat sheet (mm)
    */
-  public record Distortion(double stretch, double station, double girth, Point flat) {}
+  public record Distortion(double stretch, double station, double girth, PointMark flat) {}
 
   /** Its edge in the plane, with its holes; girth to the right, distal upward (mm). */
   public Polygon outline() {
@@ -51,16 +51,16 @@ public final class Unrolled {
   }
 
   /** The line of one station, from one edge to the other. */
-  public List<Point> level(double station) {
+  public List<PointMark> level(double station) {
     return contour(surface.station(), station, surface.girth());
   }
 
   /** The line of one girth, from the proximal to the distal edge. */
-  public List<Point> along(double girth) {
+  public List<PointMark> along(double girth) {
     return contour(surface.girth(), girth, surface.station());
   }
 
-  private List<Point> contour(MidSurface.Values field, double value, MidSurface.Values order) {
+  private List<PointMark> contour(MidSurface.Values field, double value, MidSurface.Values order) {
     TriangleMesh mesh = surface.mesh();
     List<Coordinate> crossings = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -78,7 +78,7 @@ public final class Unrolled {
       }
     }
     crossings.sort(Comparator.comparingDouble(Coordinate::getZ));
-    return crossings.stream().map(c -> new Point(c.x, c.y)).toList();
+    return crossings.stream().map(c -> new PointMark(c.x, c.y)).toList();
   }
 
   /** Both principal stretches of every triangle. */
@@ -92,7 +92,8 @@ public final class Unrolled {
       double[] stretch = stretches(a, b, c);
       double station = mean(surface.station(), a, b, c);
       double girth = mean(surface.girth(), a, b, c);
-      Point place = new Point(mean(v -> flat[2 * v], a, b, c), mean(v -> flat[2 * v + 1], a, b, c));
+      PointMark place =
+          new PointMark(mean(v -> flat[2 * v], a, b, c), mean(v -> flat[2 * v + 1], a, b, c));
       all.add(new Distortion(stretch[0] - 1, station, girth, place));
       all.add(new Distortion(stretch[1] - 1, station, girth, place));
     }

@@ -13,9 +13,10 @@ import org.midlateral.measurement.key.Shown;
  * @param items number of items of a sequence; 0 otherwise
  * @param place where in which file
  */
-public record Entry(String path, Shape shape, String text, boolean plain, int items, Place place) {
+public record Entry(
+    String path, NodeShape shape, String text, boolean plain, int items, Place place) {
 
-  public enum Shape {
+  public enum NodeShape {
     SCALAR,
     MAPPING,
     SEQUENCE
@@ -41,7 +42,7 @@ public record Entry(String path, Shape shape, String text, boolean plain, int it
 
   /** Whether there is nothing: an empty value, or the word for none. */
   public boolean isNothing() {
-    return shape == Shape.SCALAR
+    return shape == NodeShape.SCALAR
         && plain
         && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
   }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.Entry.Place;
-import org.midlateral.measurement.entry.Entry.Shape;
 import org.midlateral.measurement.key.Shown;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -164,7 +164,7 @@ public final class EntryReader {
     entries.add(
         new Entry(
             path,
-            Shape.SCALAR,
+            NodeShape.SCALAR,
             event.getValue(),
             event.isPlain(),
             0,
@@ -181,12 +181,13 @@ public final class EntryReader {
       items++;
       event = events.next();
     }
-    entries.add(at, new Entry(path, Shape.SEQUENCE, "", false, items, new Place(file, keyLine)));
+    entries.add(
+        at, new Entry(path, NodeShape.SEQUENCE, "", false, items, new Place(file, keyLine)));
   }
 
   private void mapping(String path, CollectionStartEvent start, int depth, int keyLine) {
     refuseProperties(path, start, start.getTag().isPresent());
-    entries.add(new Entry(path, Shape.MAPPING, "", false, 0, new Place(file, keyLine)));
+    entries.add(new Entry(path, NodeShape.MAPPING, "", false, 0, new Place(file, keyLine)));
     Event event = events.next();
     while (event.getEventId() != Event.ID.MappingEnd) {
       if (!(event instanceof ScalarEvent name)) {

@@ -13,10 +13,10 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.entry.Setting;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.Shown;
-import org.midlateral.measurement.key.ValueRange;
 
 /** Checks values against each other; what was refused on its own is passed over. */
 final class CrossCheck {
@@ -27,7 +27,7 @@ final class CrossCheck {
   private static final double UNUSUAL_RATIO = 1.3;
 
   /** Depth over width of a finger's section: 0.87 to 0.89 is the mean; these are far outside. */
-  private static final ValueRange DEPTH_TO_WIDTH = new ValueRange(0.6, 1.2);
+  private static final AllowedRange DEPTH_TO_WIDTH = new AllowedRange(0.6, 1.2);
 
   /** Circumference over width where only a width is known, at a depth of 0.9 of it. */
   private static final double AROUND_WIDTH = 2.986;
@@ -48,13 +48,13 @@ final class CrossCheck {
    * @param errors values that cannot stand together
    * @param cautions values that are unusual together
    */
-  record Checked(List<InputError> errors, List<Finding> cautions) {}
+  record CrossChecked(List<InputError> errors, List<Finding> cautions) {}
 
   private CrossCheck(Settings settings) {
     this.settings = settings;
   }
 
-  static Checked check(Settings settings) {
+  static CrossChecked check(Settings settings) {
     CrossCheck check = new CrossCheck(settings);
     check.circumferences();
     check.widths();
@@ -62,7 +62,7 @@ final class CrossCheck {
     check.vents("trough.vents");
     check.vents("dorsal-shell.vents");
     check.process();
-    return new Checked(check.errors, check.cautions);
+    return new CrossChecked(check.errors, check.cautions);
   }
 
   private void circumferences() {
@@ -129,7 +129,7 @@ final class CrossCheck {
     String key = "width." + level.key();
     Setting setting = settings.given(key).orElseThrow();
     String with = settings.given("circumference." + level.key()).orElseThrow().written();
-    ValueRange fitting = new ValueRange(width * around / most, width * around / least);
+    AllowedRange fitting = new AllowedRange(width * around / most, width * around / least);
     String allowed = Shown.range(fitting, setting.key(), LengthUnit.MM) + " for that circumference";
     String text =
         setting.written()

@@ -10,8 +10,8 @@ import java.util.Set;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.Entry;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.Entry.Place;
-import org.midlateral.measurement.entry.Entry.Shape;
 import org.midlateral.measurement.entry.Setting;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
@@ -40,7 +40,7 @@ final class EntryCheck {
    * @param unitKnown false where the file states one that does not exist
    * @param errors one for each value refused
    */
-  record Checked(
+  record CheckedEntries(
       Map<String, Setting> settings, LengthUnit unit, boolean unitKnown, List<InputError> errors) {}
 
   private EntryCheck(List<Entry> entries, String file) {
@@ -58,13 +58,13 @@ final class EntryCheck {
    * @param file as named to the user
    * @param complete whether the whole file could be read, so that what is missing is missing
    */
-  static Checked check(List<Entry> entries, String file, boolean complete) {
+  static CheckedEntries check(List<Entry> entries, String file, boolean complete) {
     EntryCheck check = new EntryCheck(entries, file);
     entries.forEach(check::entry);
     if (complete && check.closed.add("")) {
       check.missing();
     }
-    return new Checked(check.settings, check.unit, check.unitKnown, check.errors);
+    return new CheckedEntries(check.settings, check.unit, check.unitKnown, check.errors);
   }
 
   private static Optional<LengthUnit> unitOf(List<Entry> entries) {
@@ -91,7 +91,7 @@ final class EntryCheck {
     Optional<InputKey> key = table.find(entry.path());
     if (key.isEmpty()) {
       unknown(entry);
-    } else if (key.get().kind() == ValueKind.LIST && entry.shape() == Shape.SEQUENCE) {
+    } else if (key.get().kind() == ValueKind.LIST && entry.shape() == NodeShape.SEQUENCE) {
       list(entry, key.get());
     } else {
       value(entry, key.get());
@@ -115,7 +115,7 @@ final class EntryCheck {
   }
 
   private void section(Entry entry) {
-    if (entry.shape() == Shape.MAPPING || (entry.isNothing() && !entry.path().isEmpty())) {
+    if (entry.shape() == NodeShape.MAPPING || (entry.isNothing() && !entry.path().isEmpty())) {
       return;
     }
     closed.add(entry.path());

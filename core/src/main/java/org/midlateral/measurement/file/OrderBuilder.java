@@ -14,11 +14,11 @@ import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.MaterialDesign;
 import org.midlateral.measurement.Design.PrintDesign;
-import org.midlateral.measurement.Design.Process;
+import org.midlateral.measurement.Design.ProcessDesign;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.Design.SupportDesign;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Design.Vents;
+import org.midlateral.measurement.Design.VentDesign;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
@@ -153,11 +153,13 @@ final class OrderBuilder {
 
   private PrintDesign print() {
     return new PrintDesign(
-        word("print.process", Process.class), number("print.edge-length"), isYes("print.label"));
+        word("print.process", ProcessDesign.class),
+        number("print.edge-length"),
+        isYes("print.label"));
   }
 
-  private Vents vents(String section) {
-    return new Vents(number(section + ".diameter"), number(section + ".spacing"));
+  private VentDesign vents(String section) {
+    return new VentDesign(number(section + ".diameter"), number(section + ".spacing"));
   }
 
   private double number(String path) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.Bubble;
-import org.midlateral.measurement.Design.Vents;
+import org.midlateral.measurement.Design.VentDesign;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
@@ -139,7 +139,7 @@ public final class OrderText {
     length("support.distal-zone", support.distalZone());
   }
 
-  private void vents(String section, Vents vents) {
+  private void vents(String section, VentDesign vents) {
     length(section + ".diameter", vents.diameter());
     length(section + ".spacing", vents.spacing());
   }

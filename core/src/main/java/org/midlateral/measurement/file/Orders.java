@@ -14,9 +14,9 @@ import org.midlateral.measurement.entry.Entry.Place;
 import org.midlateral.measurement.entry.EntryReader;
 import org.midlateral.measurement.entry.FileText;
 import org.midlateral.measurement.entry.Setting;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.Shown;
-import org.midlateral.measurement.key.ValueRange;
 import org.midlateral.measurement.privacy.PersonalData;
 
 /** Reads measurement files. */
@@ -111,7 +111,8 @@ public final class Orders {
 
   private static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
     EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
-    EntryCheck.Checked checked = EntryCheck.check(merged.entries(), fileName, file.complete());
+    EntryCheck.CheckedEntries checked =
+        EntryCheck.check(merged.entries(), fileName, file.complete());
     Settings settings = new Settings(checked.settings());
 
     List<InputError> errors = new ArrayList<>(file.errors());
@@ -123,7 +124,7 @@ public final class Orders {
     }
     if (checked.unitKnown()) {
       UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
-      CrossCheck.Checked crossed = CrossCheck.check(settings);
+      CrossCheck.CrossChecked crossed = CrossCheck.check(settings);
       errors.addAll(crossed.errors());
       cautions.addAll(crossed.cautions());
     }
@@ -134,7 +135,7 @@ public final class Orders {
     return new Result(new OrderBuilder(settings).order(), List.of(), cautions);
   }
 
-  private static List<Finding> unusual(EntryCheck.Checked checked) {
+  private static List<Finding> unusual(EntryCheck.CheckedEntries checked) {
     List<Finding> cautions = new ArrayList<>();
     checked.settings().entrySet().stream()
         .sorted(Comparator.comparingInt(entry -> entry.getValue().place().line()))
@@ -153,7 +154,7 @@ public final class Orders {
         || key.usual().map(range -> range.contains(value)).orElse(true)) {
       return Optional.empty();
     }
-    ValueRange usual = key.usual().orElseThrow();
+    AllowedRange usual = key.usual().orElseThrow();
     String text =
         String.format(
             Locale.ROOT,

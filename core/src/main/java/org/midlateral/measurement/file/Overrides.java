@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.entry.Entry;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.Entry.Place;
-import org.midlateral.measurement.entry.Entry.Shape;
 import org.midlateral.measurement.entry.EntryReader;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
@@ -63,7 +63,7 @@ final class Overrides {
     if (key.get().kind() == ValueKind.LIST) {
       list(path, value);
     } else {
-      entries.add(new Entry(path, Shape.SCALAR, value, true, 0, place));
+      entries.add(new Entry(path, NodeShape.SCALAR, value, true, 0, place));
     }
   }
 

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.Entry;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.Entry.Place;
-import org.midlateral.measurement.entry.Entry.Shape;
 import org.midlateral.measurement.entry.Setting;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
@@ -58,7 +58,7 @@ final class Settings {
       return null;
     }
     Place place = new Place("the key table", 0);
-    Entry entry = new Entry(path, Shape.SCALAR, key.standard().get(), true, 0, place);
+    Entry entry = new Entry(path, NodeShape.SCALAR, key.standard().get(), true, 0, place);
     try {
       return ValueCheck.check(entry, key, LengthUnit.MM);
     } catch (ValueCheck.Refused e) {

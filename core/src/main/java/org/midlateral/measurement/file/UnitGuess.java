@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.Entry;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.Entry.Place;
-import org.midlateral.measurement.entry.Entry.Shape;
 import org.midlateral.measurement.entry.LengthText;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
@@ -31,7 +31,7 @@ final class UnitGuess {
     for (Entry entry : entries) {
       if (entry.path().equals("unit")) {
         place = entry.place();
-      } else if (entry.path().startsWith("circumference.") && entry.shape() == Shape.SCALAR) {
+      } else if (entry.path().startsWith("circumference.") && entry.shape() == NodeShape.SCALAR) {
         bare.add(entry);
       }
     }

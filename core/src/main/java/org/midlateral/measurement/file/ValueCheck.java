@@ -4,7 +4,7 @@ import java.util.regex.Pattern;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.Entry;
-import org.midlateral.measurement.entry.Entry.Shape;
+import org.midlateral.measurement.entry.Entry.NodeShape;
 import org.midlateral.measurement.entry.LengthText;
 import org.midlateral.measurement.entry.Setting;
 import org.midlateral.measurement.key.InputKey;
@@ -60,8 +60,8 @@ final class ValueCheck {
   }
 
   private Setting check() throws Refused {
-    if (entry.shape() != Shape.SCALAR) {
-      String shape = entry.shape() == Shape.MAPPING ? "a section" : "a list";
+    if (entry.shape() != NodeShape.SCALAR) {
+      String shape = entry.shape() == NodeShape.MAPPING ? "a section" : "a list";
       throw refused("is " + shape + ", not " + key.kind().described());
     }
     if (entry.isNothing()) {
@@ -178,7 +178,8 @@ final class ValueCheck {
   }
 
   private Refused refused(String what) {
-    return refused(entry.shape() == Shape.SCALAR && !entry.isNothing() ? written("") : "", what);
+    return refused(
+        entry.shape() == NodeShape.SCALAR && !entry.isNothing() ? written("") : "", what);
   }
 
   private Refused refused(String written, String what) {

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.midlateral.measurement.SharedTable;
-import org.midlateral.measurement.SharedTable.Row;
+import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
 
 /** Every key of a measurement file, in the order of the table. */
@@ -23,10 +23,10 @@ public final class KeyTable {
   private final Set<String> sections = new LinkedHashSet<>();
 
   private KeyTable(Map<?, ?> table) {
-    for (Row row : SharedTable.rows(table.get("sections"))) {
+    for (TableRow row : SharedTable.rows(table.get("sections"))) {
       sectionComments.put(row.text("path"), row.text("comment"));
     }
-    for (Row row : SharedTable.rows(table.get("keys"))) {
+    for (TableRow row : SharedTable.rows(table.get("keys"))) {
       InputKey key = key(row);
       keys.put(key.path(), key);
       for (String at = key.section(); !at.isEmpty(); at = sectionOf(at)) {
@@ -123,7 +123,7 @@ public final class KeyTable {
     return path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : "";
   }
 
-  private static InputKey key(Row row) {
+  private static InputKey key(TableRow row) {
     ValueKind kind = ValueKind.of(row.text("kind"));
     String unit =
         switch (kind) {
@@ -148,12 +148,12 @@ public final class KeyTable {
         row.text("source"));
   }
 
-  private static Optional<ValueRange> range(Row row, String field) {
+  private static Optional<AllowedRange> range(TableRow row, String field) {
     if (!row.has(field)) {
       return Optional.empty();
     }
     List<String> ends = row.list(field);
     return Optional.of(
-        new ValueRange(Double.parseDouble(ends.get(0)), Double.parseDouble(ends.get(1))));
+        new AllowedRange(Double.parseDouble(ends.get(0)), Double.parseDouble(ends.get(1))));
   }
 }

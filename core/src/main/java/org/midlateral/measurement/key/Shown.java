@@ -77,7 +77,7 @@ public final class Shown {
   }
 
   /** A range of a key in words; a length in the user's unit, and in mm beside it. */
-  public static String range(ValueRange range, InputKey key, LengthUnit unit) {
+  public static String range(AllowedRange range, InputKey key, LengthUnit unit) {
     String inOwn = range(range, key.unit(), 1);
     if (key.kind() != ValueKind.LENGTH || unit == LengthUnit.MM) {
       return inOwn;
@@ -86,13 +86,13 @@ public final class Shown {
   }
 
   /** A range of a key in words, a length in one unit only. */
-  public static String rangeIn(ValueRange range, InputKey key, LengthUnit unit) {
+  public static String rangeIn(AllowedRange range, InputKey key, LengthUnit unit) {
     return key.kind() == ValueKind.LENGTH
         ? range(range, unit.symbol(), unit.millimetres())
         : range(range, key.unit(), 1);
   }
 
-  private static String range(ValueRange range, String unit, double scale) {
+  private static String range(AllowedRange range, String unit, double scale) {
     String numbers = three(range.low() / scale) + " to " + three(range.high() / scale);
     return unit.isEmpty() || unit.equals("°") ? numbers + unit : numbers + " " + unit;
   }

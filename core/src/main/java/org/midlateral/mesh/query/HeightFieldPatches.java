@@ -168,7 +168,7 @@ public final class HeightFieldPatches {
       }
     }
     return goesRound(border, sides, count)
-        && !new Border(xyz, corners, x, y, bad).touchesItself(Arrays.copyOf(border, sides));
+        && !new PatchBoundary(xyz, corners, x, y, bad).touchesItself(Arrays.copyOf(border, sides));
   }
 
   /** Counts the rays from a side's first corner, along x and y, that its triangle holds. */
@@ -229,7 +229,7 @@ public final class HeightFieldPatches {
   }
 
   /** Sides of triangles seen along an axis. */
-  private record Border(double[] xyz, int[] corners, int x, int y, boolean[] bad) {
+  private record PatchBoundary(double[] xyz, int[] corners, int x, int y, boolean[] bad) {
 
     /** Whether any two touch but in a vertex they share, and marks these; a sweep along x. */
     boolean touchesItself(int[] sides) {

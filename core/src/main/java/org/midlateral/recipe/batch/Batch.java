@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import org.midlateral.document.FileProblem;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.file.Orders;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /** One run over many orders. */
 public final class Batch {
@@ -30,7 +30,7 @@ public final class Batch {
   private final BatchSettings settings;
   private final Consumer<Outcome> listener;
   private final Names names = new Names();
-  private final Map<State, Long> counts = new EnumMap<>(State.class);
+  private final Map<OrderState, Long> counts = new EnumMap<>(OrderState.class);
   private final ArrayDeque<Future<Outcome>> waiting = new ArrayDeque<>();
 
   private Batch(BatchSettings settings, Consumer<Outcome> listener) {
@@ -49,7 +49,7 @@ public final class Batch {
    *     run goes on
    * @throws IOException if the source can be read no further
    */
-  public static Map<State, Long> run(
+  public static Map<OrderState, Long> run(
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
       throws IOException, FolderInUse {
     try (FolderLock lock = FolderLock.take(settings.folder());
@@ -90,13 +90,13 @@ public final class Batch {
     if (!read.ok()) {
       String text =
           read.errors().stream().map(InputError::message).collect(Collectors.joining("\n"));
-      return done(new Outcome(raw.place(), raw.reference(), "", State.WRONG, text));
+      return done(new Outcome(raw.place(), raw.reference(), "", OrderState.WRONG, text));
     }
     String reference = read.order().measurements().reference();
     Optional<String> folder = names.folder(reference);
     if (folder.isEmpty()) {
       String text = "the reference " + reference + " stands in an earlier order of this batch";
-      return done(new Outcome(raw.place(), reference, "", State.DUPLICATE, text));
+      return done(new Outcome(raw.place(), reference, "", OrderState.DUPLICATE, text));
     }
     return pool.submit(new OrderJob(raw, read, folder.get(), settings));
   }

@@ -18,7 +18,7 @@ import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
 
@@ -41,11 +41,11 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       if (stopsAll(e)) {
         throw e;
       }
-      return outcome(State.UNWRITTEN, e.getMessage());
+      return outcome(OrderState.UNWRITTEN, e.getMessage());
     } catch (RuntimeException e) {
       StackTraceElement[] trace = e.getStackTrace();
       String where = trace.length == 0 ? "" : " at " + trace[0];
-      return outcome(State.DEFECT, "a defect: " + e.getClass().getSimpleName() + where);
+      return outcome(OrderState.DEFECT, "a defect: " + e.getClass().getSimpleName() + where);
     }
   }
 
@@ -64,7 +64,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
     Optional<MadeFrom> before = MadeFrom.in(home);
     if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
-      State state = before.get().ok() ? State.UNCHANGED : State.REFUSED;
+      OrderState state = before.get().ok() ? OrderState.UNCHANGED : OrderState.REFUSED;
       return outcome(state, before.get().text());
     }
     // There is another order for every other core.
@@ -78,7 +78,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));
     MadeFrom made = new MadeFrom(MadeFrom.program(), input, product.ok(), text, sizes);
     place(home, files, made);
-    return outcome(product.ok() ? State.MADE : State.REFUSED, text);
+    return outcome(product.ok() ? OrderState.MADE : OrderState.REFUSED, text);
   }
 
   /**
@@ -119,7 +119,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
         .collect(Collectors.joining(" "));
   }
 
-  private Outcome outcome(State state, String text) {
+  private Outcome outcome(OrderState state, String text) {
     return new Outcome(raw.place(), read.order().measurements().reference(), folder, state, text);
   }
 }

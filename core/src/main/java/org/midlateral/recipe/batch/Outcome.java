@@ -9,9 +9,10 @@ package org.midlateral.recipe.batch;
  * @param state what became of it
  * @param text why, or what to look at; may be empty
  */
-public record Outcome(String place, String reference, String folder, State state, String text) {
+public record Outcome(
+    String place, String reference, String folder, OrderState state, String text) {
   /** What may become of an order. */
-  public enum State {
+  public enum OrderState {
     /** Made and written. */
     MADE("made"),
     /** Made by a run before, of the same input. */
@@ -29,7 +30,7 @@ public record Outcome(String place, String reference, String folder, State state
 
     private final String word;
 
-    State(String word) {
+    OrderState(String word) {
       this.word = word;
     }
 

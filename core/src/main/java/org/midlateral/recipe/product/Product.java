@@ -244,7 +244,7 @@ public record Product(
         order.measurements().reference(),
         order.note().orElse(null),
         ok(),
-        findings.stream().map(Report.Line::of).toList(),
+        findings.stream().map(Report.ReportLine::of).toList(),
         orthosis.map(this::levels).orElse(null),
         inspection.map(i -> partLines(i, formats)).orElse(null),
         inspection.map(Product::clearance).orElse(null),

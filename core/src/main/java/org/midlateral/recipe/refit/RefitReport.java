@@ -12,7 +12,11 @@ import org.midlateral.recipe.Report;
  * @param against reference of the later measurements
  */
 public record RefitReport(
-    String reference, String against, boolean ok, List<Report.Line> findings, List<Refit> pieces) {
+    String reference,
+    String against,
+    boolean ok,
+    List<Report.ReportLine> findings,
+    List<Refit> pieces) {
 
   public RefitReport {
     findings = List.copyOf(findings);
@@ -26,7 +30,7 @@ public record RefitReport(
         made.measurements().reference(),
         later.measurements().reference(),
         true,
-        findings.stream().map(Report.Line::of).toList(),
+        findings.stream().map(Report.ReportLine::of).toList(),
         pieces);
   }
 

@@ -93,7 +93,7 @@ record ComparedTrough(
    * @param half the same finger's trough up to the mid-lateral lines
    */
   RigidityBlock.Wrap line(ComparedTrough half) {
-    Profile.Panel weakest =
+    Profile.BeamPanel weakest =
         profile.weakest(
             solids.stream().mapToDouble(s -> s.piece().outline().flankStart()).max().orElseThrow(),
             solids.stream().mapToDouble(s -> s.piece().outline().flankEnd()).min().orElseThrow());

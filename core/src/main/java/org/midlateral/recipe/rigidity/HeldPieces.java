@@ -113,14 +113,14 @@ record HeldPieces(
   static RigidityBlock.Wrap beside(RigidityBlock.Wrap line, HeldShell held) {
     HeldAnswer answer = held.answer();
     return line.with(
-        new RigidityBlock.FiniteElements(
+        new RigidityBlock.WrapByShell(
             answer.deflectionAtPip(), answer.extensionLost(), answer.opening().pip()));
   }
 
   /** The report's block. */
-  Optional<SupportBlock.FiniteElements> block() {
+  Optional<SupportBlock.SupportByShell> block() {
     return trough.map(
-        t -> new SupportBlock.FiniteElements(held(t), bonded.map(HeldPieces::held).orElse(null)));
+        t -> new SupportBlock.SupportByShell(held(t), bonded.map(HeldPieces::held).orElse(null)));
   }
 
   private static SupportBlock.Held held(HeldAnswer answer) {

@@ -82,15 +82,15 @@ public record Rigidity(
 
   /** The picture of EI along the finger, wraps compared, as SVG text. */
   public String plot() throws IOException {
-    List<RigidityPlot.Line> lines = new ArrayList<>();
+    List<RigidityPlot.PlotLine> lines = new ArrayList<>();
     for (Curve curve : curves) {
-      List<Profile.Panel> panels = curve.profile().panels();
+      List<Profile.BeamPanel> panels = curve.profile().panels();
       String label =
           curve.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "wrap %.2f", curve.wrap());
       lines.add(
-          new RigidityPlot.Line(
+          new RigidityPlot.PlotLine(
               label,
-              panels.stream().map(Profile.Panel::middle).toList(),
+              panels.stream().map(Profile.BeamPanel::middle).toList(),
               panels.stream().map(panel -> curve.profile().bending(panel.section())).toList()));
     }
     Measurements measured = orthosis.order().measurements();
@@ -99,8 +99,8 @@ public record Rigidity(
         "estimate, for comparison; does not clear a piece for use",
         lines,
         List.of(
-            new RigidityPlot.Mark("web", 0),
-            new RigidityPlot.Mark("PIP axis", measured.pipAxis()),
-            new RigidityPlot.Mark("DIP axis", measured.dipAxis())));
+            new RigidityPlot.PlotMark("web", 0),
+            new RigidityPlot.PlotMark("PIP axis", measured.pipAxis()),
+            new RigidityPlot.PlotMark("DIP axis", measured.dipAxis())));
   }
 }

@@ -16,7 +16,7 @@ import org.midlateral.recipe.Report;
 public record RigidityReport(
     String reference,
     boolean ok,
-    List<Report.Line> findings,
+    List<Report.ReportLine> findings,
     RigidityBlock rigidity,
     SupportBlock support,
     Bands bands) {
@@ -35,7 +35,7 @@ public record RigidityReport(
     return new RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
         true,
-        findings.stream().map(Report.Line::of).toList(),
+        findings.stream().map(Report.ReportLine::of).toList(),
         rigidity.rigidity(),
         rigidity.forces(),
         bands);

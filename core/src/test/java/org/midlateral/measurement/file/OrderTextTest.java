@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.ValueKind;
-import org.midlateral.measurement.key.ValueRange;
 
 class OrderTextTest {
 
@@ -64,7 +64,7 @@ class OrderTextTest {
       } else if (key.kind().isNumeric()
           && key.kind() != ValueKind.COUNT
           && !key.path().contains("vents")) {
-        ValueRange range = key.usual().orElseGet(() -> key.refused().orElseThrow());
+        AllowedRange range = key.usual().orElseGet(() -> key.refused().orElseThrow());
         double value = range.low() + at * (range.high() - range.low());
         overrides.add(key.path() + "=" + value + (key.kind() == ValueKind.LENGTH ? " mm" : ""));
       }

@@ -114,12 +114,12 @@ class OrdersReadTest {
     Design design = defaultDesign();
 
     assertThat(design.trough().wall()).isEqualTo(1.6);
-    assertThat(design.trough().vents()).isEqualTo(new Design.Vents(0, 8));
+    assertThat(design.trough().vents()).isEqualTo(new Design.VentDesign(0, 8));
     assertThat(design.dorsalShell().make()).isTrue();
     assertThat(design.dorsalShell().length()).isEmpty();
     assertThat(design.closure().layers()).isEqualTo(1);
     assertThat(design.material().name()).isEqualTo("pa12");
-    assertThat(design.print().process()).isEqualTo(Design.Process.POWDER);
+    assertThat(design.print().process()).isEqualTo(Design.ProcessDesign.POWDER);
     assertThat(design.print().label()).isFalse();
     assertThat(design.support().moment()).isEmpty();
     assertThat(design.support().force()).isEqualTo(1.96);

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.format.SolidFormat;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /** What a batch does when the machine fails it. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
@@ -41,7 +41,7 @@ class BatchFaultsTest {
   void killedAndRunAgainItLosesNothing() throws Exception {
     Path table = table(ORDERS);
     Path whole = Files.createDirectory(folder.resolve("whole"));
-    assertThat(run(table, whole)).isEqualTo(Map.of(State.MADE, (long) ORDERS));
+    assertThat(run(table, whole)).isEqualTo(Map.of(OrderState.MADE, (long) ORDERS));
     Path killed = Files.createDirectory(folder.resolve("killed"));
     Random random = new Random(11);
     int cut = 0;
@@ -58,9 +58,9 @@ class BatchFaultsTest {
       }
     }
     assertThat(cut).as("runs that were cut short").isPositive();
-    Map<State, Long> counts = run(table, killed);
+    Map<OrderState, Long> counts = run(table, killed);
     assertThat(counts.values().stream().mapToLong(n -> n).sum()).isEqualTo(ORDERS);
-    assertThat(counts.keySet()).isSubsetOf(State.MADE, State.UNCHANGED);
+    assertThat(counts.keySet()).isSubsetOf(OrderState.MADE, OrderState.UNCHANGED);
     Map<String, byte[]> wanted = contents(whole);
     Map<String, byte[]> found = contents(killed);
     assertThat(found.keySet()).isEqualTo(wanted.keySet());
@@ -78,9 +78,9 @@ class BatchFaultsTest {
               problem -> assertThat(problem.kind()).isEqualTo(FileProblem.Kind.FULL));
       everyFileIsWhole(disk);
       command("mount", "-o", "remount,size=60m", disk.toString());
-      Map<State, Long> counts = run(table, disk);
-      assertThat(counts).containsKeys(State.MADE, State.UNCHANGED);
-      assertThat(counts.get(State.MADE) + counts.get(State.UNCHANGED)).isEqualTo(ORDERS);
+      Map<OrderState, Long> counts = run(table, disk);
+      assertThat(counts).containsKeys(OrderState.MADE, OrderState.UNCHANGED);
+      assertThat(counts.get(OrderState.MADE) + counts.get(OrderState.UNCHANGED)).isEqualTo(ORDERS);
     } finally {
       command("umount", disk.toString());
     }
@@ -185,7 +185,7 @@ class BatchFaultsTest {
     return Files.writeString(folder.resolve("orders.csv"), text);
   }
 
-  private static Map<State, Long> run(Path table, Path out) throws Exception {
+  private static Map<OrderState, Long> run(Path table, Path out) throws Exception {
     try (OrderSource source = OrderSources.open(table)) {
       return Batch.run(
           source, new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2), outcome -> {});

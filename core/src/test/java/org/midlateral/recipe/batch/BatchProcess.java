@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.file.Orders;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /**
  * A batch in a process of its own, for tests that kill it or bound its memory. Arguments: the
@@ -30,20 +30,20 @@ final class BatchProcess {
     }
   }
 
-  private static Map<State, Long> run(OrderSource source, Path folder) throws Exception {
+  private static Map<OrderState, Long> run(OrderSource source, Path folder) throws Exception {
     BatchSettings settings = new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2);
     return Batch.run(source, settings, outcome -> {});
   }
 
-  private static Map<State, Long> check(OrderSource source) throws IOException {
-    Map<State, Long> counts = new EnumMap<>(State.class);
+  private static Map<OrderState, Long> check(OrderSource source) throws IOException {
+    Map<OrderState, Long> counts = new EnumMap<>(OrderState.class);
     Names names = new Names();
     for (Optional<RawOrder> raw = source.next(); raw.isPresent(); raw = source.next()) {
       Orders.Result read = raw.get().read().apply(List.of());
-      State state = State.WRONG;
+      OrderState state = OrderState.WRONG;
       if (read.ok()) {
         boolean isNew = names.folder(read.order().measurements().reference()).isPresent();
-        state = isNew ? State.MADE : State.DUPLICATE;
+        state = isNew ? OrderState.MADE : OrderState.DUPLICATE;
       }
       counts.merge(state, 1L, Long::sum);
     }

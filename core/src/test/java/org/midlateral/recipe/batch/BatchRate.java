@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.midlateral.document.format.SolidFormat;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /**
  * How many orders a machine makes in an hour: a batch of invented fingers, both pieces, STL, 3MF
@@ -28,7 +28,7 @@ import org.midlateral.recipe.batch.Outcome.State;
  */
 public final class BatchRate {
   private final int each;
-  private final Map<State, Integer> counts = new EnumMap<>(State.class);
+  private final Map<OrderState, Integer> counts = new EnumMap<>(OrderState.class);
   private int orders;
   private long wall = System.nanoTime();
   private long processor = processor();

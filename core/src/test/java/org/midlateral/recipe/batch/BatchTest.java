@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.document.SafeName;
 import org.midlateral.document.format.SolidFormat;
-import org.midlateral.recipe.batch.Outcome.State;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 
 class BatchTest {
   @TempDir Path folder;
@@ -34,7 +34,7 @@ class BatchTest {
   @Test
   void everyOrderHasItsFolderAndTheReportKeepsTheirOrder() throws Exception {
     write(row("inv-a", 0), row("inv-b", 1), row("inv-c", 2));
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 3L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 3L));
     assertThat(names(out))
         .containsExactly(".batch.lock", "batch-report.csv", "inv-a", "inv-b", "inv-c");
     assertThat(names(out.resolve("inv-b")))
@@ -53,7 +53,7 @@ class BatchTest {
     byte[] bytes = Files.readAllBytes(out.resolve("inv-c/trough.stl"));
     write(row("inv-a", 0), row("inv-b", 5), row("inv-c", 2));
     Files.delete(out.resolve("inv-c/trough.stl"));
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L, State.UNCHANGED, 1L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 2L, OrderState.UNCHANGED, 1L));
     assertThat(Files.getLastModifiedTime(out.resolve("inv-a/trough.stl"))).isEqualTo(before);
     assertThat(Files.readAllBytes(out.resolve("inv-c/trough.stl"))).isEqualTo(bytes);
   }
@@ -62,9 +62,9 @@ class BatchTest {
   void otherFormatsOrOverridesMakeItAgain() throws Exception {
     write(row("inv-a", 0));
     run();
-    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(State.MADE);
-    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(State.UNCHANGED);
-    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(State.MADE);
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(OrderState.MADE);
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.STL)).containsKey(OrderState.UNCHANGED);
+    assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(OrderState.MADE);
   }
 
   /** Else the parts of another finger would stand beside a refusal, or beside the new ones. */
@@ -77,7 +77,7 @@ class BatchTest {
     assertThat(names(out.resolve("inv-a")))
         .containsExactly("made-from.json", "orthosis.3mf", "report.json", "trough.gcode");
     run(List.of("trough.proximal-margin=10", "length.palmar-crease-to-web=12"), SolidFormat.STL);
-    assertThat(told.get(2).state()).isEqualTo(State.REFUSED);
+    assertThat(told.get(2).state()).isEqualTo(OrderState.REFUSED);
     assertThat(names(out.resolve("inv-a")))
         .containsExactly("made-from.json", "report.json", "trough.gcode");
   }
@@ -86,7 +86,7 @@ class BatchTest {
   @Test
   void noTwoOrdersShareAFolder() throws Exception {
     write(row(SafeName.apart("b-1"), 0), row("B-1", 1), row("b-1", 2));
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 3L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 3L));
     assertThat(told.stream().map(o -> SafeName.folded(o.folder()))).doesNotHaveDuplicates();
   }
 
@@ -94,7 +94,7 @@ class BatchTest {
   @Test
   void anOrderNamedLikeTheReportHasAFolderBesideIt() throws Exception {
     write(row("batch-report.csv", 0), row("BATCH-REPORT.CSV", 1));
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 2L));
     assertThat(out.resolve("batch-report.csv")).isRegularFile();
     assertThat(told).allMatch(o -> Files.exists(out.resolve(o.folder()).resolve("trough.stl")));
   }
@@ -103,11 +103,11 @@ class BatchTest {
   void aFileInPlaceOfAnOrdersFolderSpoilsThatOrderOnly() throws Exception {
     write(row("inv-a", 0), row("inv-b", 1), row("inv-c", 2));
     Files.writeString(out.resolve("inv-b"), "not ours");
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 2L, State.UNWRITTEN, 1L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 2L, OrderState.UNWRITTEN, 1L));
     assertThat(told.get(1).text()).contains("inv-b", "is no folder");
     assertThat(out.resolve("inv-b")).hasContent("not ours");
     Files.delete(out.resolve("inv-b"));
-    assertThat(run()).isEqualTo(Map.of(State.MADE, 1L, State.UNCHANGED, 2L));
+    assertThat(run()).isEqualTo(Map.of(OrderState.MADE, 1L, OrderState.UNCHANGED, 2L));
   }
 
   @Test
@@ -160,8 +160,9 @@ class BatchTest {
         row("inv-a", 2),
         row("INV-A", 3),
         row("con", 4));
-    Map<State, Long> counts = run();
-    assertThat(counts).isEqualTo(Map.of(State.MADE, 3L, State.WRONG, 1L, State.DUPLICATE, 1L));
+    Map<OrderState, Long> counts = run();
+    assertThat(counts)
+        .isEqualTo(Map.of(OrderState.MADE, 3L, OrderState.WRONG, 1L, OrderState.DUPLICATE, 1L));
     assertThat(told.get(1).text()).contains("digit").contains("thumb");
     assertThat(told.get(2).text()).contains("inv-a").contains("earlier order");
     assertThat(told.stream().map(o -> SafeName.folded(o.folder())).filter(f -> !f.isEmpty()))
@@ -177,10 +178,10 @@ class BatchTest {
             "length.palmar-crease-to-web=12",
             "trough.proximal-margin=10",
             "trough.web-clearance=1");
-    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
+    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(OrderState.REFUSED, 1L));
     assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
     String text = told.get(0).text();
-    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(State.REFUSED, 1L));
+    assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(OrderState.REFUSED, 1L));
     assertThat(told.get(1).text()).isEqualTo(text).isNotBlank();
   }
 
@@ -193,9 +194,9 @@ class BatchTest {
     }
     Files.writeString(files.resolve("broken.yml"), "reference: [");
     table = files;
-    Map<State, Long> counts =
+    Map<OrderState, Long> counts =
         run(List.of("dorsal-shell.make=no", "print.edge-length=1.2"), SolidFormat.STL);
-    assertThat(counts).isEqualTo(Map.of(State.MADE, 2L, State.WRONG, 1L));
+    assertThat(counts).isEqualTo(Map.of(OrderState.MADE, 2L, OrderState.WRONG, 1L));
   }
 
   @Test
@@ -207,7 +208,7 @@ class BatchTest {
           .isInstanceOf(FolderInUse.class)
           .hasMessageContaining(out.toString());
     }
-    assertThat(run()).containsKey(State.MADE);
+    assertThat(run()).containsKey(OrderState.MADE);
   }
 
   @Test
@@ -256,11 +257,12 @@ class BatchTest {
     return InventedOrders.row(reference, n);
   }
 
-  private Map<State, Long> run() throws Exception {
+  private Map<OrderState, Long> run() throws Exception {
     return run(List.of(), SolidFormat.STL, SolidFormat.THREE_MF);
   }
 
-  private Map<State, Long> run(List<String> overrides, SolidFormat... formats) throws Exception {
+  private Map<OrderState, Long> run(List<String> overrides, SolidFormat... formats)
+      throws Exception {
     try (OrderSource source = OrderSources.open(table)) {
       return Batch.run(source, new BatchSettings(out, List.of(formats), overrides, 2), told::add);
     }

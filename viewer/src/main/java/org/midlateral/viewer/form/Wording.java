@@ -5,9 +5,9 @@ import java.math.MathContext;
 import java.util.Locale;
 import java.util.Map;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.ValueKind;
-import org.midlateral.measurement.key.ValueRange;
 
 /** Words for keys, made from their names and the key table. */
 final class Wording {
@@ -49,16 +49,16 @@ final class Wording {
   }
 
   /** A range of a key in the unit of its field, as {@code 44–75}. */
-  static String range(ValueRange range, InputKey key, LengthUnit unit) {
+  static String range(AllowedRange range, InputKey key, LengthUnit unit) {
     return range(range, key, unit, 3);
   }
 
   /** The usual range as it stands beside a field: shorter in inches, where it would not fit. */
-  static String usual(ValueRange range, InputKey key, LengthUnit unit) {
+  static String usual(AllowedRange range, InputKey key, LengthUnit unit) {
     return range(range, key, unit, key.kind() == ValueKind.LENGTH && unit == LengthUnit.IN ? 2 : 3);
   }
 
-  private static String range(ValueRange range, InputKey key, LengthUnit unit, int digits) {
+  private static String range(AllowedRange range, InputKey key, LengthUnit unit, int digits) {
     double scale = key.kind() == ValueKind.LENGTH ? unit.millimetres() : 1;
     return number(range.low() / scale, digits) + "–" + number(range.high() / scale, digits);
   }

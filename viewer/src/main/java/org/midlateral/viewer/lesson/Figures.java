@@ -24,15 +24,15 @@ final class Figures {
       "Closed: the half with the other half joined to it along both edges, over the whole length of"
           + " the flanks.";
 
-  private static final List<Row> ROWS =
+  private static final List<FigureRow> ROWS =
       List.of(
-          new Row("EI at the PIP joint, N·mm²", wrap -> Optional.of(wrap.bendingAtPip())),
-          new Row(
+          new FigureRow("EI at the PIP joint, N·mm²", wrap -> Optional.of(wrap.bendingAtPip())),
+          new FigureRow(
               "Extension lost, finite elements",
               wrap ->
                   Optional.ofNullable(wrap.finiteElements())
-                      .map(RigidityBlock.FiniteElements::extensionLost)),
-          new Row("Extension lost, as a beam", wrap -> Optional.of(wrap.extensionLost())));
+                      .map(RigidityBlock.WrapByShell::extensionLost)),
+          new FigureRow("Extension lost, as a beam", wrap -> Optional.of(wrap.extensionLost())));
 
   private final Comparison comparison;
   private final Step step;
@@ -44,7 +44,7 @@ final class Figures {
    * @param name with its unit
    * @param value of a wrap; empty where it could not be had
    */
-  private record Row(String name, Function<RigidityBlock.Wrap, Optional<Double>> value) {
+  private record FigureRow(String name, Function<RigidityBlock.Wrap, Optional<Double>> value) {
     String text(RigidityBlock.Wrap wrap) {
       String unit = name.startsWith("EI") ? "" : "°";
       return value.apply(wrap).map(v -> Scale.text(v) + unit).orElse(NONE);
@@ -84,7 +84,7 @@ final class Figures {
       centred(g, Step.title(wrap(i)), middles[i], y);
     }
     g.setFont(plain);
-    for (Row row : ROWS) {
+    for (FigureRow row : ROWS) {
       row(g, row, middles, y + font.getHeight());
       y += 2 * font.getHeight();
     }
@@ -92,7 +92,7 @@ final class Figures {
     g.drawString(CLOSED, MARGIN, y + font.getHeight());
   }
 
-  private void row(Graphics2D g, Row row, double[] middles, float y) {
+  private void row(Graphics2D g, FigureRow row, double[] middles, float y) {
     float below = y + g.getFontMetrics().getHeight();
     boolean ratios = step.tellsRatios(comparison);
     g.setColor(palette.ink());

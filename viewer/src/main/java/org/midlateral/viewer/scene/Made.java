@@ -23,7 +23,7 @@ import org.midlateral.viewer.stage.SurfaceShape;
  * @param view what there is to show; empty where the draft was refused
  */
 public record Made(
-    Draft draft, List<InputError> errors, List<Finding> findings, Optional<Made.View> view) {
+    Draft draft, List<InputError> errors, List<Finding> findings, Optional<Made.MadeView> view) {
 
   /**
    * What there is to show of a design.
@@ -34,13 +34,13 @@ public record Made(
    * @param pieces the trough, and the dorsal shell where there is one
    * @param sections of the same pieces, in their order
    */
-  public record View(
+  public record MadeView(
       Orthosis orthosis,
       SurfaceShape skin,
       List<Landmark> landmarks,
       List<PieceShape> pieces,
       Sections sections) {
-    public View {
+    public MadeView {
       landmarks = List.copyOf(landmarks);
       pieces = List.copyOf(pieces);
     }
@@ -50,11 +50,11 @@ public record Made(
       return orthosis.solids().stream().anyMatch(s -> s.edgeVertices() > s.firstLoop());
     }
 
-    static View of(Orthosis orthosis) {
+    static MadeView of(Orthosis orthosis) {
       var measured = orthosis.order().measurements();
       CompletableFuture<Sections> sections =
           CompletableFuture.supplyAsync(() -> Sections.of(orthosis.digit(), orthosis.solids()));
-      return new View(
+      return new MadeView(
           orthosis,
           SurfaceShape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
           Landmark.of(measured, orthosis.digit()),
@@ -77,7 +77,7 @@ public record Made(
     List<Finding> findings = new ArrayList<>(read.cautions());
     try {
       return new Made(
-          draft, List.of(), findings, Optional.of(View.of(Orthosis.make(read.order()))));
+          draft, List.of(), findings, Optional.of(MadeView.of(Orthosis.make(read.order()))));
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {

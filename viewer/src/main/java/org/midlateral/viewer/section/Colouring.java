@@ -17,7 +17,7 @@ import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Made;
 import org.midlateral.viewer.scene.PieceShape;
 import org.midlateral.viewer.scene.Quantity;
-import org.midlateral.viewer.stage.Actor.Paint;
+import org.midlateral.viewer.stage.Actor.VertexPaint;
 
 /**
  * One quantity at every vertex of every piece, measured on the meshes.
@@ -28,7 +28,7 @@ import org.midlateral.viewer.stage.Actor.Paint;
  * @param paints the same as colours; empty for a piece that has no values
  */
 public record Colouring(
-    Quantity quantity, Scale scale, List<double[]> values, List<Optional<Paint>> paints) {
+    Quantity quantity, Scale scale, List<double[]> values, List<Optional<VertexPaint>> paints) {
   private static final double STATION_STEP = 1.5;
 
   /** Pieces in their own plain colours. */
@@ -40,7 +40,7 @@ public record Colouring(
   }
 
   /** The colouring of a design; plain where what is asked for cannot be had. */
-  public static Colouring of(Made.View view, Quantity quantity) {
+  public static Colouring of(Made.MadeView view, Quantity quantity) {
     if (quantity == Quantity.NONE) {
       return PLAIN;
     }
@@ -50,18 +50,18 @@ public record Colouring(
     }
     double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
     Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
-    List<Optional<Paint>> paints = new ArrayList<>();
+    List<Optional<VertexPaint>> paints = new ArrayList<>();
     for (double[] piece : values) {
       int[] colours = new int[piece.length];
       for (int v = 0; v < colours.length; v++) {
         colours[v] = scale.colour(piece[v]);
       }
-      paints.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new Paint(colours)));
+      paints.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexPaint(colours)));
     }
     return new Colouring(quantity, scale, values, paints);
   }
 
-  private static List<double[]> values(Made.View view, Quantity quantity) {
+  private static List<double[]> values(Made.MadeView view, Quantity quantity) {
     if (quantity == Quantity.STRAIN_TROUGH || quantity == Quantity.STRAIN_PAIR) {
       try {
         return Strains.of(view, quantity == Quantity.STRAIN_PAIR);
@@ -76,7 +76,7 @@ public record Colouring(
     return values;
   }
 
-  private static double[] inner(Made.View view, PieceShape piece, Quantity quantity) {
+  private static double[] inner(Made.MadeView view, PieceShape piece, Quantity quantity) {
     return switch (quantity) {
       case NONE, STRAIN_TROUGH, STRAIN_PAIR ->
           throw new IllegalArgumentException("not measured vertex by vertex");
@@ -87,7 +87,7 @@ public record Colouring(
   }
 
   /** Distance of each inner vertex from the skin (mm). */
-  private static double[] clearance(Made.View view, Solid solid) {
+  private static double[] clearance(Made.MadeView view, Solid solid) {
     SkinFoot foot = new SkinFoot(view.orthosis().digit());
     TriangleMesh mesh = solid.mesh();
     double middle = solid.piece().dorsal() ? Math.PI : 0;
@@ -111,7 +111,7 @@ public record Colouring(
   }
 
   /** EI of the piece's own section at the station of each inner vertex (N·mm²). */
-  private static double[] rigidity(Made.View view, PieceShape piece) {
+  private static double[] rigidity(Made.MadeView view, PieceShape piece) {
     Outline outline = piece.solid().piece().outline();
     double modulus = Material.of(view.orthosis().order().design().material()).modulus();
     int steps = (int) Math.ceil((outline.distal() - outline.proximal()) / STATION_STEP);

@@ -36,8 +36,8 @@ public record SectionView(
     Optional<Loop> liner,
     List<Cut> cuts,
     List<GapLine> gaps,
-    Optional<Figures> bonded,
-    Optional<Figures> slipping) {
+    Optional<SectionFigures> bonded,
+    Optional<SectionFigures> slipping) {
   private static final int AROUND = 180;
   private static final double STEP = 1e-4;
   private static final double[] TROUGH_GAPS = {0, 1.05, -1.05};
@@ -49,10 +49,10 @@ public record SectionView(
    * @param inertia second moment about the medio-lateral axis (mm⁴)
    * @param rigidity EI about the same (N·mm²)
    */
-  public record Figures(double area, double inertia, double rigidity) {
-    static Figures of(Section section, double modulus) {
+  public record SectionFigures(double area, double inertia, double rigidity) {
+    static SectionFigures of(Section section, double modulus) {
       double inertia = section.moments().aboutY();
-      return new Figures(section.moments().area(), inertia, modulus * inertia);
+      return new SectionFigures(section.moments().area(), inertia, modulus * inertia);
     }
   }
 
@@ -64,7 +64,7 @@ public record SectionView(
    * @param figures of it alone
    * @param leastGap least distance from its outline to the skin (mm)
    */
-  public record Cut(PieceShape piece, List<Loop> loops, Figures figures, double leastGap) {
+  public record Cut(PieceShape piece, List<Loop> loops, SectionFigures figures, double leastGap) {
     public Cut {
       loops = List.copyOf(loops);
     }
@@ -82,7 +82,7 @@ public record SectionView(
   }
 
   /** The section of a design; the station is held on the finger. */
-  public static SectionView of(Made.View view, double station) {
+  public static SectionView of(Made.MadeView view, double station) {
     DigitSurface digit = view.orthosis().digit();
     double at = Math.min(station, digit.pulpEnd() - 0.05);
     SkinLine line = new SkinLine(digit.slice(at), SectionPlane.at(digit, at));
@@ -92,7 +92,7 @@ public record SectionView(
     List<Cut> cuts = new ArrayList<>();
     for (int i = 0; i < loops.size(); i++) {
       if (!loops.get(i).isEmpty()) {
-        Figures figures = Figures.of(Section.of(loops.get(i)), modulus);
+        SectionFigures figures = SectionFigures.of(Section.of(loops.get(i)), modulus);
         double gap = Outlines.distance(loops.get(i), skin);
         cuts.add(new Cut(view.pieces().get(i), loops.get(i), figures, gap));
       }
@@ -110,15 +110,15 @@ public record SectionView(
         pair(loops, cuts, Joining.SLIPPING, modulus));
   }
 
-  private static Optional<Figures> pair(
+  private static Optional<SectionFigures> pair(
       List<List<Loop>> loops, List<Cut> cuts, Joining joining, double modulus) {
     return cuts.size() < 2
         ? Optional.empty()
-        : Optional.of(Figures.of(Sections.joined(loops, joining), modulus));
+        : Optional.of(SectionFigures.of(Sections.joined(loops, joining), modulus));
   }
 
   /** The liner as it lies on the skin under the trough. */
-  private static Optional<Loop> liner(Made.View view, SkinLine line, double station) {
+  private static Optional<Loop> liner(Made.MadeView view, SkinLine line, double station) {
     double thickness = view.orthosis().order().design().trough().liner();
     Outline outline = view.orthosis().trough().piece().outline();
     boolean covered = station >= outline.flankStart() && station <= outline.distal();

@@ -20,13 +20,13 @@ public final class Stations {
   private Stations() {}
 
   /** The most proximal station that is looked at (mm): where the trough begins. */
-  public static double first(Made.View view) {
+  public static double first(Made.MadeView view) {
     Outline outline = view.orthosis().trough().piece().outline();
     return Math.ceil(outline.proximal() * 2) / 2;
   }
 
   /** The most distal one (mm). */
-  public static double last(Made.View view) {
+  public static double last(Made.MadeView view) {
     double end = view.orthosis().digit().pulpEnd();
     return Math.floor((end - STEP) * 2) / 2;
   }
@@ -47,7 +47,7 @@ public final class Stations {
   }
 
   /** A hoop that stands about finger and pieces at a station. */
-  public static SurfaceShape hoop(Made.View view, double station) {
+  public static SurfaceShape hoop(Made.MadeView view, double station) {
     DigitSurface digit = view.orthosis().digit();
     double at = Math.min(station, last(view));
     SectionPlane plane = SectionPlane.at(digit, at);

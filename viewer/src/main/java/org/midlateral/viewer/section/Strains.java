@@ -32,7 +32,7 @@ final class Strains {
    *     values that are no numbers
    * @throws DesignRefused where there is no room for the load, or the surface folds
    */
-  static List<double[]> of(Made.View view, boolean pair) throws DesignRefused {
+  static List<double[]> of(Made.MadeView view, boolean pair) throws DesignRefused {
     Orthosis made = view.orthosis();
     boolean closed = pair && made.dorsalShell().isPresent();
     HeldJoint joint =

@@ -24,13 +24,13 @@ public record Actor(
    * @param opacity 1 where nothing shines through
    * @param lit whether light and shade fall on it
    */
-  public record Look(Color tint, Paint paint, double opacity, boolean lit) {
+  public record Look(Color tint, VertexPaint paint, double opacity, boolean lit) {
     /** Opaque and lit, of one colour. */
     public static Look of(Color tint) {
       return new Look(tint, null, 1, true);
     }
 
-    public Look withPaint(Paint other) {
+    public Look withPaint(VertexPaint other) {
       return new Look(tint, other, opacity, lit);
     }
 
@@ -40,7 +40,7 @@ public record Actor(
   }
 
   /** A colour at each vertex. Compared by identity; never changed. */
-  public static final class Paint {
+  public static final class VertexPaint {
     final float[] rgba;
 
     /**
@@ -48,7 +48,7 @@ public record Actor(
      *
      * @param colours one 0xRRGGBB a vertex
      */
-    public Paint(int[] colours) {
+    public VertexPaint(int[] colours) {
       rgba = new float[4 * colours.length];
       for (int i = 0; i < colours.length; i++) {
         rgba[4 * i] = (colours[i] >> 16 & 255) / 255f;

@@ -23,7 +23,7 @@ final class GeometryBuilder {
   private Map<Costume, Mesh> meshes = new HashMap<>();
 
   /** What a mesh on the graphics card was made from; records of identities. */
-  private record Costume(SurfaceShape shape, Actor.Paint paint, Actor.Motion motion) {}
+  private record Costume(SurfaceShape shape, Actor.VertexPaint paint, Actor.Motion motion) {}
 
   GeometryBuilder(AssetManager assets) {
     this.assets = assets;

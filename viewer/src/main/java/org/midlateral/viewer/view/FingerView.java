@@ -29,7 +29,7 @@ public final class FingerView extends StageView {
   private static final Orbit FIRST = new Orbit(Vector3D.of(20, 0, 0), -1.1, -0.42, 60);
   private static final int CLICK_SLOP = 4;
 
-  private transient Made.View view;
+  private transient Made.MadeView view;
   private transient Colouring colouring = Colouring.PLAIN;
   private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
@@ -57,7 +57,7 @@ public final class FingerView extends StageView {
   }
 
   /** Shows a design. */
-  public void show(Made.View next, Colouring colours) {
+  public void show(Made.MadeView next, Colouring colours) {
     boolean first = view == null;
     view = next;
     colouring = colours;

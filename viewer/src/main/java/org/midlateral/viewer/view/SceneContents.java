@@ -21,7 +21,7 @@ final class SceneContents {
 
   /** All actors, see-through ones in the order they are to be drawn. */
   static List<Actor> of(
-      Made.View view, Colouring colouring, DisplayChoice choice, Palette palette) {
+      Made.MadeView view, Colouring colouring, DisplayChoice choice, Palette palette) {
     List<Actor> actors = new ArrayList<>();
     add(actors, choice.of(ViewPart.FINGER), GLASS_SKIN, skin(view, choice));
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
@@ -50,7 +50,7 @@ final class SceneContents {
     return chosen == PartVisibility.SHOWN ? PartVisibility.SEE_THROUGH : chosen;
   }
 
-  private static Actor skin(Made.View view, DisplayChoice choice) {
+  private static Actor skin(Made.MadeView view, DisplayChoice choice) {
     return Actor.of(ViewPart.FINGER.toString(), view.skin(), Look.of(choice.tone().colour()));
   }
 
@@ -72,7 +72,7 @@ final class SceneContents {
   }
 
   /** Where a piece goes when it is drawn off the way it was fitted: square to the PIP joint. */
-  static Vector3D pulled(Made.View view, PieceShape piece, double pull) {
+  static Vector3D pulled(Made.MadeView view, PieceShape piece, double pull) {
     DigitSurface digit = view.orthosis().digit();
     Vector3D along = digit.tangent(digit.pipAxis());
     Vector3D dorsal = Vector3D.of(-along.getZ(), 0, along.getX());

@@ -35,7 +35,7 @@ public final class SectionDrawing extends JPanel {
   /** Lightness of a skin on which dark lines read better, of 255. */
   private static final double BRIGHT = 110;
 
-  private transient Made.View view;
+  private transient Made.MadeView view;
   private transient SectionView section;
   private transient Palette palette = Palette.LIGHT;
   private SkinTone tone = SkinTone.NEUTRAL;
@@ -47,7 +47,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** Shows a section of a design. */
-  public void show(Made.View design, SectionView other) {
+  public void show(Made.MadeView design, SectionView other) {
     view = design;
     section = other;
     repaint();

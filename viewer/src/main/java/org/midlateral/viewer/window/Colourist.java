@@ -9,7 +9,7 @@ import org.midlateral.viewer.section.Colouring;
 
 /** Colours the newest design by quantities that take their time. */
 final class Colourist implements AutoCloseable {
-  private final Worker<Asked, Answer> worker;
+  private final Worker<ColourRequest, ColourAnswer> worker;
 
   /**
    * A question.
@@ -17,28 +17,28 @@ final class Colourist implements AutoCloseable {
    * @param made what to colour; it has a view
    * @param quantity by what
    */
-  record Asked(Made made, Quantity quantity) {}
+  record ColourRequest(Made made, Quantity quantity) {}
 
   /** What came of it. */
-  record Answer(Asked asked, Colouring colouring) {}
+  record ColourAnswer(ColourRequest asked, Colouring colouring) {}
 
   /**
    * Starts.
    *
    * @param listener gets each answer, on the screen's thread
    */
-  Colourist(Consumer<Answer> listener) {
+  Colourist(Consumer<ColourAnswer> listener) {
     worker =
         new Worker<>(
             "colourist",
             asked ->
-                new Answer(
+                new ColourAnswer(
                     asked, Colouring.of(asked.made().view().orElseThrow(), asked.quantity())),
             answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
   }
 
   void ask(Made made, Quantity quantity) {
-    worker.ask(new Asked(made, quantity));
+    worker.ask(new ColourRequest(made, quantity));
   }
 
   @Override

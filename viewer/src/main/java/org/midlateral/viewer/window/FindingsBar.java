@@ -95,7 +95,7 @@ final class FindingsBar extends JPanel {
     top.add(right, BorderLayout.EAST);
     add(top, BorderLayout.NORTH);
     list.setName("findings");
-    list.setCellRenderer(new Renderer());
+    list.setCellRenderer(new FindingRenderer());
     list.getAccessibleContext().setAccessibleName("Findings");
     // A list keeps its lines' heights: it has to ask again when it has got another width.
     list.addComponentListener(
@@ -195,10 +195,10 @@ final class FindingsBar extends JPanel {
   }
 
   /** A line is broken where the list ends. */
-  private final class Renderer implements ListCellRenderer<Line> {
+  private final class FindingRenderer implements ListCellRenderer<Line> {
     private final JTextArea area = new JTextArea();
 
-    Renderer() {
+    FindingRenderer() {
       area.setLineWrap(true);
       area.setWrapStyleWord(true);
       area.setBorder(BorderFactory.createEmptyBorder(1, 6, 1, 6));

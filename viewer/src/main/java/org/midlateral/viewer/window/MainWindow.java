@@ -180,7 +180,7 @@ public final class MainWindow extends JFrame {
     maker.ask(session.draft(), quantity);
   }
 
-  private void take(Maker.Answer answer) {
+  private void take(Maker.MadeAnswer answer) {
     if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
@@ -215,7 +215,7 @@ public final class MainWindow extends JFrame {
     }
   }
 
-  private void coloured(Colourist.Answer answer) {
+  private void coloured(Colourist.ColourAnswer answer) {
     boolean current = answer.asked().made().draft().equals(made.draft());
     if (current && answer.asked().quantity() == quantity && made.view().isPresent()) {
       coloured = quantity;
@@ -264,7 +264,7 @@ public final class MainWindow extends JFrame {
   }
 
   /** The design that is made now; empty while there is none. */
-  Optional<Made.View> shown() {
+  Optional<Made.MadeView> shown() {
     return made == null ? Optional.empty() : made.view();
   }
 

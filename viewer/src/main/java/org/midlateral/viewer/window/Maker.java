@@ -10,7 +10,7 @@ import org.midlateral.viewer.section.Colouring;
 
 /** Makes the newest draft, on a thread of its own. */
 final class Maker implements AutoCloseable {
-  private final Worker<Asked, Answer> worker;
+  private final Worker<MakeRequest, MadeAnswer> worker;
   private Made last;
 
   /**
@@ -20,21 +20,21 @@ final class Maker implements AutoCloseable {
    * @param quantity to colour it by
    * @param since when it was asked (ns)
    */
-  record Asked(Draft draft, Quantity quantity, long since) {}
+  record MakeRequest(Draft draft, Quantity quantity, long since) {}
 
   /**
    * What came of it.
    *
    * @param colouring plain where the quantity takes longer than a frame
    */
-  record Answer(Asked asked, Made made, Colouring colouring) {}
+  record MadeAnswer(MakeRequest asked, Made made, Colouring colouring) {}
 
   /**
    * Starts.
    *
    * @param listener gets each answer, on the screen's thread
    */
-  Maker(Consumer<Answer> listener) {
+  Maker(Consumer<MadeAnswer> listener) {
     worker =
         new Worker<>(
             "maker",
@@ -43,17 +43,17 @@ final class Maker implements AutoCloseable {
   }
 
   void ask(Draft draft, Quantity quantity) {
-    worker.ask(new Asked(draft, quantity, System.nanoTime()));
+    worker.ask(new MakeRequest(draft, quantity, System.nanoTime()));
   }
 
-  private Answer make(Asked asked) {
+  private MadeAnswer make(MakeRequest asked) {
     if (last == null || !last.draft().equals(asked.draft())) {
       last = Made.of(asked.draft());
     }
     Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
     Colouring colouring =
         last.view().map(view -> Colouring.of(view, quantity)).orElse(Colouring.PLAIN);
-    return new Answer(asked, last, colouring);
+    return new MadeAnswer(asked, last, colouring);
   }
 
   @Override

@@ -36,7 +36,7 @@ final class SectionCard extends JPanel {
   private final SectionDrawing drawing = new SectionDrawing();
   private final Map<String, JLabel> figures = new LinkedHashMap<>();
   private final transient DoubleConsumer onStation;
-  private transient Made.View view;
+  private transient Made.MadeView view;
   private double station = Double.NaN;
   private boolean setting;
 
@@ -128,7 +128,7 @@ final class SectionCard extends JPanel {
   }
 
   /** Shows the section of a design at the same station as before, or at the PIP axis at first. */
-  void show(Made.View design) {
+  void show(Made.MadeView design) {
     view = design;
     setting = true;
     int first = (int) Math.ceil(Stations.first(view) * STEPS_PER_MM);
@@ -186,7 +186,7 @@ final class SectionCard extends JPanel {
     return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
   }
 
-  private void fill(String row, Optional<SectionView.Figures> worth) {
+  private void fill(String row, Optional<SectionView.SectionFigures> worth) {
     put(row + ".area", worth, f -> decimals(f.area(), 1));
     put(row + ".inertia", worth, f -> Scale.text(f.inertia()));
     put(row + ".rigidity", worth, f -> Scale.text(f.rigidity()));
@@ -194,8 +194,8 @@ final class SectionCard extends JPanel {
 
   private void put(
       String name,
-      Optional<SectionView.Figures> worth,
-      Function<SectionView.Figures, String> text) {
+      Optional<SectionView.SectionFigures> worth,
+      Function<SectionView.SectionFigures, String> text) {
     figures.get(name).setText(worth.map(text).orElse("–"));
   }
 

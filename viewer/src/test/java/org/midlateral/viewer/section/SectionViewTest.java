@@ -14,7 +14,7 @@ import org.midlateral.viewer.scene.Quantity;
 
 /** Invariant: what the viewer shows agrees with what the design asked for. */
 class SectionViewTest {
-  private static Made.View view;
+  private static Made.MadeView view;
 
   @BeforeAll
   static void make() throws NotADraft {

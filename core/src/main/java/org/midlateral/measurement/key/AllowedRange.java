@@ -6,9 +6,9 @@ package org.midlateral.measurement.key;
  * @param low lowest value in it
  * @param high highest value in it
  */
-public record ValueRange(double low, double high) {
+public record AllowedRange(double low, double high) {
 
-  public ValueRange {
+  public AllowedRange {
     if (!(low <= high)) {
       throw new IllegalArgumentException("not a range: " + low + " to " + high);
     }
