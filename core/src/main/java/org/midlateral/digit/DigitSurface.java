@@ -1,5 +1,6 @@
 package org.midlateral.digit;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -30,6 +31,9 @@ public interface DigitSurface {
 
   /** Station of the end of the pulp (mm). */
   double pulpEnd();
+
+  /** Stations at which the skin's bend along the finger changes at once, increasing (mm). */
+  List<Double> creases();
 
   /** The centreline's point at a station (mm). */
   Vector3D centre(double station);

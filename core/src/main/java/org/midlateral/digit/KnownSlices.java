@@ -1,5 +1,6 @@
 package org.midlateral.digit;
 
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -61,6 +62,11 @@ public final class KnownSlices implements DigitSurface {
   @Override
   public double pulpEnd() {
     return digit.pulpEnd();
+  }
+
+  @Override
+  public List<Double> creases() {
+    return digit.creases();
   }
 
   @Override

@@ -1,5 +1,8 @@
 package org.midlateral.digit;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * Piecewise cubic through given knots, monotone between neighbours, continuous in its first
  * derivative; constant beyond the first knot. F. N. Fritsch and R. E. Carlson, "Monotone Piecewise
@@ -81,6 +84,11 @@ final class MonotoneCubic {
     jet[0] = y[k] + h * u * (slope[k] + u * (c2 + u * c3));
     jet[1] = slope[k] + u * (2 * c2 + 3 * u * c3);
     jet[2] = (2 * c2 + 6 * u * c3) / h;
+  }
+
+  /** The knots, increasing: the second derivative jumps there. */
+  List<Double> knots() {
+    return Arrays.stream(x).boxed().toList();
   }
 
   double last() {

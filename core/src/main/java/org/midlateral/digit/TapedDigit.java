@@ -215,6 +215,11 @@ public final class TapedDigit implements DigitSurface {
   }
 
   @Override
+  public List<Double> creases() {
+    return girth.knots();
+  }
+
+  @Override
   public Vector3D centre(double station) {
     double[] point = new double[2];
     centreline.point(station, point);

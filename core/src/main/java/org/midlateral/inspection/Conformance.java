@@ -164,22 +164,34 @@ public record Conformance(
     return (solid.angle(a) + solid.angle(b) + solid.angle(c)) / 3;
   }
 
-  /** The crest of the rim, dropped onto the skin, against the trim line, along both flanks. */
+  /**
+   * The crest of the rim, dropped onto the skin (raised where the piece bridges it), against the
+   * trim line, along both flanks.
+   */
   private static double trimError(Solid solid) {
     Piece piece = solid.piece();
     DigitSurface digit = piece.digit();
-    SkinFoot foot = new SkinFoot(digit);
+    SkinFoot skin = new SkinFoot(digit);
+    CarrierFoot carrier = new CarrierFoot(piece);
     TriangleMesh mesh = solid.mesh();
     double worst = 0;
     int first = solid.crest();
     for (int k = 0; k < solid.firstLoop(); k++) {
       int v = first + k;
-      foot.find(mesh.x(v), mesh.y(v), mesh.z(v), solid.angle(k), solid.station(k));
-      double s = foot.station();
+      double s;
+      double girth;
+      if (piece.bridge().uniformAt(solid.station(k))) {
+        skin.find(mesh.x(v), mesh.y(v), mesh.z(v), solid.angle(k), solid.station(k));
+        s = skin.station();
+        girth = skin.girth();
+      } else {
+        carrier.find(mesh.vertex(v), solid.angle(k), solid.station(k));
+        s = carrier.station();
+        girth = carrier.girth();
+      }
       if (s > piece.outline().flankStart() && s < piece.outline().flankEnd()) {
-        Slice slice = digit.slice(s);
-        double trim = piece.outline().wrap() / 2 * slice.circumference();
-        worst = Math.max(worst, Math.abs(Math.abs(foot.girth()) - trim));
+        double trim = piece.outline().wrap() / 2 * digit.circumference(s);
+        worst = Math.max(worst, Math.abs(Math.abs(girth) - trim));
       }
     }
     return worst;

@@ -12,6 +12,8 @@ import org.midlateral.digit.DigitSurface;
  * @param outline its finished edge in the unrolled plane, girth counted from its own midline
  * @param dorsal whether its midline is the dorsal one instead of the volar one
  * @param gap from skin to inner surface, girth always counted from the volar midline
+ * @param bridge what of that gap bridges waists of the finger; the finished edge is measured
+ *     square to the skin raised by it
  * @param wall thickness (mm)
  * @param raised what stands on its outside, if anything does
  */
@@ -21,13 +23,15 @@ public record Piece(
     Outline outline,
     boolean dorsal,
     GapField gap,
+    GapField bridge,
     double wall,
     Optional<Raised> raised) {
 
   /** A piece with nothing on its outside. */
   public Piece(
       String name, DigitSurface digit, Outline outline, boolean dorsal, GapField gap, double wall) {
-    this(name, digit, outline, dorsal, gap, wall, Optional.empty());
+    this(
+        name, digit, outline, dorsal, gap, GapField.uniform(0), wall, Optional.empty());
   }
 
   /**
@@ -41,17 +45,28 @@ public record Piece(
 
   /** The same piece with another gap field. */
   public Piece withGap(GapField other) {
-    return new Piece(name, digit, outline, dorsal, other, wall, raised);
+    return new Piece(name, digit, outline, dorsal, other, bridge, wall, raised);
+  }
+
+  /** The same piece raised over waists of the finger, and its edge with it. */
+  public Piece bridged(GapField rise) {
+    return new Piece(
+        name, digit, outline, dorsal, gap.plus(rise), bridge.plus(rise), wall, raised);
+  }
+
+  /** The same piece whose edge is measured square to the skin raised by a field. */
+  public Piece withBridge(GapField other) {
+    return new Piece(name, digit, outline, dorsal, gap, other, wall, raised);
   }
 
   /** The same piece with another outline. */
   public Piece withOutline(Outline other) {
-    return new Piece(name, digit, other, dorsal, gap, wall, raised);
+    return new Piece(name, digit, other, dorsal, gap, bridge, wall, raised);
   }
 
   /** The same piece with something raised on its outside. */
   public Piece withRaised(Raised other) {
-    return new Piece(name, digit, outline, dorsal, gap, wall, Optional.of(other));
+    return new Piece(name, digit, outline, dorsal, gap, bridge, wall, Optional.of(other));
   }
 
   /** The mirror image: the same piece of the other hand. The skin's sections are symmetric. */
@@ -62,6 +77,7 @@ public record Piece(
         outline.mirrored(),
         dorsal,
         gap.mirrored(),
+        bridge.mirrored(),
         wall,
         raised.map(Raised::mirrored));
   }

@@ -15,7 +15,6 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.piece.Piece;
-import org.midlateral.piece.Waist;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
 import org.midlateral.solid.Solid;
@@ -82,7 +81,6 @@ public record Orthosis(
   }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
-    Waist.requireRoom(piece);
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }

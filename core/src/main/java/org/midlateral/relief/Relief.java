@@ -12,6 +12,7 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.piece.Bridge;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Piece;
 
@@ -116,8 +117,8 @@ public record Relief(List<ReliefBubble> bubbles) {
     return field;
   }
 
-  /** The piece with its gap raised over the bubbles. */
+  /** The piece with its gap raised over the bubbles, laid over the finger's waists. */
   public Piece over(Piece piece) {
-    return piece.withGap(piece.gap().plus(field()));
+    return Bridge.laid(piece.withGap(piece.gap().plus(field())));
   }
 }

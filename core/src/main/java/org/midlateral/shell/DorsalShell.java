@@ -7,6 +7,7 @@ import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.piece.Bridge;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
@@ -19,6 +20,9 @@ public final class DorsalShell {
 
   /** Girth left between the two steps over the dorsum (mm). */
   private static final double LEAST_DORSUM = 2;
+
+  /** The usual wall is the trough's up to this (mm); a thicker one needs more girth for its step. */
+  private static final double MOST_WALL = 1.6;
 
   /** Distance of the mark from the rim (mm). */
   private static final double MARK_INSET = 1;
@@ -36,18 +40,29 @@ public final class DorsalShell {
       throws DesignRefused {
     DorsalShellDesign shell = design.dorsalShell();
     Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
-    double wall = shell.wall().orElse(bare.wall());
+    double wall = wall(shell, bare);
     double onTop = bare.wall() + shell.fitGap();
     requireStepUp(design, onTop);
     double rim = shell.fitGap();
-    double height = highest(bare, outline, digit) + onTop - shell.clearance();
-    double width = OverlapStep.width(height, wall);
-    requireRoom(outline, digit, rim + width);
-    GapField own = GapField.uniform(shell.clearance()).plus(relief.field());
+    double top = highest(bare, outline, digit) + onTop;
+    double room = room(outline, digit) - rim;
+    double width = Math.min(room, OverlapStep.width(top - shell.clearance(), wall));
+    double clearance = Math.max(shell.clearance(), top - OverlapStep.height(width, wall, radius(outline, digit)));
+    GapField own = GapField.uniform(clearance).plus(relief.field());
+    Piece trough = relief.over(bare);
     GapField gap =
+        new OverlapStep(digit, bare.outline().wrap(), own, trough.gap(), onTop, rim, width);
+    GapField under =
         new OverlapStep(
-            digit, bare.outline().wrap(), own, relief.over(bare).gap(), onTop, rim, width);
-    Piece plain = new Piece(NAME, digit, outline, true, gap, wall);
+            digit,
+            bare.outline().wrap(),
+            GapField.uniform(0),
+            trough.bridge(),
+            0,
+            rim,
+            width);
+    Piece plain =
+        Bridge.laid(new Piece(NAME, digit, outline, true, gap, wall).withBridge(under));
     double inset = wall + MARK_INSET;
     return plain.withRaised(
         new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));
@@ -88,26 +103,26 @@ public final class DorsalShell {
     }
   }
 
-  private static void requireRoom(Outline outline, DigitSurface digit, double step)
-      throws DesignRefused {
+  /** The wall asked for; else the trough's, as far as a step over its rim has room (mm). */
+  private static double wall(DorsalShellDesign shell, Piece bare) {
+    return shell.wall().orElse(Math.min(MOST_WALL, bare.wall()));
+  }
+
+  /** Girth that a step may take on either side (mm). */
+  private static double room(Outline outline, DigitSurface digit) {
+    double least = Double.POSITIVE_INFINITY;
     for (double s = outline.proximal(); s <= outline.distal(); s += 0.5) {
-      double dorsum = outline.wrap() * digit.circumference(s) - 2 * step;
-      if (dorsum < LEAST_DORSUM) {
-        throw new DesignRefused(
-            Finding.refusal(
-                "dorsal-shell-step",
-                "dorsal-shell.clearance",
-                String.format(
-                    Locale.ROOT,
-                    "The shell's step over the trough's rim takes %.1f mm of girth on each side and"
-                        + " leaves %.1f mm over the dorsum, and at least %.0f mm is needed; make"
-                        + " trough.liner or trough.wall thinner, or dorsal-shell.clearance larger.",
-                    step,
-                    dorsum,
-                    LEAST_DORSUM),
-                dorsum,
-                LEAST_DORSUM));
-      }
+      least = Math.min(least, outline.wrap() * digit.circumference(s));
     }
+    return (least - LEAST_DORSUM) / 2;
+  }
+
+  /** The largest mean radius under the shell (mm). */
+  private static double radius(Outline outline, DigitSurface digit) {
+    double most = 0;
+    for (double s = outline.proximal(); s <= outline.distal(); s += 0.5) {
+      most = Math.max(most, digit.circumference(s) / (2 * Math.PI));
+    }
+    return most;
   }
 }

@@ -27,6 +27,15 @@ record OverlapStep(
     implements GapField {
   private static final double STEP = 1e-5;
 
+  /** Width over height of a step of nearly 45 degrees. */
+  private static final double STEEPEST = 2.05;
+
+  /** The outside of the step's foot bends in with this radius at least (mm). */
+  private static final double FOOT = 1.3;
+
+  /** Of the skin's mean curvature so much is left where a section is flattest beside the joint. */
+  private static final double ROUND = 0.7;
+
   @Override
   public void jet(double girth, double station, double[] jet) {
     double past = past(girth, station);
@@ -101,15 +110,27 @@ record OverlapStep(
   }
 
   /**
-   * The shortest width whose step is no steeper than 45 degrees and whose foot does not fold the
-   * wall that is laid on it.
+   * The usual width: no steeper than 45 degrees, and bending in at its foot with a radius of more
+   * than twice the wall.
    *
    * @param height of the step (mm)
    * @param wall of the shell (mm)
    */
   static double width(double height, double wall) {
-    // Steepest slope 2 h/w; least radius of the foot w²/4h, more than twice the wall, so that the
-    // triangles on the outside are not squeezed together.
-    return Math.max(2.05 * height, Math.sqrt(4 * height * 2.2 * wall));
+    // Steepest slope 2 h/w; least radius of the foot w²/4h.
+    return Math.max(STEEPEST * height, Math.sqrt(4 * height * 2.2 * wall));
+  }
+
+  /**
+   * The highest step that fits a width: no steeper than 45 degrees, its foot bending in no more
+   * than the wall can follow. The skin's own roundness takes up a part of that bend.
+   *
+   * @param width (mm)
+   * @param wall of the shell (mm)
+   * @param radius of the section that the step lies on (mm)
+   */
+  static double height(double width, double wall, double radius) {
+    double bend = 1 / (wall + FOOT) + ROUND / radius;
+    return Math.min(width / STEEPEST, width * width * bend / 4);
   }
 }

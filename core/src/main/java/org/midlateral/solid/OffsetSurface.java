@@ -23,7 +23,7 @@ public final class OffsetSurface {
   }
 
   /** The skin's angle for an angle from the piece's own midline (rad), between -pi and pi. */
-  double skinAngle(double own) {
+  public double skinAngle(double own) {
     double t = own + turn;
     return t > Math.PI ? t - 2 * Math.PI : t;
   }
@@ -33,7 +33,7 @@ public final class OffsetSurface {
    *
    * @param girth along the slice (mm)
    */
-  double ownAngle(Slice slice, double girth) {
+  public double ownAngle(Slice slice, double girth) {
     if (turn == 0) {
       return slice.angle(girth);
     }

@@ -26,11 +26,18 @@ final class RimSeat {
 
   private static final double STEP = 1e-4;
 
+  /** Half of the step along the edge that its tangent is taken from (mm). */
+  private static final double ALONG = 1e-4;
+
   /** Over the pulp, where its sections are this much smaller than the tip's, the pole is near. */
   private static final double NEAR_POLE = 0.7;
 
   private final Piece piece;
   private final OffsetSurface surface;
+
+  /** The skin, raised where the piece bridges it: the edge is measured square to it. */
+  private final OffsetSurface carrier;
+
   private final double radius;
 
   private final double[] target = new double[18];
@@ -47,6 +54,7 @@ final class RimSeat {
   RimSeat(Piece piece, OffsetSurface surface) {
     this.piece = piece;
     this.surface = surface;
+    this.carrier = new OffsetSurface(piece.withGap(piece.bridge()));
     this.radius = piece.wall() / 2;
   }
 
@@ -122,6 +130,9 @@ final class RimSeat {
     }
     cross(target, 3, target, 6, normal, 0);
     unit(normal, 0);
+    if (!isLevelZero(at)) {
+      raise(girth, at, direction);
+    }
     cross(normal, 0, tangent, 0, move, 0);
     unit(move, 0);
     for (int k = 0; k < 3; k++) {
@@ -130,6 +141,27 @@ final class RimSeat {
     angle = piece.dorsal() ? t - Math.copySign(Math.PI, t) : t;
     station = at;
     System.arraycopy(target, 0, skin, 0, 18);
+  }
+
+  private boolean isLevelZero(double at) {
+    return piece.bridge().uniformAt(at) && piece.bridge().at(0, at) == 0;
+  }
+
+  /** Takes point, normal and tangent from the carrier instead of the skin. */
+  private void raise(double girth, double at, double[] direction) {
+    double size = Math.hypot(direction[0], direction[1]) / ALONG;
+    double[] there = new double[18];
+    for (int i = -1; i <= 1; i++) {
+      double s = at + i * direction[1] / size;
+      Slice slice = piece.digit().slice(s);
+      double own = surface.ownAngle(slice, girth + i * direction[0] / size);
+      carrier.at(slice, own, piece.bridge().uniformAt(s), there, i + 1);
+    }
+    for (int k = 0; k < 3; k++) {
+      target[k] = there[6 + k];
+      normal[k] = there[9 + k];
+      tangent[k] = there[12 + k] - there[k];
+    }
   }
 
   /** Distance, along the skin, from crest to target; written as the next move. */

@@ -1,0 +1,123 @@
+package org.midlateral.piece;
+
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+
+/**
+ * The inner surface of a piece along the finger: its curves of constant share of the girth, each
+ * developed into a plane, so that lengths along it stay and it bends there as it bends in space
+ * towards and away from the finger.
+ */
+final class Meridians {
+  private final Piece piece;
+  private final double[] station;
+  private final Slice[] slice;
+  private final double[] skin = new double[18];
+  private final double[] gap = new double[3];
+
+  /**
+   * Over a length of the finger.
+   *
+   * @param station places along it, increasing (mm)
+   */
+  Meridians(Piece piece, double[] station) {
+    this.piece = piece;
+    this.station = station;
+    this.slice = new Slice[station.length];
+    DigitSurface digit = piece.digit();
+    for (int i = 0; i < station.length; i++) {
+      slice[i] = digit.slice(station[i]);
+    }
+  }
+
+  /**
+   * A curve in its plane, its ends level.
+   *
+   * @param x along it (mm)
+   * @param y away from the finger (mm)
+   * @param skinSlope angle of the skin under each point (rad)
+   * @param off distance of each point from the skin (mm)
+   */
+  record Curve(double[] x, double[] y, double[] skinSlope, double[] off) {
+
+    /** How sharply it bends in at an inner point (1/mm), by its neighbours. */
+    double bend(int i) {
+      double ax = x[i] - x[i - 1];
+      double ay = y[i] - y[i - 1];
+      double bx = x[i + 1] - x[i];
+      double by = y[i + 1] - y[i];
+      double turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+      return 2 * turn / (Math.hypot(ax, ay) + Math.hypot(bx, by));
+    }
+  }
+
+  /**
+   * The curve at a share of the half girth.
+   *
+   * @param share from the volar midline (0) to the dorsal one (1 or -1)
+   */
+  Curve at(double share) {
+    int n = station.length;
+    double[] point = new double[3 * n];
+    double[] normal = new double[3 * n];
+    double[] off = new double[n];
+    for (int i = 0; i < n; i++) {
+      double girth = share * slice[i].circumference() / 2;
+      slice[i].jet(slice[i].angle(girth), skin);
+      piece.gap().jet(girth, station[i], gap);
+      off[i] = gap[0];
+      cross(skin, normal, 3 * i);
+      System.arraycopy(skin, 0, point, 3 * i, 3);
+    }
+    double[] x = new double[n];
+    double[] y = new double[n];
+    double[] slope = new double[n];
+    double turned = 0;
+    double sx = 0;
+    double sy = 0;
+    for (int i = 0; i < n; i++) {
+      if (i > 0) {
+        double length = 0;
+        double turn = 0;
+        for (int k = 0; k < 3; k++) {
+          double d = point[3 * i + k] - point[3 * i - 3 + k];
+          length += d * d;
+          turn += d * (normal[3 * i + k] - normal[3 * i - 3 + k]);
+        }
+        length = Math.sqrt(length);
+        double half = turn / length / 2;
+        sx += length * Math.cos(turned - half);
+        sy += length * Math.sin(turned - half);
+        turned -= 2 * half;
+      }
+      slope[i] = turned;
+      x[i] = sx - off[i] * Math.sin(turned);
+      y[i] = sy + off[i] * Math.cos(turned);
+    }
+    return level(x, y, slope, off);
+  }
+
+  private static Curve level(double[] x, double[] y, double[] slope, double[] off) {
+    int last = x.length - 1;
+    double tilt = Math.atan2(y[last] - y[0], x[last] - x[0]);
+    double cos = Math.cos(tilt);
+    double sin = Math.sin(tilt);
+    for (int i = 0; i <= last; i++) {
+      double along = x[i] * cos + y[i] * sin;
+      y[i] = y[i] * cos - x[i] * sin;
+      x[i] = along;
+      slope[i] -= tilt;
+    }
+    return new Curve(x, y, slope, off);
+  }
+
+  private static void cross(double[] jet, double[] out, int at) {
+    double nx = jet[4] * jet[8] - jet[5] * jet[7];
+    double ny = jet[5] * jet[6] - jet[3] * jet[8];
+    double nz = jet[3] * jet[7] - jet[4] * jet[6];
+    double size = Math.sqrt(nx * nx + ny * ny + nz * nz);
+    out[at] = nx / size;
+    out[at + 1] = ny / size;
+    out[at + 2] = nz / size;
+  }
+}
