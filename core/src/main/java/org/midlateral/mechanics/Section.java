@@ -25,6 +25,23 @@ public record Section(AreaMoments moments, double torsion, double shearArea, boo
     return new Section(moments, wall.torsion(), wall.shearArea(moments), wall.closed());
   }
 
+  /**
+   * The section of pieces that are bonded where they meet: all of their area as one, and closed
+   * where each meets the next, whatever holes there are in either.
+   *
+   * @param pieces the loops of each
+   */
+  public static Section bonded(List<List<Loop>> pieces) {
+    List<Loop> all = pieces.stream().flatMap(List::stream).toList();
+    AreaMoments moments = AreaMoments.of(all);
+    if (moments.area() == 0) {
+      return NONE;
+    }
+    WallSweep tube = WallSweep.tube(pieces);
+    return new Section(
+        moments, tube.torsion(), new WallSweep(all).shearArea(moments), tube.closed());
+  }
+
   /** This piece and another that slips on it: the sums of each one's own. */
   public Section slippingWith(Section other) {
     if (other.moments.area() == 0) {

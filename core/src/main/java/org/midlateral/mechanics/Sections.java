@@ -1,6 +1,5 @@
 package org.midlateral.mechanics;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.solid.Solid;
@@ -41,10 +40,9 @@ public final class Sections {
 
   /** The section of the loops of each solid, cut before. */
   public static Section joined(List<List<Loop>> pieces, Joining joining) {
-    if (joining == Joining.BONDED) {
-      List<Loop> all = new ArrayList<>();
-      pieces.forEach(all::addAll);
-      Section whole = Section.of(all);
+    List<List<Loop>> there = pieces.stream().filter(loops -> !loops.isEmpty()).toList();
+    if (joining == Joining.BONDED && there.size() > 1) {
+      Section whole = Section.bonded(there);
       if (whole.closed()) {
         return whole;
       }

@@ -18,6 +18,13 @@ import java.util.List;
  */
 final class WallSweep {
   private static final int WEDGES = 720;
+
+  /** Pieces that lie edge to edge may leave so many wedges empty between them. */
+  private static final int SEAM = 4;
+
+  /** Wedges that a round rim takes: half a wall of 1.6 mm at a radius of 9 mm. */
+  private static final int RIM = 10;
+
   private static final double TURN = 2 * Math.PI / WEDGES;
 
   /** Cosine and sine of the direction at which each wedge begins; the first is dorsal. */
@@ -32,11 +39,86 @@ final class WallSweep {
 
   /** Sweeps a section; the pole is the centreline, y = n = 0. */
   WallSweep(List<Loop> loops) {
+    sweep(loops);
+    measure();
+  }
+
+  private WallSweep() {}
+
+  /**
+   * Sweeps the section of bonded pieces. An empty stretch between two places of one piece is a
+   * hole, past which the shear flows as it does beside it: the wall goes on there as thick as its
+   * neighbours. One between two pieces is open, unless it is no wider than {@value #SEAM} wedges,
+   * which meshes of pieces that lie edge to edge may leave.
+   *
+   * @param pieces the loops of each
+   */
+  static WallSweep tube(List<List<Loop>> pieces) {
+    WallSweep whole = new WallSweep();
+    int[] owners = new int[WEDGES];
+    for (int p = 0; p < pieces.size(); p++) {
+      WallSweep own = new WallSweep();
+      own.sweep(pieces.get(p));
+      for (int k = 0; k < WEDGES; k++) {
+        owners[k] |= own.filled(k) ? 1 << p : 0;
+        whole.area[k] += own.area[k];
+        whole.momentY[k] += own.momentY[k];
+        whole.momentN[k] += own.momentN[k];
+      }
+    }
+    whole.bridge(owners);
+    whole.measure();
+    return whole;
+  }
+
+  /** Fills the empty stretches that are holes or seams. */
+  private void bridge(int[] owners) {
+    for (int first = 0; first < WEDGES; first++) {
+      int before = (first + WEDGES - 1) % WEDGES;
+      if (owners[first] != 0 || owners[before] == 0) {
+        continue;
+      }
+      int count = 1;
+      while (owners[(first + count) % WEDGES] == 0) {
+        count++;
+      }
+      int after = (first + count) % WEDGES;
+      if ((owners[before] & owners[after]) != 0 || count <= SEAM) {
+        fill(before, after, count);
+      }
+    }
+  }
+
+  /**
+   * A wall over an empty stretch and the round rims on either side of it, its area and radius
+   * leading evenly from one side to the other.
+   */
+  private void fill(int before, int after, int count) {
+    int from = (before + WEDGES - RIM) % WEDGES;
+    int to = (after + RIM) % WEDGES;
+    double radius = Math.hypot(momentY[from], momentN[from]) / area[from];
+    double radiusAfter = Math.hypot(momentY[to], momentN[to]) / area[to];
+    int steps = count + 2 * RIM + 1;
+    for (int i = 1; i < steps; i++) {
+      int k = (from + i) % WEDGES;
+      double share = (double) i / steps;
+      double direction = Math.PI / 2 + (k + 0.5) * TURN;
+      double at = radius + share * (radiusAfter - radius);
+      area[k] = area[from] + share * (area[to] - area[from]);
+      momentY[k] = area[k] * at * Math.cos(direction);
+      momentN[k] = area[k] * at * Math.sin(direction);
+    }
+  }
+
+  private void sweep(List<Loop> loops) {
     for (Loop loop : loops) {
       for (int i = 0; i < loop.size(); i++) {
         edge(loop.y(i), loop.n(i), loop.y(i + 1), loop.n(i + 1));
       }
     }
+  }
+
+  private void measure() {
     double[] radius = new double[WEDGES];
     for (int k = 0; k < WEDGES; k++) {
       if (filled(k)) {

@@ -111,7 +111,9 @@ public final class Bridge implements GapField {
     return Optional.of(new Bridge(piece, station, half, rise));
   }
 
-  /** From where to where some curve along the finger bends in too sharply; empty where none does. */
+  /**
+   * From where to where some curve along the finger bends in too sharply; empty where none does.
+   */
   private static double[] sharp(Piece piece, double[] station, int half, double bend) {
     Meridians meridians = new Meridians(piece, station);
     double from = Double.POSITIVE_INFINITY;
@@ -134,8 +136,7 @@ public final class Bridge implements GapField {
         piece.digit().creases().stream()
             .filter(s -> s > first + CLOSE && s < last - CLOSE)
             .flatMapToDouble(s -> DoubleStream.of(s - CLOSE, s + CLOSE));
-    return DoubleStream.concat(
-            Arrays.stream(stations(piece, first, last, LOOK)), creases)
+    return DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases)
         .sorted()
         .toArray();
   }
@@ -143,7 +144,8 @@ public final class Bridge implements GapField {
   /** Places evenly along the finger, each moved to a crease of the skin that is near. */
   private static double[] stations(Piece piece, double from, double to, double step) {
     int steps = (int) Math.ceil((to - from) / step);
-    DoubleStream even = IntStream.rangeClosed(0, steps).mapToDouble(i -> from + (to - from) * i / steps);
+    DoubleStream even =
+        IntStream.rangeClosed(0, steps).mapToDouble(i -> from + (to - from) * i / steps);
     return even.map(s -> atCrease(piece.digit(), s, (to - from) / steps / 2)).distinct().toArray();
   }
 

@@ -12,8 +12,8 @@ import org.midlateral.digit.DigitSurface;
  * @param outline its finished edge in the unrolled plane, girth counted from its own midline
  * @param dorsal whether its midline is the dorsal one instead of the volar one
  * @param gap from skin to inner surface, girth always counted from the volar midline
- * @param bridge what of that gap bridges waists of the finger; the finished edge is measured
- *     square to the skin raised by it
+ * @param bridge what of that gap bridges waists of the finger; the finished edge is measured square
+ *     to the skin raised by it
  * @param wall thickness (mm)
  * @param raised what stands on its outside, if anything does
  */
@@ -30,8 +30,7 @@ public record Piece(
   /** A piece with nothing on its outside. */
   public Piece(
       String name, DigitSurface digit, Outline outline, boolean dorsal, GapField gap, double wall) {
-    this(
-        name, digit, outline, dorsal, gap, GapField.uniform(0), wall, Optional.empty());
+    this(name, digit, outline, dorsal, gap, GapField.uniform(0), wall, Optional.empty());
   }
 
   /**
@@ -50,8 +49,7 @@ public record Piece(
 
   /** The same piece raised over waists of the finger, and its edge with it. */
   public Piece bridged(GapField rise) {
-    return new Piece(
-        name, digit, outline, dorsal, gap.plus(rise), bridge.plus(rise), wall, raised);
+    return new Piece(name, digit, outline, dorsal, gap.plus(rise), bridge.plus(rise), wall, raised);
   }
 
   /** The same piece whose edge is measured square to the skin raised by a field. */

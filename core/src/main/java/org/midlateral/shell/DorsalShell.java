@@ -21,7 +21,9 @@ public final class DorsalShell {
   /** Girth left between the two steps over the dorsum (mm). */
   private static final double LEAST_DORSUM = 2;
 
-  /** The usual wall is the trough's up to this (mm); a thicker one needs more girth for its step. */
+  /**
+   * The usual wall is the trough's up to this (mm); a thicker one needs more girth for its step.
+   */
   private static final double MOST_WALL = 1.6;
 
   /** Distance of the mark from the rim (mm). */
@@ -47,22 +49,16 @@ public final class DorsalShell {
     double top = highest(bare, outline, digit) + onTop;
     double room = room(outline, digit) - rim;
     double width = Math.min(room, OverlapStep.width(top - shell.clearance(), wall));
-    double clearance = Math.max(shell.clearance(), top - OverlapStep.height(width, wall, radius(outline, digit)));
+    double clearance =
+        Math.max(shell.clearance(), top - OverlapStep.height(width, wall, radius(outline, digit)));
     GapField own = GapField.uniform(clearance).plus(relief.field());
     Piece trough = relief.over(bare);
     GapField gap =
         new OverlapStep(digit, bare.outline().wrap(), own, trough.gap(), onTop, rim, width);
     GapField under =
         new OverlapStep(
-            digit,
-            bare.outline().wrap(),
-            GapField.uniform(0),
-            trough.bridge(),
-            0,
-            rim,
-            width);
-    Piece plain =
-        Bridge.laid(new Piece(NAME, digit, outline, true, gap, wall).withBridge(under));
+            digit, bare.outline().wrap(), GapField.uniform(0), trough.bridge(), 0, rim, width);
+    Piece plain = Bridge.laid(new Piece(NAME, digit, outline, true, gap, wall).withBridge(under));
     double inset = wall + MARK_INSET;
     return plain.withRaised(
         new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));
