@@ -29,6 +29,12 @@ public final class Bridge implements GapField {
   /** Where the inner surface bends too sharply is looked for in such steps (mm). */
   private static final double LOOK = 0.4;
 
+  /** The other piece is looked for at so many places on either side. */
+  private static final int NEAR = 12;
+
+  /** The other piece may be nearer by this much (mm). */
+  private static final double SHORT = 0.02;
+
   /** And so close on either side of a crease of the skin (mm). */
   private static final double CLOSE = 0.06;
 
@@ -75,29 +81,47 @@ public final class Bridge implements GapField {
     }
   }
 
+  /**
+   * What a piece lies on beside the skin.
+   *
+   * @param gap of the inner surface of a piece under it
+   * @param distance to be kept from that surface (mm)
+   * @param share of the half girth, from the volar midline, up to which the other piece goes
+   */
+  public record Under(GapField gap, double distance, double share) {}
+
   /** The piece, laid over the waists of its finger. */
   public static Piece laid(Piece piece) {
-    return over(piece).map(piece::bridged).orElse(piece);
+    return over(piece, Optional.empty()).map(piece::bridged).orElse(piece);
   }
 
-  /** The bridge that a piece needs over the waists of its finger; none where it can follow them. */
-  public static Optional<Bridge> over(Piece piece) {
+  /** The piece, laid over the waists of its finger and over another piece. */
+  public static Piece laid(Piece piece, Under under) {
+    return over(piece, Optional.of(under)).map(piece::bridged).orElse(piece);
+  }
+
+  private static Optional<Bridge> over(Piece piece, Optional<Under> under) {
     double radius = piece.wall() + OUTSIDE + SPARE;
     int half = (int) Math.ceil(Math.min(1, piece.outline().wrap() + BESIDE) / COLUMN);
     double first = piece.outline().proximal() - radius;
     double last = Math.min(piece.outline().distal() + radius, piece.digit().tip());
-    double[] sharp = sharp(piece, withCreases(piece, first, last), half, 1 / radius);
+    double[] sharp = sharp(piece, under, withCreases(piece, first, last), half, 1 / radius);
     if (sharp.length == 0) {
       return Optional.empty();
     }
     double from = Math.max(first, sharp[0] - BEYOND * radius);
     double to = Math.min(last, sharp[1] + BEYOND * radius);
     double[] station = stations(piece, from, to, STEP);
-    Meridians meridians = new Meridians(piece, station);
+    Meridians meridians = new Meridians(piece.digit(), station);
     double[] rise = new double[3 * station.length * (2 * half + 1)];
     for (int j = -half; j <= half; j++) {
-      Meridians.Curve curve = meridians.at(share(piece.dorsal(), j * COLUMN));
-      Closing closing = Closing.of(curve, radius);
+      double share = share(piece.dorsal(), j * COLUMN);
+      Meridians.Curve curve = meridians.at(share, piece.gap());
+      Closing closing =
+          under
+              .filter(u -> Math.abs(share) <= u.share())
+              .map(u -> Closing.over(curve, meridians.at(share, u.gap()), u.distance(), radius))
+              .orElseGet(() -> Closing.of(curve, radius));
       double[] column = new double[station.length];
       for (int i = 0; i < column.length; i++) {
         double inside = Math.min(station[i] - from, to - station[i]) - END;
@@ -112,16 +136,26 @@ public final class Bridge implements GapField {
   }
 
   /**
-   * From where to where some curve along the finger bends in too sharply; empty where none does.
+   * From where to where some curve along the finger bends in too sharply, or comes too near to what
+   * it lies on; empty where none does.
    */
-  private static double[] sharp(Piece piece, double[] station, int half, double bend) {
-    Meridians meridians = new Meridians(piece, station);
+  private static double[] sharp(
+      Piece piece, Optional<Under> under, double[] station, int half, double bend) {
+    Meridians meridians = new Meridians(piece.digit(), station);
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     for (int j = -half; j <= half; j += COARSE) {
-      Meridians.Curve curve = meridians.at(share(piece.dorsal(), j * COLUMN));
+      double share = share(piece.dorsal(), j * COLUMN);
+      Meridians.Curve curve = meridians.at(share, piece.gap());
+      Optional<Meridians.Curve> below =
+          under.filter(u -> Math.abs(share) <= u.share()).map(u -> meridians.at(share, u.gap()));
       for (int i = 1; i + 1 < station.length; i++) {
-        if (curve.bend(i) > bend) {
+        int place = i;
+        boolean near =
+            below.isPresent()
+                && curve.distance(place, below.get(), NEAR)
+                    < under.orElseThrow().distance() - SHORT;
+        if (near || curve.bend(i) > bend) {
           from = Math.min(from, station[i]);
           to = Math.max(to, station[i]);
         }

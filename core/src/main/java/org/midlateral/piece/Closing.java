@@ -30,7 +30,7 @@ final class Closing {
   private final double start;
   private final double[] spline;
 
-  private Closing(double[] x, double[] y, double radius) {
+  private Closing(double[] x, double radius) {
     this.radius = radius;
     double from = Arrays.stream(x).min().orElseThrow();
     double to = Arrays.stream(x).max().orElseThrow();
@@ -38,19 +38,27 @@ final class Closing {
     this.first = from - BEYOND * radius;
     this.centre = new double[(int) ((to - from + 2 * BEYOND * radius) / STEP) + 1];
     Arrays.fill(centre, Double.NEGATIVE_INFINITY);
-    for (int i = 0; i < x.length; i++) {
-      for (int k = low(x[i]); k <= high(x[i]); k++) {
-        double off = first + k * STEP - x[i];
-        centre[k] = Math.max(centre[k], y[i] + Math.sqrt(radius * radius - off * off));
-      }
-    }
     this.start = from - 2 * KNOT;
     this.spline = new double[(int) Math.ceil((to - from) / KNOT) + 5];
+  }
+
+  /** Keeps the disc's centre so far off some points (mm). */
+  private void rest(double[] x, double[] y, double distance) {
+    for (int i = 0; i < x.length; i++) {
+      for (int k = low(x[i], distance); k <= high(x[i], distance); k++) {
+        double off = first + k * STEP - x[i];
+        centre[k] = Math.max(centre[k], y[i] + Math.sqrt(distance * distance - off * off));
+      }
+    }
+  }
+
+  private Closing joined() {
     for (int k = 0; k < spline.length; k++) {
       // The quasi-interpolant of fourth order: it takes nothing off an even bend.
       double here = start + k * KNOT;
       spline[k] = (8 * edge(here) - edge(here - KNOT) - edge(here + KNOT)) / 6;
     }
+    return this;
   }
 
   /**
@@ -60,21 +68,36 @@ final class Closing {
    * @param radius of the disc (mm)
    */
   static Closing of(Meridians.Curve curve, double radius) {
-    return new Closing(curve.x(), curve.y(), radius);
+    Closing closing = new Closing(curve.x(), radius);
+    closing.rest(curve.x(), curve.y(), radius);
+    return closing.joined();
   }
 
-  private int low(double x) {
-    return Math.max(0, (int) Math.ceil((x - radius - first) / STEP));
+  /**
+   * The same, nowhere nearer to a curve that lies under it than a distance (mm).
+   *
+   * @param under with as many points, at the same places
+   */
+  static Closing over(
+      Meridians.Curve curve, Meridians.Curve under, double distance, double radius) {
+    Closing closing = new Closing(curve.x(), radius);
+    closing.rest(curve.x(), curve.y(), radius);
+    closing.rest(under.x(), under.y(), radius + distance);
+    return closing.joined();
   }
 
-  private int high(double x) {
-    return Math.min(centre.length - 1, (int) Math.floor((x + radius - first) / STEP));
+  private int low(double x, double reach) {
+    return Math.max(0, (int) Math.ceil((x - reach - first) / STEP));
+  }
+
+  private int high(double x, double reach) {
+    return Math.min(centre.length - 1, (int) Math.floor((x + reach - first) / STEP));
   }
 
   /** Lower edge of all that the discs cover (mm). */
   private double edge(double x) {
     double edge = Double.POSITIVE_INFINITY;
-    for (int k = low(x); k <= high(x); k++) {
+    for (int k = low(x, radius); k <= high(x, radius); k++) {
       double off = first + k * STEP - x;
       edge = Math.min(edge, centre[k] - Math.sqrt(radius * radius - off * off));
     }

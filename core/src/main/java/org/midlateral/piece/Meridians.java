@@ -4,12 +4,11 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 
 /**
- * The inner surface of a piece along the finger: its curves of constant share of the girth, each
- * developed into a plane, so that lengths along it stay and it bends there as it bends in space
- * towards and away from the finger.
+ * Surfaces over the skin along the finger: their curves of constant share of the girth, each
+ * developed into a plane, so that lengths along the skin stay and it bends there as it bends in
+ * space towards and away from the finger.
  */
 final class Meridians {
-  private final Piece piece;
   private final double[] station;
   private final Slice[] slice;
   private final double[] skin = new double[18];
@@ -20,18 +19,16 @@ final class Meridians {
    *
    * @param station places along it, increasing (mm)
    */
-  Meridians(Piece piece, double[] station) {
-    this.piece = piece;
+  Meridians(DigitSurface digit, double[] station) {
     this.station = station;
     this.slice = new Slice[station.length];
-    DigitSurface digit = piece.digit();
     for (int i = 0; i < station.length; i++) {
       slice[i] = digit.slice(station[i]);
     }
   }
 
   /**
-   * A curve in its plane, its ends level.
+   * A curve in its plane, the skin's ends level.
    *
    * @param x along it (mm)
    * @param y away from the finger (mm)
@@ -49,14 +46,24 @@ final class Meridians {
       double turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
       return 2 * turn / (Math.hypot(ax, ay) + Math.hypot(bx, by));
     }
+
+    /** The least distance from a point to those of another curve near it (mm). */
+    double distance(int i, Curve other, int near) {
+      double least = Double.POSITIVE_INFINITY;
+      for (int k = Math.max(0, i - near); k <= Math.min(x.length - 1, i + near); k++) {
+        least = Math.min(least, Math.hypot(x[i] - other.x[k], y[i] - other.y[k]));
+      }
+      return least;
+    }
   }
 
   /**
    * The curve at a share of the half girth.
    *
    * @param share from the volar midline (0) to the dorsal one (1 or -1)
+   * @param field distance from the skin
    */
-  Curve at(double share) {
+  Curve at(double share, GapField field) {
     int n = station.length;
     double[] point = new double[3 * n];
     double[] normal = new double[3 * n];
@@ -64,7 +71,7 @@ final class Meridians {
     for (int i = 0; i < n; i++) {
       double girth = share * slice[i].circumference() / 2;
       slice[i].jet(slice[i].angle(girth), skin);
-      piece.gap().jet(girth, station[i], gap);
+      field.jet(girth, station[i], gap);
       off[i] = gap[0];
       cross(skin, normal, 3 * i);
       System.arraycopy(skin, 0, point, 3 * i, 3);
@@ -91,22 +98,17 @@ final class Meridians {
         turned -= 2 * half;
       }
       slope[i] = turned;
-      x[i] = sx - off[i] * Math.sin(turned);
-      y[i] = sy + off[i] * Math.cos(turned);
+      x[i] = sx;
+      y[i] = sy;
     }
-    return level(x, y, slope, off);
-  }
-
-  private static Curve level(double[] x, double[] y, double[] slope, double[] off) {
-    int last = x.length - 1;
-    double tilt = Math.atan2(y[last] - y[0], x[last] - x[0]);
+    double tilt = Math.atan2(sy, sx);
     double cos = Math.cos(tilt);
     double sin = Math.sin(tilt);
-    for (int i = 0; i <= last; i++) {
-      double along = x[i] * cos + y[i] * sin;
-      y[i] = y[i] * cos - x[i] * sin;
-      x[i] = along;
+    for (int i = 0; i < n; i++) {
       slope[i] -= tilt;
+      double along = x[i] * cos + y[i] * sin;
+      y[i] = y[i] * cos - x[i] * sin + off[i] * Math.cos(slope[i]);
+      x[i] = along - off[i] * Math.sin(slope[i]);
     }
     return new Curve(x, y, slope, off);
   }

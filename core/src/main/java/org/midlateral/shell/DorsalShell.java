@@ -58,7 +58,10 @@ public final class DorsalShell {
     GapField under =
         new OverlapStep(
             digit, bare.outline().wrap(), GapField.uniform(0), trough.bridge(), 0, rim, width);
-    Piece plain = Bridge.laid(new Piece(NAME, digit, outline, true, gap, wall).withBridge(under));
+    Piece plain =
+        Bridge.laid(
+            new Piece(NAME, digit, outline, true, gap, wall).withBridge(under),
+            new Bridge.Under(trough.gap(), onTop, bare.outline().wrap()));
     double inset = wall + MARK_INSET;
     return plain.withRaised(
         new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));

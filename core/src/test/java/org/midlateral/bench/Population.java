@@ -81,7 +81,7 @@ public final class Population {
     Map<String, Integer> codes = new TreeMap<>();
     long start = System.nanoTime();
     int[] counts = new int[2];
-    IntStream.range(0, fingers)
+    IntStream.range(Integer.getInteger("population.from", 0), fingers)
         .parallel()
         .forEach(
             i -> {
@@ -92,7 +92,14 @@ public final class Population {
                 count(codes, counts, "input: " + read.errors().get(0).key(), false, null);
                 return;
               }
-              Product product = Product.make(read.order(), read.cautions());
+              Product product;
+              try {
+                product = Product.make(read.order(), read.cautions());
+              } catch (RuntimeException e) {
+                String told = design + " " + i + " " + e + " " + finger.entries();
+                count(codes, counts, "defect", true, told);
+                return;
+              }
               if (product.ok()) {
                 keep(design, i, product);
               }

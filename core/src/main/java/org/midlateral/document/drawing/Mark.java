@@ -41,7 +41,7 @@ public sealed interface Mark {
   /**
    * A line of text.
    *
-   * @param text without line breaks
+   * @param text without line breaks; signs that the typeface lacks become its replacement sign
    * @param at the start, middle or end of its baseline
    * @param size of the type (mm)
    * @param bold whether it is bold
@@ -49,7 +49,11 @@ public sealed interface Mark {
    * @param turn of the baseline, counter-clockwise (degrees)
    */
   record TextLabel(String text, PointMark at, double size, boolean bold, Anchor anchor, double turn)
-      implements Mark {}
+      implements Mark {
+    public TextLabel {
+      text = Typeface.of(bold).shown(text);
+    }
+  }
 
   /** A point of a baseline. */
   enum Anchor {

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -19,6 +20,16 @@ public enum Typeface {
 
   private static final Pattern TOGETHER =
       Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|in|N|kPa|mmHg)\\b|%)");
+
+  private static final char REPLACEMENT = '\ufffd';
+
+  /** Accents, joiners and the like. */
+  private static final Set<Integer> CHANGES_ANOTHER =
+      Set.of(
+          (int) Character.NON_SPACING_MARK,
+          (int) Character.ENCLOSING_MARK,
+          (int) Character.FORMAT,
+          (int) Character.SURROGATE);
 
   private final String resource;
   private final TrueTypeFont font;
@@ -46,6 +57,31 @@ public enum Typeface {
   }
 
   /**
+   * A text as it can be drawn: a sign that the typeface lacks becomes its replacement sign, and one
+   * that only changes the sign before it is left out.
+   */
+  public String shown(String text) {
+    if (text.codePoints().allMatch(this::has)) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (has(c)) {
+                shown.appendCodePoint(c);
+              } else if (!CHANGES_ANOTHER.contains(Character.getType(c))) {
+                shown.append(REPLACEMENT);
+              }
+            });
+    return shown.toString();
+  }
+
+  private boolean has(int codePoint) {
+    return glyphs.getGlyphId(codePoint) != 0;
+  }
+
+  /**
    * Width of a line of text (mm).
    *
    * @param text without line breaks
@@ -53,7 +89,7 @@ public enum Typeface {
    */
   public double width(String text, double size) {
     double units = 0;
-    for (int c : text.codePoints().toArray()) {
+    for (int c : shown(text).codePoints().toArray()) {
       try {
         units += font.getAdvanceWidth(glyphs.getGlyphId(c));
       } catch (IOException e) {

@@ -127,6 +127,7 @@ public final class Orders {
       CrossCheck.CrossChecked crossed = CrossCheck.check(settings);
       errors.addAll(crossed.errors());
       cautions.addAll(crossed.cautions());
+      cautions.addAll(SwapCheck.check(settings));
     }
     if (!errors.isEmpty()) {
       errors.sort(Comparator.comparingInt(InputError::line));
