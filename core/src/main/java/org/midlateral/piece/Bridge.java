@@ -38,6 +38,9 @@ public final class Bridge implements GapField {
   /** And so close on either side of a crease of the skin (mm). */
   private static final double CLOSE = 0.06;
 
+  /** Places nearer to each other are the same but for rounding (mm). */
+  private static final double APART = 1e-3;
+
   /** The places go on so far beyond where it does, over the disc's radius (1). */
   private static final double BEYOND = 3;
 
@@ -115,13 +118,12 @@ public final class Bridge implements GapField {
     Meridians meridians = new Meridians(piece.digit(), station);
     double[] rise = new double[3 * station.length * (2 * half + 1)];
     for (int j = -half; j <= half; j++) {
-      double share = share(piece.dorsal(), j * COLUMN);
-      Meridians.Curve curve = meridians.at(share, piece.gap());
-      Closing closing =
-          under
-              .filter(u -> Math.abs(share) <= u.share())
-              .map(u -> Closing.over(curve, meridians.at(share, u.gap()), u.distance(), radius))
-              .orElseGet(() -> Closing.of(curve, radius));
+      Pair pair = Pair.at(meridians, piece, under, j * COLUMN);
+      if (IntStream.range(1, station.length - 1).noneMatch(i -> pair.asks(i, 1 / radius))) {
+        continue;
+      }
+      Meridians.Curve curve = pair.curve();
+      Closing closing = pair.closing(radius);
       double[] column = new double[station.length];
       for (int i = 0; i < column.length; i++) {
         double inside = Math.min(station[i] - from, to - station[i]) - END;
@@ -145,17 +147,9 @@ public final class Bridge implements GapField {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     for (int j = -half; j <= half; j += COARSE) {
-      double share = share(piece.dorsal(), j * COLUMN);
-      Meridians.Curve curve = meridians.at(share, piece.gap());
-      Optional<Meridians.Curve> below =
-          under.filter(u -> Math.abs(share) <= u.share()).map(u -> meridians.at(share, u.gap()));
+      Pair pair = Pair.at(meridians, piece, under, j * COLUMN);
       for (int i = 1; i + 1 < station.length; i++) {
-        int place = i;
-        boolean near =
-            below.isPresent()
-                && curve.distance(place, below.get(), NEAR)
-                    < under.orElseThrow().distance() - SHORT;
-        if (near || curve.bend(i) > bend) {
+        if (pair.asks(i, bend)) {
           from = Math.min(from, station[i]);
           to = Math.max(to, station[i]);
         }
@@ -164,23 +158,63 @@ public final class Bridge implements GapField {
     return from > to ? new double[0] : new double[] {from, to};
   }
 
+  /**
+   * The inner surface along the finger, and what it lies on there.
+   *
+   * @param under empty beside the other piece
+   * @param distance to be kept from that (mm)
+   */
+  private record Pair(
+      Meridians.Curve curve, Optional<Meridians.Curve> under, double distance) {
+
+    static Pair at(Meridians meridians, Piece piece, Optional<Under> under, double own) {
+      double share = share(piece.dorsal(), own);
+      Optional<Under> there = under.filter(u -> Math.abs(share) <= u.share());
+      return new Pair(
+          meridians.at(share, piece.gap()),
+          there.map(u -> meridians.at(share, u.gap())),
+          there.map(Under::distance).orElse(0.0));
+    }
+
+    /** Whether a place bends in too sharply, or lies too near to what is under it. */
+    boolean asks(int i, double bend) {
+      return curve.bend(i) > bend
+          || under.isPresent() && curve.distance(i, under.get(), NEAR) < distance - SHORT;
+    }
+
+    Closing closing(double radius) {
+      return under
+          .map(below -> Closing.over(curve, below, distance, radius))
+          .orElseGet(() -> Closing.of(curve, radius));
+    }
+  }
+
   /** Places to look at: evenly along the finger, and close round each crease of the skin. */
   private static double[] withCreases(Piece piece, double first, double last) {
     DoubleStream creases =
         piece.digit().creases().stream()
             .filter(s -> s > first + CLOSE && s < last - CLOSE)
             .flatMapToDouble(s -> DoubleStream.of(s - CLOSE, s + CLOSE));
-    return DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases)
-        .sorted()
-        .toArray();
+    return apart(
+        DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases));
   }
 
   /** Places evenly along the finger, each moved to a crease of the skin that is near. */
   private static double[] stations(Piece piece, double from, double to, double step) {
     int steps = (int) Math.ceil((to - from) / step);
-    DoubleStream even =
-        IntStream.rangeClosed(0, steps).mapToDouble(i -> from + (to - from) * i / steps);
-    return even.map(s -> atCrease(piece.digit(), s, (to - from) / steps / 2)).distinct().toArray();
+    return apart(
+        IntStream.rangeClosed(0, steps)
+            .mapToDouble(i -> from + (to - from) * i / steps)
+            .map(s -> atCrease(piece.digit(), s, (to - from) / steps / 2)));
+  }
+
+  /** Places in their order, without those that are the same but for rounding. */
+  private static double[] apart(DoubleStream places) {
+    double[] sorted = places.sorted().toArray();
+    return IntStream.range(0, sorted.length)
+        .filter(i -> i == 0 || sorted[i] - sorted[i - 1] > APART)
+        .mapToDouble(i -> sorted[i])
+        .toArray();
   }
 
   private static double atCrease(DigitSurface digit, double station, double reach) {

@@ -11,7 +11,7 @@ import java.util.Arrays;
  */
 final class Closing {
   /** Distance between the disc's centres that are tried (mm). */
-  private static final double STEP = 0.025;
+  private static final double STEP = 0.05;
 
   /** Distance between the spline's knots (mm). */
   private static final double KNOT = 0.25;
@@ -47,7 +47,7 @@ final class Closing {
     for (int i = 0; i < x.length; i++) {
       for (int k = low(x[i], distance); k <= high(x[i], distance); k++) {
         double off = first + k * STEP - x[i];
-        centre[k] = Math.max(centre[k], y[i] + Math.sqrt(distance * distance - off * off));
+        centre[k] = Math.max(centre[k], y[i] + rise(distance, off));
       }
     }
   }
@@ -86,6 +86,11 @@ final class Closing {
     return closing.joined();
   }
 
+  /** Height of a circle over its middle (mm); at its ends rounding may lead outside. */
+  private static double rise(double radius, double off) {
+    return Math.sqrt(Math.max(0, radius * radius - off * off));
+  }
+
   private int low(double x, double reach) {
     return Math.max(0, (int) Math.ceil((x - reach - first) / STEP));
   }
@@ -99,7 +104,7 @@ final class Closing {
     double edge = Double.POSITIVE_INFINITY;
     for (int k = low(x, radius); k <= high(x, radius); k++) {
       double off = first + k * STEP - x;
-      edge = Math.min(edge, centre[k] - Math.sqrt(radius * radius - off * off));
+      edge = Math.min(edge, centre[k] - rise(radius, off));
     }
     return edge;
   }

@@ -96,9 +96,9 @@ record OverlapStep(
     }
     if (rise > 0) {
       trough.jet(girth, station, scratch);
-      // A sloping wall is thicker along the skin's normal than along its own.
-      double slope = scratch[1] * scratch[1] + scratch[2] * scratch[2];
-      gap += rise * (scratch[0] + onTop * Math.sqrt(1 + slope));
+      // A sloping wall is thicker along the skin's normal than along its own. What slopes along the
+      // finger is left to the bridge, which knows how the skin bends there.
+      gap += rise * (scratch[0] + onTop * Math.sqrt(1 + scratch[1] * scratch[1]));
     }
     return gap;
   }

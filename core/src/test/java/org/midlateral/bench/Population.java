@@ -96,6 +96,7 @@ public final class Population {
               try {
                 product = Product.make(read.order(), read.cautions());
               } catch (RuntimeException e) {
+                if (Boolean.getBoolean("population.told")) { e.printStackTrace(System.out); }
                 String told = design + " " + i + " " + e + " " + finger.entries();
                 count(codes, counts, "defect", true, told);
                 return;
