@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -31,7 +32,7 @@ final class CheckCommand implements Callable<Integer> {
     if (!read.ok()) {
       return talk.wrong(read, streams);
     }
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     if (talk.json()) {
       streams.out().print(FindingsJson.text(product.ok(), product.findings()));
     } else {

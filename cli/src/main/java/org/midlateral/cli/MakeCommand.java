@@ -12,6 +12,9 @@ import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.product.ProductReport;
+import org.midlateral.recipe.product.ProductWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -65,16 +68,16 @@ final class MakeCommand implements Callable<Integer> {
     } catch (FileProblem problem) {
       return failed(problem, streams);
     }
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     if (!partsOnly) {
-      product = product.withDocuments();
+      product = ProductRecipe.withDocuments(product);
     }
     if (!talk.json()) {
       talk.tell(product.findings(), streams);
     }
     if (!product.ok()) {
       if (talk.json()) {
-        streams.out().print(product.report(List.of(), Optional.empty()).json());
+        streams.out().print(ProductReport.of(product, List.of(), Optional.empty()).json());
       } else {
         streams.err().println(input.file() + ": refused; no part is written");
       }
@@ -88,7 +91,7 @@ final class MakeCommand implements Callable<Integer> {
     Report report;
     try {
       WholeFile.makeFolder(folder);
-      report = product.write(folder, formats.chosen(), force, reproducible);
+      report = ProductWriter.write(product, folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
       return failed(problem, streams);
     }
@@ -97,7 +100,7 @@ final class MakeCommand implements Callable<Integer> {
     } else {
       talk.say(folder + ": written", streams);
     }
-    tellFormer(product.files(formats.chosen()).keySet());
+    tellFormer(ProductWriter.files(product, formats.chosen()).keySet());
     return ExitStatus.DONE.code();
   }
 

@@ -19,6 +19,8 @@ import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.product.ProductWriter;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 
@@ -110,10 +112,10 @@ final class ExportJob extends SwingWorker<String, String> {
     try {
       publish("Making and inspecting the pieces");
       Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
-      product = Product.make(read.order(), read.cautions());
+      product = ProductRecipe.make(read.order(), read.cautions());
       if (product.ok()) {
         publish("Computing the mechanics and drawing the documents");
-        product = product.withDocuments();
+        product = ProductRecipe.withDocuments(product);
       }
     } finally {
       write();
@@ -123,7 +125,7 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     publish(WRITING);
     WholeFile.makeFolder(folder);
-    product.write(folder, force, false);
+    ProductWriter.write(product, folder, force, false);
     return "";
   }
 

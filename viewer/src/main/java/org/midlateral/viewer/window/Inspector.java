@@ -7,6 +7,7 @@ import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
 import org.midlateral.recipe.product.Documents;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.viewer.live.Worker;
 import org.midlateral.viewer.scene.Made;
 
@@ -36,7 +37,7 @@ final class Inspector implements AutoCloseable {
   }
 
   private static Inspected inspect(Made made) {
-    Product product = Product.make(made.view().orElseThrow().orthosis().order(), made.findings());
+    Product product = ProductRecipe.inspect(made.view().orElseThrow().orthosis(), made.findings());
     List<Finding> findings = new ArrayList<>(product.findings());
     if (product.ok()) {
       product.orthosis().map(Documents::findings).ifPresent(findings::addAll);
