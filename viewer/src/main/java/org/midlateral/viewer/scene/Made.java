@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Sections;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.solid.SkinMesh;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.stage.SurfaceShape;
@@ -40,14 +43,15 @@ public record Made(
       List<Landmark> landmarks,
       List<PieceShape> pieces,
       Sections sections) {
+    private static final int SKIN_AROUND = 72;
+    private static final double SKIN_STEP = 1;
+
+    /** How far the drawn finger goes on proximal of the palmar crease (mm). */
+    private static final double STUMP = 4;
+
     public MadeView {
       landmarks = List.copyOf(landmarks);
       pieces = List.copyOf(pieces);
-    }
-
-    /** Whether a piece has vents. */
-    public boolean isVented() {
-      return orthosis.solids().stream().anyMatch(s -> s.edgeVertices() > s.firstLoop());
     }
 
     static MadeView of(Orthosis orthosis) {
@@ -56,10 +60,15 @@ public record Made(
           CompletableFuture.supplyAsync(() -> Sections.of(orthosis.digit(), orthosis.solids()));
       return new MadeView(
           orthosis,
-          SurfaceShape.of(Skin.mesh(orthosis.digit(), -measured.palmarCreaseToWeb())),
+          SurfaceShape.of(skin(orthosis.digit(), -measured.palmarCreaseToWeb())),
           Landmark.of(measured, orthosis.digit()),
           orthosis.solids().stream().map(PieceShape::of).toList(),
           sections.join());
+    }
+
+    /** The skin, coarser than it is measured on: as many triangles as the eye needs. */
+    private static TriangleMesh skin(DigitSurface digit, double palmarCrease) {
+      return SkinMesh.of(digit, palmarCrease - STUMP, List.of(), SKIN_AROUND, SKIN_STEP).mesh();
     }
   }
 

@@ -7,11 +7,13 @@ import java.util.stream.DoubleStream;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.mechanics.AreaMoments;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.recipe.rigidity.HeldPieces;
 import org.midlateral.solid.Solid;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Made;
@@ -26,13 +28,24 @@ import org.midlateral.viewer.stage.Actor.VertexPaint;
  * @param scale from value to colour; null where there is no quantity
  * @param values one a vertex, by piece in the order of the view's pieces
  * @param paints the same as colours; empty for a piece that has no values
+ * @param note what to say beside it, or why there is none; empty for nothing
  */
 public record Colouring(
-    Quantity quantity, Scale scale, List<double[]> values, List<Optional<VertexPaint>> paints) {
+    Quantity quantity,
+    Scale scale,
+    List<double[]> values,
+    List<Optional<VertexPaint>> paints,
+    String note) {
   private static final double STATION_STEP = 1.5;
 
   /** Pieces in their own plain colours. */
-  public static final Colouring PLAIN = new Colouring(Quantity.NONE, null, List.of(), List.of());
+  public static final Colouring PLAIN = plain("");
+
+  private static final String NO_ROOM =
+      "There is no room on this finger for the forces that strain is computed under";
+
+  private static final String WITHOUT_VENTS =
+      "Computed as without vents: beside them strain is larger than shown";
 
   public Colouring {
     values = List.copyOf(values);
@@ -41,13 +54,30 @@ public record Colouring(
 
   /** The colouring of a design; plain where what is asked for cannot be had. */
   public static Colouring of(Made.MadeView view, Quantity quantity) {
-    if (quantity == Quantity.NONE) {
-      return PLAIN;
+    return switch (quantity) {
+      case NONE -> PLAIN;
+      case STRAIN_TROUGH, STRAIN_PAIR -> strain(view, quantity);
+      case CLEARANCE, WALL, RIGIDITY -> of(quantity, measured(view, quantity), "");
+    };
+  }
+
+  private static Colouring plain(String note) {
+    return new Colouring(Quantity.NONE, null, List.of(), List.of(), note);
+  }
+
+  private static Colouring strain(Made.MadeView view, Quantity quantity) {
+    String note = HeldPieces.leavesVentsOut(view.orthosis()) ? WITHOUT_VENTS : "";
+    List<Finding> findings = new ArrayList<>();
+    try {
+      return Strains.of(view, quantity == Quantity.STRAIN_PAIR, findings)
+          .map(values -> of(quantity, values, note))
+          .orElseGet(() -> plain(findings.get(0).text()));
+    } catch (DesignRefused refused) {
+      return plain(NO_ROOM);
     }
-    List<double[]> values = values(view, quantity);
-    if (values.isEmpty()) {
-      return PLAIN;
-    }
+  }
+
+  private static Colouring of(Quantity quantity, List<double[]> values, String note) {
     double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
     Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
     List<Optional<VertexPaint>> paints = new ArrayList<>();
@@ -58,17 +88,10 @@ public record Colouring(
       }
       paints.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexPaint(colours)));
     }
-    return new Colouring(quantity, scale, values, paints);
+    return new Colouring(quantity, scale, values, paints, note);
   }
 
-  private static List<double[]> values(Made.MadeView view, Quantity quantity) {
-    if (quantity == Quantity.STRAIN_TROUGH || quantity == Quantity.STRAIN_PAIR) {
-      try {
-        return Strains.of(view, quantity == Quantity.STRAIN_PAIR);
-      } catch (DesignRefused refused) {
-        return List.of();
-      }
-    }
+  private static List<double[]> measured(Made.MadeView view, Quantity quantity) {
     List<double[]> values = new ArrayList<>();
     for (PieceShape piece : view.pieces()) {
       values.add(piece.spread(inner(view, piece, quantity)));

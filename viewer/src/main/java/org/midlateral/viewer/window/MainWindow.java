@@ -220,12 +220,7 @@ public final class MainWindow extends JFrame {
     if (current && answer.asked().quantity() == quantity && made.view().isPresent()) {
       coloured = quantity;
       view.show(made.view().get(), answer.colouring());
-      if (answer.colouring().quantity() == Quantity.NONE) {
-        view.setNote(
-            "There is no room on this finger for the forces that strain is computed under");
-      } else if (made.view().get().isVented()) {
-        view.setNote("Computed as without vents: beside them strain is larger than shown");
-      }
+      view.setNote(answer.colouring().note());
     }
   }
 
