@@ -11,7 +11,7 @@ import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.rigidity.HeldPieces;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;
 
 /** Surface strains under the load of a held joint, by shell finite elements. */
@@ -29,15 +29,15 @@ final class Strains {
    * @param findings take up why it cannot
    * @throws DesignRefused where there is no room for the load
    */
-  static Optional<List<double[]>> of(Made.MadeView view, boolean pair, List<Finding> findings)
+  static Optional<List<double[]>> of(DesignShapes design, boolean pair, List<Finding> findings)
       throws DesignRefused {
-    Orthosis made = view.orthosis();
+    Orthosis made = design.orthosis();
     boolean bonded = pair && made.dorsalShell().isPresent();
     ThreePoint support =
         Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
     boolean left = made.order().measurements().hand() == Hand.LEFT;
     return HeldPieces.shell(made, bonded, support, findings)
-        .map(held -> view.pieces().stream().map(piece -> on(piece, held, bonded, left)).toList());
+        .map(held -> design.pieces().stream().map(piece -> on(piece, held, bonded, left)).toList());
   }
 
   private static double[] on(PieceShape piece, HeldShell held, boolean bonded, boolean left) {
