@@ -13,7 +13,7 @@ import org.midlateral.recipe.batch.Outcome;
  * Tells how a batch goes: on a terminal a bar with rate and time left, in a log a line now and
  * then; every order that was not made gets lines of its own.
  */
-final class Progress implements Consumer<Outcome>, AutoCloseable {
+final class BatchProgress implements Consumer<Outcome>, AutoCloseable {
   private static final long LINE_EVERY = 10_000_000_000L;
 
   private final StandardStreams streams;
@@ -23,7 +23,7 @@ final class Progress implements Consumer<Outcome>, AutoCloseable {
   private long lastLine = begun;
   private long count;
 
-  private Progress(StandardStreams streams, boolean quiet, Optional<ProgressBar> bar) {
+  private BatchProgress(StandardStreams streams, boolean quiet, Optional<ProgressBar> bar) {
     this.streams = streams;
     this.quiet = quiet;
     this.bar = bar;
@@ -34,9 +34,9 @@ final class Progress implements Consumer<Outcome>, AutoCloseable {
    *
    * @param orders how many there are, roughly
    */
-  static Progress of(StandardStreams streams, boolean quiet, long orders) {
+  static BatchProgress of(StandardStreams streams, boolean quiet, long orders) {
     boolean drawn = !quiet && terminal();
-    return new Progress(streams, quiet, drawn ? Optional.of(bar(orders)) : Optional.empty());
+    return new BatchProgress(streams, quiet, drawn ? Optional.of(bar(orders)) : Optional.empty());
   }
 
   /**

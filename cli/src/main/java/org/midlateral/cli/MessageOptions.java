@@ -8,7 +8,7 @@ import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine.Option;
 
 /** How much a command says, and in what form. */
-final class TalkOptions {
+final class MessageOptions {
 
   @Option(names = "--quiet", description = "Says nothing but what is wrong.")
   private boolean quiet;
@@ -40,6 +40,16 @@ final class TalkOptions {
       tell(read, streams);
     }
     return ExitStatus.WRONG_INPUT.code();
+  }
+
+  /** Tells what was found on a design that is refused, in the form asked for; gives the status. */
+  int refused(List<Finding> findings, StandardStreams streams) throws IOException {
+    if (json) {
+      streams.out().print(FindingsJson.text(false, findings));
+    } else {
+      tell(findings, streams);
+    }
+    return ExitStatus.DESIGN_REFUSED.code();
   }
 
   /** Tells findings; when quiet, refusals only. */

@@ -6,7 +6,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads a path from the command line. */
-final class PathText implements ITypeConverter<Path> {
+final class PathConverter implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
     try {
