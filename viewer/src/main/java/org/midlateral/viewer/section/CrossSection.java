@@ -43,7 +43,7 @@ public record CrossSection(
   private static final double[] TROUGH_GAPS = {0, 1.05, -1.05};
 
   /**
-   * What a section is worth.
+   * The figures of a section.
    *
    * @param area mm²
    * @param inertia second moment about the medio-lateral axis (mm⁴)

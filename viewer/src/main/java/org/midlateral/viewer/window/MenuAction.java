@@ -4,13 +4,13 @@ import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
-/** Something the user can have done, with its name and keys. */
+/** An action of a menu or a button, with its name and keys. */
 final class MenuAction extends AbstractAction {
   private static final long serialVersionUID = 1;
   private final transient Runnable action;
 
   /**
-   * A action.
+   * An action.
    *
    * @param name as a menu shows it
    * @param mnemonic letter of the name, reached with Alt
