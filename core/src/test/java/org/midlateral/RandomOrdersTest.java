@@ -26,6 +26,7 @@ import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.solid.Solid;
 
 /**
@@ -117,7 +118,7 @@ class RandomOrdersTest {
   }
 
   private static List<Finding> inspected(Order order) {
-    Product product = Product.make(order, List.of());
+    Product product = ProductRecipe.make(order, List.of());
     if (product.ok()) {
       for (Solid solid : product.orthosis().orElseThrow().solids()) {
         assertThat(MeshAudit.of(solid.mesh()).sound()).isTrue();

@@ -21,6 +21,7 @@ import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 
 /** Vents of both pieces: true holes, round, and only where nothing speaks against one. */
 class VentsTest {
@@ -60,13 +61,13 @@ class VentsTest {
                 "dorsal-shell.length=15",
                 "dorsal-shell.vents.diameter=3",
                 "trough.vents.diameter=3"));
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     assertThat(product.ok()).isTrue();
     assertThat(product.findings())
         .filteredOn(finding -> finding.code().equals("no-vents"))
         .singleElement()
         .satisfies(finding -> assertThat(finding.key()).isEqualTo("dorsal-shell.vents.diameter"));
-    assertThat(product.withDocuments().findings())
+    assertThat(ProductRecipe.withDocuments(product).findings())
         .filteredOn(finding -> finding.code().equals("finite-elements"))
         .extracting(Finding::text)
         .anyMatch(text -> text.contains("leave the vents out"));

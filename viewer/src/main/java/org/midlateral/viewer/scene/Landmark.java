@@ -7,7 +7,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.viewer.stage.SurfaceShape;
+import org.midlateral.viewer.render.SurfaceShape;
 
 /**
  * A line on the finger, with its name.
