@@ -101,9 +101,8 @@ public record Donning(double station, double mouth, double widest, double spread
         Piece piece, OffsetSurface surface, double station, double reach, int pieces) {
       DigitSurface digit = piece.digit();
       Slice slice = digit.slice(station);
-      double half = slice.circumference() / 2;
-      double limit =
-          piece.dorsal() ? Math.PI - slice.angle(half - reach) : slice.angle(Math.min(reach, half));
+      double end = Math.min(reach, slice.circumference() / 2);
+      double limit = piece.midline().angle(slice, end);
       double[] points = new double[6 * (pieces + 1)];
       for (int i = 0; i <= pieces; i++) {
         surface.at(slice, limit * (2.0 * i / pieces - 1), false, points, i);

@@ -73,7 +73,7 @@ public record FitTogether(
       double station = shell.station(i);
       double past =
           wrap / 2 * made.digit().circumference(station)
-              - Math.abs(made.digit().slice(station).girth(Math.PI - Math.abs(shell.angle(i))));
+              - Math.abs(made.digit().slice(station).girth(shell.skinAngle(i)));
       if (past > shell.piece().wall()) {
         double gap = trough.distance(shell.mesh().x(i), shell.mesh().y(i), shell.mesh().z(i), 10);
         sum += gap;

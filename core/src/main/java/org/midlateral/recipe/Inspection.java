@@ -134,7 +134,7 @@ public record Inspection(
             .polygon()
             .getFactory()
             .createPoint(
-                new Coordinate(piece.otherGirth(spot.girth(), spot.station()), spot.station()));
+                new Coordinate(piece.ownGirth(spot.girth(), spot.station()), spot.station()));
     return piece.outline().polygon().contains(point)
         && piece.outline().polygon().getBoundary().distance(point) >= inset;
   }

@@ -8,6 +8,7 @@ import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
@@ -47,7 +48,7 @@ public final class DorsalShell {
     GapField gap =
         new OverlapStep(
             digit, bare.outline().wrap(), own, relief.over(bare).gap(), onTop, rim, width);
-    Piece plain = new Piece(NAME, digit, outline, true, gap, wall);
+    Piece plain = new Piece(NAME, digit, outline, Midline.DORSAL, gap, wall);
     double inset = wall + MARK_INSET;
     return plain.withRaised(
         new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));

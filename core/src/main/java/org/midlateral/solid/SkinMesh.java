@@ -3,6 +3,7 @@ package org.midlateral.solid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.mesh.TriangleMesh;
@@ -67,8 +68,8 @@ public final class SkinMesh {
       ring(digit.slice(s), around, xyz, at);
       at += 3 * around;
     }
-    centre(digit, stations.get(0), xyz, at);
-    centre(digit, digit.pulpEnd(), xyz, at + 3);
+    put(digit.centre(stations.get(0)), xyz, at);
+    put(digit.centre(digit.pulpEnd()), xyz, at + 3);
     int[] corners = new int[6 * rings * around];
     int used = 0;
     for (int i = 0; i < around; i++) {
@@ -86,10 +87,10 @@ public final class SkinMesh {
     return new TriangleMesh(xyz, corners);
   }
 
-  private static void centre(DigitSurface digit, double station, double[] xyz, int at) {
-    xyz[at] = digit.centre(station).getX();
-    xyz[at + 1] = digit.centre(station).getY();
-    xyz[at + 2] = digit.centre(station).getZ();
+  private static void put(Vector3D point, double[] xyz, int at) {
+    xyz[at] = point.getX();
+    xyz[at + 1] = point.getY();
+    xyz[at + 2] = point.getZ();
   }
 
   private static int put(int[] corners, int used, int a, int b, int c) {
@@ -121,10 +122,8 @@ public final class SkinMesh {
   }
 
   private static void ring(Slice slice, int around, double[] xyz, int from) {
-    double[] jet = new double[18];
     for (int i = 0; i < around; i++) {
-      slice.jet(2 * Math.PI * i / around - Math.PI, jet);
-      System.arraycopy(jet, 0, xyz, from + 3 * i, 3);
+      put(slice.point(2 * Math.PI * i / around - Math.PI), xyz, from + 3 * i);
     }
   }
 }

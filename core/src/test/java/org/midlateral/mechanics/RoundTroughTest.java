@@ -17,6 +17,7 @@ import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mesh.MeshShape;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
@@ -54,7 +55,7 @@ class RoundTroughTest {
     Measurements finger = round(circumference);
     TapedDigit digit = TapedDigit.of(finger);
     Piece volar = Trough.of(design, digit, MidlateralCut.of(finger, design, digit));
-    Piece dorsal = new Piece("dorsal", digit, volar.outline(), true, volar.gap(), wall);
+    Piece dorsal = new Piece("dorsal", digit, volar.outline(), Midline.DORSAL, volar.gap(), wall);
     return List.of(SolidMesher.mesh(volar, edge), SolidMesher.mesh(dorsal, edge));
   }
 

@@ -126,9 +126,7 @@ class VentsTest {
         for (Coordinate c : vent.getCoordinates()) {
           // Half of a usual strap's 12 mm.
           assertThat(Math.abs(c.y - axis)).isGreaterThan(6);
-          double half = made.digit().circumference(c.y) / 2;
-          double skin = piece.dorsal() ? c.x - Math.copySign(half, c.x) : c.x;
-          assertThat(made.relief().field().at(skin, c.y)).isZero();
+          assertThat(made.relief().field().at(piece.skinGirth(c.x, c.y), c.y)).isZero();
         }
       }
     }
@@ -137,15 +135,8 @@ class VentsTest {
   /** The point of the middle of the wall over a place of the unrolled plane. */
   private static Vector3D lifted(Piece piece, Coordinate c) {
     Slice slice = piece.digit().slice(c.y);
-    double own;
-    if (piece.dorsal()) {
-      double t = slice.angle(c.x - Math.copySign(slice.circumference() / 2, c.x));
-      own = t - Math.copySign(Math.PI, t);
-    } else {
-      own = slice.angle(c.x);
-    }
     double[] p = new double[6];
-    new OffsetSurface(piece).at(slice, own, false, p, 0);
+    new OffsetSurface(piece).at(slice, piece.midline().angle(slice, c.x), false, p, 0);
     double up = piece.wall() / 2;
     return Vector3D.of(p[0] + up * p[3], p[1] + up * p[4], p[2] + up * p[5]);
   }

@@ -117,7 +117,6 @@ public record Refit(
       // Both directions lie in the plane y = 0: one turn about y takes one to the other.
       double cos = along.dot(wornAlong);
       double sin = along.cross(wornAlong).getY();
-      double turn = solid.piece().dorsal() ? Math.PI : 0;
       double liner = solid.piece().dorsal() ? 0 : made.order().design().trough().liner();
       boolean left = made.order().measurements().hand() == Hand.LEFT;
       double shift = worn.pipAxis() - old.pipAxis();
@@ -125,12 +124,12 @@ public record Refit(
       SkinFoot own = new SkinFoot(old);
       for (int i = 0; i < gap.length; i++) {
         Vector3D at = solid.mesh().vertex(i);
-        own.find(at.getX(), at.getY(), at.getZ(), solid.angle(i) + turn, solid.station(i));
+        own.find(at.getX(), at.getY(), at.getZ(), solid.skinAngle(i), solid.station(i));
         before[i] = own.distance() - liner;
         Vector3D off = from.vectorTo(at);
         double x = cos * off.getX() + sin * off.getZ() + to.getX();
         double z = cos * off.getZ() - sin * off.getX() + to.getZ();
-        foot.find(x, off.getY(), z, solid.angle(i) + turn, solid.station(i) + shift);
+        foot.find(x, off.getY(), z, solid.skinAngle(i), solid.station(i) + shift);
         gap[i] = foot.distance() - liner;
         if (gap[i] < gap[least] || i == 0) {
           least = i;

@@ -18,6 +18,7 @@ import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
@@ -141,8 +142,8 @@ final class RealPieces {
     double half = round / 4 + beyond * skin / 9;
     Polygon rectangle = rounded(half, -beyond, 75 + beyond, 1.5);
     Outline outline = new Outline(rectangle, 0.5, -beyond, 1.5, 73.5, 75 + beyond);
-    boolean dorsal = name.equals("dorsal");
-    return new Piece(name, TapedDigit.of(measured), outline, dorsal, GapField.uniform(0), wall);
+    Midline midline = name.equals("dorsal") ? Midline.DORSAL : Midline.VOLAR;
+    return new Piece(name, TapedDigit.of(measured), outline, midline, GapField.uniform(0), wall);
   }
 
   private static Polygon rounded(double half, double from, double to, double radius) {

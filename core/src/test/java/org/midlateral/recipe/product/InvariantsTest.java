@@ -208,13 +208,11 @@ class InvariantsTest {
       int rows = (int) ((digit.pulpEnd() - 0.05 - from) / STEP) + 1;
       station = new double[rows];
       double[] xyz = new double[3 * rows * ROUND];
-      double[] jet = new double[18];
       for (int r = 0; r < rows; r++) {
         station[r] = from + r * STEP;
         Slice slice = digit.slice(station[r]);
         for (int i = 0; i < ROUND; i++) {
-          slice.jet(angle(i), jet);
-          System.arraycopy(jet, 0, xyz, 3 * (r * ROUND + i), 3);
+          System.arraycopy(slice.point(angle(i)).toArray(), 0, xyz, 3 * (r * ROUND + i), 3);
         }
       }
       int[] corners = new int[6 * (rows - 1) * ROUND];

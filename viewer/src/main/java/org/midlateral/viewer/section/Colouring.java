@@ -113,10 +113,9 @@ public record Colouring(
   private static double[] clearance(DesignShapes design, Solid solid) {
     SkinFoot foot = new SkinFoot(design.orthosis().digit());
     TriangleMesh mesh = solid.mesh();
-    double middle = solid.piece().dorsal() ? Math.PI : 0;
     double[] gap = new double[solid.innerVertices()];
     for (int i = 0; i < gap.length; i++) {
-      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), middle + solid.angle(i), solid.station(i));
+      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), solid.skinAngle(i), solid.station(i));
       gap[i] = foot.distance();
     }
     return gap;

@@ -3,6 +3,7 @@ package org.midlateral.viewer.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
@@ -146,10 +147,10 @@ public record CrossSection(
   private static List<GapLine> gaps(List<Cut> cuts, SkinLine line) {
     List<GapLine> gaps = new ArrayList<>();
     for (Cut cut : cuts) {
-      double middle = cut.piece().isDorsal() ? Math.PI : 0;
       for (double off : cut.piece().isDorsal() ? new double[] {0} : TROUGH_GAPS) {
-        double[] on = line.at(middle + off);
-        double[] out = line.outward(middle + off);
+        double t = cut.piece().solid().piece().midline().skinAngle(off);
+        double[] on = line.at(t);
+        double[] out = line.outward(t);
         cut.loops().stream()
             .mapToDouble(loop -> Outlines.ahead(loop, on[0], on[1], out[0], out[1]))
             .min()
@@ -174,11 +175,8 @@ public record CrossSection(
 
     /** The point at an angle: y, n. */
     double[] at(double t) {
-      double[] jet = new double[18];
-      slice.jet(t, jet);
-      double dx = jet[0] - plane.origin().getX();
-      double dz = jet[2] - plane.origin().getZ();
-      return new double[] {jet[1], dx * plane.dorsal().getX() + dz * plane.dorsal().getZ()};
+      Vector3D off = plane.origin().vectorTo(slice.point(t));
+      return new double[] {off.getY(), off.dot(plane.dorsal())};
     }
 
     /** Outward normal at an angle: y, n. */
