@@ -63,7 +63,7 @@ public record Donning(double station, double mouth, double widest, double spread
         worst = new Donning(station, mouth, widest, spread, 0);
       }
     }
-    return new Donning(worst.station, worst.mouth, worst.widest, worst.spread, strain);
+    return worst.withStrain(strain);
   }
 
   /**
@@ -76,6 +76,10 @@ public record Donning(double station, double mouth, double widest, double spread
     ShellProfile inner = ShellSection.of(piece, surface, station, reach - half, 1).at(half);
     double length = Math.hypot(outer.y[0] - inner.y[0], outer.depth[0] - inner.depth[0]);
     return reach - half * half / length;
+  }
+
+  private Donning withStrain(double other) {
+    return new Donning(station, mouth, widest, spread, other);
   }
 
   private double room() {

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Design;
-import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
@@ -107,13 +106,9 @@ public record FitTogether(
   private static double strain(Orthosis made, double overlap) {
     try {
       Design design = made.order().design();
-      DorsalShellDesign d = design.dorsalShell();
-      Design other =
-          design.withDorsalShell(
-              new DorsalShellDesign(
-                  d.make(), d.length(), overlap, d.fitGap(), d.clearance(), d.wall(), d.vents()));
+      Design other = design.withDorsalShell(design.dorsalShell().withOverlap(overlap));
       Piece shell = DorsalShell.of(other, made.digit(), made.bare(), made.relief());
-      return Donning.of(made.relief().over(made.bare()), shell, overlap).strain();
+      return Donning.of(made.plainTrough(), shell, overlap).strain();
     } catch (DesignRefused e) {
       return Double.POSITIVE_INFINITY;
     }

@@ -213,27 +213,14 @@ class TapedDigitTest {
   @Test
   void aSteepTipStillClosesRoundly() {
     Measurements steep =
-        new Measurements(
-            "steep",
-            RING.hand(),
-            RING.digit(),
-            RING.unit(),
-            Map.of(
-                Level.PROXIMAL_PHALANX, 48.0,
-                Level.PIP, 49.0,
-                Level.MIDDLE_PHALANX, 45.0,
-                Level.DIP, 45.0,
-                Level.TIP, 37.0),
-            Map.of(),
-            16,
-            20,
-            16,
-            18.5,
-            0,
-            0,
-            2.5,
-            7.5,
-            Map.of());
+        RING.withCircumference(
+                Map.of(
+                    Level.PROXIMAL_PHALANX, 48.0,
+                    Level.PIP, 49.0,
+                    Level.MIDDLE_PHALANX, 45.0,
+                    Level.DIP, 45.0,
+                    Level.TIP, 37.0))
+            .withLengths(16, 20, 16, 18.5);
     TapedDigit digit = TapedDigit.of(steep);
     double last = 37;
     for (double s = digit.tip(); s < digit.pulpEnd(); s += 0.05) {
@@ -265,21 +252,6 @@ class TapedDigitTest {
   }
 
   private static Measurements withWidth(Level level, double width) {
-    return new Measurements(
-        RING.reference(),
-        RING.hand(),
-        RING.digit(),
-        RING.unit(),
-        RING.circumference(),
-        Map.of(level, width),
-        RING.palmarCreaseToWeb(),
-        RING.webToPip(),
-        RING.pipToDip(),
-        RING.dipToTip(),
-        0,
-        0,
-        RING.pipAxisDistalOfCrease(),
-        RING.dipAxisDistalOfCrease(),
-        RING.station());
+    return RING.withWidth(Map.of(level, width));
   }
 }

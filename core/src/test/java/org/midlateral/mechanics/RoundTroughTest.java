@@ -37,21 +37,8 @@ class RoundTroughTest {
   /** The trough, and beside it the same piece turned to the dorsal side. */
   private static List<Solid> halves(double circumference, double wrap, double wall, double edge)
       throws Exception {
-    Design.TroughDesign usual = Fingers.trough(wrap, Design.DistalEnd.OPEN);
     Design.TroughDesign design =
-        new Design.TroughDesign(
-            wrap,
-            wall,
-            GAP,
-            0,
-            usual.webClearance(),
-            usual.proximalMargin(),
-            usual.distal(),
-            usual.distalMargin(),
-            usual.corner(),
-            usual.flare(),
-            usual.flareWidth(),
-            usual.vents());
+        Fingers.trough(wrap, Design.DistalEnd.OPEN).withWall(wall).withClearance(GAP);
     Measurements finger = round(circumference);
     TapedDigit digit = TapedDigit.of(finger);
     Piece volar = Trough.of(design, digit, MidlateralCut.of(finger, design, digit));

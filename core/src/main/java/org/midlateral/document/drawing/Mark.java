@@ -49,7 +49,11 @@ public sealed interface Mark {
    * @param turn of the baseline, counter-clockwise (degrees)
    */
   record TextLabel(String text, PointMark at, double size, boolean bold, Anchor anchor, double turn)
-      implements Mark {}
+      implements Mark {
+    TextLabel withAt(PointMark other) {
+      return new TextLabel(text, other, size, bold, anchor, turn);
+    }
+  }
 
   /** A point of a baseline. */
   enum Anchor {

@@ -19,7 +19,6 @@ import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.shell.DorsalShell;
 
 /**
  * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
@@ -74,18 +73,15 @@ public record HeldPieces(
   public static Optional<HeldShell> shell(
       Orthosis made, boolean bonded, ThreePoint support, List<Finding> findings) {
     Isotropic material = isotropic(made.order());
-    Piece trough = made.relief().over(made.bare());
+    Piece trough = made.plainTrough();
     return solved(
-        () -> bonded ? bonded(made, trough, material) : FingerShell.trough(trough, material),
+        () ->
+            bonded
+                ? FingerShell.bonded(trough, made.plainShell().orElseThrow(), material)
+                : FingerShell.trough(trough, material),
         support,
         "",
         findings);
-  }
-
-  private static FingerShell bonded(Orthosis made, Piece trough, Isotropic material)
-      throws DesignRefused {
-    Piece dorsal = DorsalShell.of(made.order().design(), made.digit(), made.bare(), made.relief());
-    return FingerShell.bonded(trough, dorsal, material);
   }
 
   static Isotropic isotropic(Order order) {
