@@ -13,22 +13,23 @@ public enum Midline {
 
   /** Angle from this midline of an angle of the skin (rad). */
   public double ownAngle(double skin) {
-    return turned(skin, Math.PI);
+    return this == VOLAR ? skin : skin - Math.copySign(Math.PI, skin);
   }
 
   /** The skin's angle of an angle from this midline (rad), between -pi and pi. */
   public double skinAngle(double own) {
-    return turned(own, Math.PI);
+    double skin = this == VOLAR ? own : own + Math.PI;
+    return skin > Math.PI ? skin - 2 * Math.PI : skin;
   }
 
   /** Girth from this midline of a girth of the skin (mm), in a section so long round (mm). */
   public double ownGirth(double skin, double circumference) {
-    return turned(skin, circumference / 2);
+    return this == VOLAR ? skin : skin - Math.copySign(circumference / 2, skin);
   }
 
   /** The skin's girth of a girth from this midline (mm), in a section so long round (mm). */
   public double skinGirth(double own, double circumference) {
-    return turned(own, circumference / 2);
+    return ownGirth(own, circumference);
   }
 
   /** Angle of a girth (mm) in a section, both from this midline (rad). */
@@ -39,12 +40,5 @@ public enum Midline {
   /** Girth of an angle (rad) in a section, both from this midline (mm). */
   public double girth(Slice slice, double angle) {
     return ownGirth(slice.girth(skinAngle(angle)), slice.circumference());
-  }
-
-  private double turned(double place, double half) {
-    if (this == VOLAR) {
-      return place;
-    }
-    return place > 0 ? place - half : place + half;
   }
 }
