@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -132,7 +133,8 @@ class RandomOrdersTest {
       Orthosis made = Orthosis.make(order);
       for (Solid solid : made.solids()) {
         if (!MeshAudit.of(solid.mesh()).sound()) {
-          List<Finding> refusals = refusals(Inspection.of(made).findings());
+          List<Finding> refusals =
+              refusals(Inspection.of(made, ForkJoinPool.commonPool()).findings());
           assertThat(refusals).as("what the inspection says of an unsound solid").isNotEmpty();
           return refusals;
         }

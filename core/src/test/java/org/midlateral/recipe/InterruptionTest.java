@@ -16,7 +16,7 @@ import org.midlateral.recipe.rigidity.Bands;
 
 /** Long work ends soon after its thread is interrupted, and leaves it interrupted. */
 class InterruptionTest {
-  private final Order order = new Order(Fingers.ring(), Fingers.design());
+  private final Order order = Fingers.order(Fingers.ring());
 
   @AfterEach
   void goOn() {
