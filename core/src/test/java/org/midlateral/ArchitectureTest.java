@@ -2,17 +2,18 @@ package org.midlateral;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.midlateral.architecture.ModuleRules;
 
 /** Each package of the library knows only those before it on the data's way. */
 class ArchitectureTest {
@@ -80,9 +81,9 @@ class ArchitectureTest {
     assertThat(unknown).isEmpty();
   }
 
-  @Test
-  void packagesFormNoCycle() {
-    slices().matching(ROOT + "(**)").should().beFreeOfCycles().check(LIBRARY);
+  @TestFactory
+  List<DynamicTest> theRulesOfEveryModuleHold() {
+    return new ModuleRules(LIBRARY, Path.of("src", "main", "java")).tests();
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.midlateral;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Digit;
@@ -9,6 +10,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
 
 /** Invented fingers and plain designs for the tests. */
 public final class Fingers {
@@ -65,6 +67,11 @@ public final class Fingers {
         2.5,
         7.5,
         Map.of());
+  }
+
+  /** An order for a finger that has no design keys and no remark. */
+  public static Order order(Measurements measurements) {
+    return new Order(measurements, design(), Optional.empty());
   }
 
   /** The design that a file without design keys gets. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -26,6 +27,7 @@ import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.solid.Solid;
 
 /**
@@ -117,7 +119,7 @@ class RandomOrdersTest {
   }
 
   private static List<Finding> inspected(Order order) {
-    Product product = Product.make(order, List.of());
+    Product product = ProductRecipe.make(order, List.of());
     if (product.ok()) {
       for (Solid solid : product.orthosis().orElseThrow().solids()) {
         assertThat(MeshAudit.of(solid.mesh()).sound()).isTrue();
@@ -131,7 +133,8 @@ class RandomOrdersTest {
       Orthosis made = Orthosis.make(order);
       for (Solid solid : made.solids()) {
         if (!MeshAudit.of(solid.mesh()).sound()) {
-          List<Finding> refusals = refusals(Inspection.of(made).findings());
+          List<Finding> refusals =
+              refusals(Inspection.of(made, ForkJoinPool.commonPool()).findings());
           assertThat(refusals).as("what the inspection says of an unsound solid").isNotEmpty();
           return refusals;
         }

@@ -33,7 +33,7 @@ import picocli.CommandLine.Parameters;
       "Cut short and run again, it goes on where it stopped and makes again only what changed."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class BatchCommand implements Callable<Integer> {
 
   private final StandardStreams streams;
@@ -59,7 +59,7 @@ final class BatchCommand implements Callable<Integer> {
       description = "Goes before what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
-  @Mixin private TalkOptions talk;
+  @Mixin private MessageOptions messages;
   @Mixin private FormatOptions formats;
 
   BatchCommand(StandardStreams streams) {
@@ -70,7 +70,7 @@ final class BatchCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     List<InputError> wrong = Orders.wrongOverrides(overrides);
     if (!wrong.isEmpty()) {
-      return talk.wrong(new Orders.Result(null, wrong, List.of()), streams);
+      return messages.wrong(new Orders.Result(null, wrong, List.of()), streams);
     }
     try (OrderSource source = OrderSources.open(orders)) {
       return run(source);
@@ -100,13 +100,15 @@ final class BatchCommand implements Callable<Integer> {
         outcome ->
             cautioned.addAndGet(outcome.state().isDone() && !outcome.text().isEmpty() ? 1 : 0);
     Map<OrderState, Long> counts;
-    try (Progress progress = Progress.of(streams, talk.quiet(), OrderSources.count(orders))) {
+    try (BatchProgress progress =
+        BatchProgress.of(streams, messages.quiet(), OrderSources.count(orders))) {
       counts = run(source, settings, count.andThen(progress));
     }
-    talk.say(summary(counts), streams);
+    messages.say(summary(counts), streams);
     if (cautioned.get() > 0) {
       Path report = folder.resolve(Batch.REPORT);
-      talk.say("of those made, with cautions: " + cautioned + "; read them in " + report, streams);
+      messages.say(
+          "of those made, with cautions: " + cautioned + "; read them in " + report, streams);
     }
     return status(counts);
   }
@@ -114,7 +116,7 @@ final class BatchCommand implements Callable<Integer> {
   private Map<OrderState, Long> run(
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
       throws IOException, FolderInUse {
-    if (!talk.json()) {
+    if (!messages.json()) {
       return Batch.run(source, settings, listener);
     }
     try (BatchJson json = new BatchJson(streams)) {

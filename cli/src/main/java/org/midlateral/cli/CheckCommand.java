@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -13,13 +14,13 @@ import picocli.CommandLine.Mixin;
     name = "check",
     description = "Validates measurements and design, and writes nothing.",
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class CheckCommand implements Callable<Integer> {
 
   private final StandardStreams streams;
 
   @Mixin private InputOptions input;
-  @Mixin private TalkOptions talk;
+  @Mixin private MessageOptions messages;
 
   CheckCommand(StandardStreams streams) {
     this.streams = streams;
@@ -29,22 +30,22 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Orders.Result read = input.read();
     if (!read.ok()) {
-      return talk.wrong(read, streams);
+      return messages.wrong(read, streams);
     }
-    Product product = Product.make(read.order(), read.cautions());
-    if (talk.json()) {
+    Product product = ProductRecipe.make(read.order(), read.cautions());
+    if (messages.json()) {
       streams.out().print(FindingsJson.text(product.ok(), product.findings()));
     } else {
-      talk.tell(product.findings(), streams);
+      messages.tell(product.findings(), streams);
     }
     if (!product.ok()) {
       return ExitStatus.DESIGN_REFUSED.code();
     }
-    if (!talk.json()) {
+    if (!messages.json()) {
       long cautions =
           product.findings().stream().filter(f -> f.severity() == Finding.Severity.CAUTION).count();
       String counted = cautions == 0 ? "" : ", cautions: " + cautions;
-      talk.say(input.file() + ": in order" + counted, streams);
+      messages.say(input.file() + ": in order" + counted, streams);
     }
     return ExitStatus.DONE.code();
   }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
       "In bash: source <(midlateral completion)"
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class CompletionCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

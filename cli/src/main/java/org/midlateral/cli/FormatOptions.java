@@ -17,8 +17,8 @@ final class FormatOptions {
   @Option(
       names = "--format",
       paramLabel = "FORMAT",
-      converter = Converter.class,
-      completionCandidates = Names.class,
+      converter = FormatConverter.class,
+      completionCandidates = FormatNames.class,
       description = {
         "Format of the solids' files: ${COMPLETION-CANDIDATES}; may be repeated",
         "(default: stl and 3mf)."
@@ -31,7 +31,7 @@ final class FormatOptions {
   }
 
   /** The names of all formats. */
-  static final class Names implements Iterable<String> {
+  static final class FormatNames implements Iterable<String> {
     @Override
     public Iterator<String> iterator() {
       return Stream.of(SolidFormat.values()).map(SolidFormat::key).iterator();
@@ -39,7 +39,7 @@ final class FormatOptions {
   }
 
   /** Reads a format's name. */
-  static final class Converter implements ITypeConverter<SolidFormat> {
+  static final class FormatConverter implements ITypeConverter<SolidFormat> {
     @Override
     public SolidFormat convert(String value) {
       return SolidFormat.of(value)

@@ -5,10 +5,8 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import org.midlateral.shared.SharedData;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -20,7 +18,7 @@ import picocli.CommandLine.Spec;
       "From a few tape measurements of a finger to a printable volar trough.",
       "It compares; it clears nothing for use. Follow local rules and licensed practice."
     },
-    versionProvider = Main.Version.class,
+    versionProvider = ProgramVersion.class,
     mixinStandardHelpOptions = true,
     footer = {
       "",
@@ -32,14 +30,6 @@ public final class Main implements Runnable {
   @Spec private CommandSpec spec;
 
   private Main() {}
-
-  /** Gives the version of the build. */
-  static final class Version implements IVersionProvider {
-    @Override
-    public String[] getVersion() {
-      return new String[] {"midlateral " + SharedData.version() + "+" + SharedData.build()};
-    }
-  }
 
   /** Runs the process's arguments and ends the process with the status. */
   public static void main(String[] arguments) {
@@ -79,7 +69,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new RefitCommand(streams));
     line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));
-    line.registerConverter(Path.class, new PathText());
+    line.registerConverter(Path.class, new PathConverter());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);

@@ -12,6 +12,9 @@ import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.product.ProductReport;
+import org.midlateral.recipe.product.ProductWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,13 +24,13 @@ import picocli.CommandLine.Option;
     name = "make",
     description = "Makes every part, document and the report of one measurement file.",
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class MakeCommand implements Callable<Integer> {
 
   private final StandardStreams streams;
 
   @Mixin private InputOptions input;
-  @Mixin private TalkOptions talk;
+  @Mixin private MessageOptions messages;
   @Mixin private FormatOptions formats;
 
   @Option(
@@ -58,23 +61,23 @@ final class MakeCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Orders.Result read = input.read();
     if (!read.ok()) {
-      return talk.wrong(read, streams);
+      return messages.wrong(read, streams);
     }
     try {
       WholeFile.requireFolder(folder);
     } catch (FileProblem problem) {
-      return failed(problem, streams);
+      return WriteFailure.tell(problem, streams);
     }
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     if (!partsOnly) {
-      product = product.withDocuments();
+      product = ProductRecipe.withDocuments(product);
     }
-    if (!talk.json()) {
-      talk.tell(product.findings(), streams);
+    if (!messages.json()) {
+      messages.tell(product.findings(), streams);
     }
     if (!product.ok()) {
-      if (talk.json()) {
-        streams.out().print(product.report(List.of(), Optional.empty()).json());
+      if (messages.json()) {
+        streams.out().print(ProductReport.of(product, List.of(), Optional.empty()).json());
       } else {
         streams.err().println(input.file() + ": refused; no part is written");
       }
@@ -88,16 +91,16 @@ final class MakeCommand implements Callable<Integer> {
     Report report;
     try {
       WholeFile.makeFolder(folder);
-      report = product.write(folder, formats.chosen(), force, reproducible);
+      report = ProductWriter.write(product, folder, formats.chosen(), force, reproducible);
     } catch (FileProblem problem) {
-      return failed(problem, streams);
+      return WriteFailure.tell(problem, streams);
     }
-    if (talk.json()) {
+    if (messages.json()) {
       streams.out().print(report.json());
     } else {
-      talk.say(folder + ": written", streams);
+      messages.say(folder + ": written", streams);
     }
-    tellFormer(product.files(formats.chosen()).keySet());
+    tellFormer(ProductWriter.files(product, formats.chosen()).keySet());
     return ExitStatus.DONE.code();
   }
 
@@ -108,15 +111,5 @@ final class MakeCommand implements Callable<Integer> {
           .err()
           .println("caution: " + former + " is not of this run; delete it or set it aside.");
     }
-  }
-
-  /** Says what became of a file that could not be written. */
-  static int failed(FileProblem problem, StandardStreams streams) {
-    String way = problem.kind() == FileProblem.Kind.EXISTS ? " Give --force to replace it." : "";
-    streams.err().println("midlateral: " + problem.getMessage() + way);
-    return switch (problem.kind()) {
-      case EXISTS, IS_FOLDER, NOT_A_FOLDER -> ExitStatus.WRONG_INPUT.code();
-      case NO_FOLDER, NOT_ALLOWED, FULL, FAILED -> ExitStatus.MACHINE.code();
-    };
   }
 }

@@ -25,13 +25,13 @@ import picocli.CommandLine.Option;
       "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class RefitCommand implements Callable<Integer> {
 
   private final StandardStreams streams;
 
   @Mixin private InputOptions input;
-  @Mixin private TalkOptions talk;
+  @Mixin private MessageOptions messages;
 
   @Option(
       names = "--against",
@@ -65,35 +65,30 @@ final class RefitCommand implements Callable<Integer> {
     }
     try {
       List<Refit> refits = Refit.of(Orthosis.make(made.order()), later.order().measurements());
-      if (talk.json()) {
+      if (messages.json()) {
         streams.out().print(RefitReport.of(made.order(), later.order(), refits, findings).json());
       } else {
-        talk.tell(findings, streams);
+        messages.tell(findings, streams);
         streams.out().print(table(refits));
       }
       return ExitStatus.DONE.code();
     } catch (DesignRefused refused) {
       findings.add(refused.finding());
-      if (talk.json()) {
-        streams.out().print(FindingsJson.text(false, findings));
-      } else {
-        talk.tell(findings, streams);
-      }
-      return ExitStatus.DESIGN_REFUSED.code();
+      return messages.refused(findings, streams);
     }
   }
 
   /** Tells the errors of both files at once. */
   private int wrong(Orders.Result made, Orders.Result later) throws IOException {
-    if (talk.json()) {
+    if (messages.json()) {
       List<InputError> errors = new ArrayList<>(made.errors());
       errors.addAll(later.errors());
       List<Finding> cautions = new ArrayList<>(made.cautions());
       cautions.addAll(later.cautions());
       streams.out().print(FindingsJson.text(false, errors, cautions));
     } else {
-      talk.tell(made, streams);
-      talk.tell(later, streams);
+      messages.tell(made, streams);
+      messages.tell(later, streams);
     }
     return ExitStatus.WRONG_INPUT.code();
   }

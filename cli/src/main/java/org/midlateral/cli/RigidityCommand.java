@@ -32,7 +32,7 @@ import picocli.CommandLine.Spec;
       "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class RigidityCommand implements Callable<Integer> {
   private static final double LEAST_WRAP = 0.2;
   private static final double MOST_WRAP = 0.6;
@@ -42,7 +42,7 @@ final class RigidityCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private InputOptions input;
-  @Mixin private TalkOptions talk;
+  @Mixin private MessageOptions messages;
 
   @Option(
       names = "--wrap",
@@ -91,14 +91,16 @@ final class RigidityCommand implements Callable<Integer> {
     requireOptions();
     Orders.Result result = input.read();
     if (!result.ok()) {
-      return talk.wrong(result, streams);
+      return messages.wrong(result, streams);
     }
     try {
       return compute(result.order(), result.cautions());
     } catch (FileProblem problem) {
-      return MakeCommand.failed(problem, streams);
+      return WriteFailure.tell(problem, streams);
     } catch (DesignRefused e) {
-      return refused(e, result.cautions());
+      List<Finding> findings = new ArrayList<>(result.cautions());
+      findings.add(e.finding());
+      return messages.refused(findings, streams);
     }
   }
 
@@ -129,23 +131,12 @@ final class RigidityCommand implements Callable<Integer> {
     }
     List<Finding> findings = new ArrayList<>(cautions);
     findings.addAll(rigidity.findings());
-    if (talk.json()) {
+    if (messages.json()) {
       streams.out().print(RigidityReport.of(rigidity, findings, bands).json());
     } else {
-      talk.tell(findings, streams);
+      messages.tell(findings, streams);
       streams.out().print(RigidityTable.text(rigidity, bands));
     }
     return ExitStatus.DONE.code();
-  }
-
-  private int refused(DesignRefused refusal, List<Finding> cautions) throws IOException {
-    List<Finding> findings = new ArrayList<>(cautions);
-    findings.add(refusal.finding());
-    if (talk.json()) {
-      streams.out().print(FindingsJson.text(false, findings));
-    } else {
-      talk.tell(findings, streams);
-    }
-    return ExitStatus.DESIGN_REFUSED.code();
   }
 }

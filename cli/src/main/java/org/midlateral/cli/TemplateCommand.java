@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
       "or a blank measuring form on paper."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class TemplateCommand implements Callable<Integer> {
 
   private final StandardStreams streams;
@@ -71,7 +71,7 @@ final class TemplateCommand implements Callable<Integer> {
     try {
       WholeFile.write(out, stream -> stream.write(bytes), force);
     } catch (FileProblem problem) {
-      return MakeCommand.failed(problem, streams);
+      return WriteFailure.tell(problem, streams);
     }
     return ExitStatus.DONE.code();
   }

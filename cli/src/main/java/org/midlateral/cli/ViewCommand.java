@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
     name = "view",
     description = "Opens the viewer, on a measurement file or on a sample.",
     mixinStandardHelpOptions = true,
-    versionProvider = Main.Version.class)
+    versionProvider = ProgramVersion.class)
 final class ViewCommand implements Callable<Integer> {
 
   @Parameters(

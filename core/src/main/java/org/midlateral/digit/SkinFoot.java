@@ -85,11 +85,6 @@ public final class SkinFoot {
     distance = (rx * nx + ry * ny + rz * nz) / Math.sqrt(nx * nx + ny * ny + nz * nz);
   }
 
-  /** Angle of the foot (rad). */
-  public double angle() {
-    return angle;
-  }
-
   /** Station of the foot (mm). */
   public double station() {
     return station;

@@ -36,7 +36,7 @@ final class CarrierFoot {
     station = firstStation;
     for (int i = 0; i < MOST_STEPS; i++) {
       Slice slice = piece.digit().slice(station);
-      slice.jet(carrier.skinAngle(angle), jet);
+      slice.jet(piece.midline().skinAngle(angle), jet);
       carrier.at(slice, angle, piece.bridge().uniformAt(station), place, 0);
       Vector3D normal = Vector3D.of(place[3], place[4], place[5]);
       Vector3D off = Vector3D.of(place[0], place[1], place[2]).vectorTo(point);
@@ -62,6 +62,6 @@ final class CarrierFoot {
 
   /** Girth of the foot from the volar midline (mm). */
   double girth() {
-    return piece.digit().slice(station).girth(carrier.skinAngle(angle));
+    return piece.digit().slice(station).girth(piece.midline().skinAngle(angle));
   }
 }

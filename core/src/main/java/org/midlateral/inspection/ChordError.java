@@ -105,9 +105,7 @@ public final class ChordError {
     if (bound <= worst) {
       return bound;
     }
-    double own = tree.distance(x, y, z, t, triangle);
-    // A triangle without an area has no distance.
-    double known = own < bound ? own : bound;
+    double known = Math.min(bound, tree.distance(x, y, z, t, triangle));
     return known <= worst ? known : Math.min(known, tree.distance(x, y, z, known));
   }
 

@@ -107,19 +107,17 @@ public record Conformance(
   /** The gap along the skin's normal at a spot, to the triangle that the normal meets. */
   private static double above(Solid solid, BoundingVolumeHierarchy inner, Spot spot) {
     Slice slice = solid.piece().digit().slice(spot.station());
-    double[] jet = new double[18];
-    slice.jet(slice.angle(spot.girth()), jet);
-    Vector3D foot = Vector3D.of(jet[0], jet[1], jet[2]);
-    Vector3D byAngle = Vector3D.of(jet[3], jet[4], jet[5]);
-    Vector3D normal = byAngle.cross(Vector3D.of(jet[6], jet[7], jet[8])).normalize();
+    double t = slice.angle(spot.girth());
+    Vector3D foot = slice.point(t);
+    Vector3D normal = slice.normal(t);
     double gap = solid.piece().gap().at(spot.girth(), spot.station());
     for (int i = 0; i < 3; i++) {
       // The nearest triangle to where the gap ought to end; then to where it does.
-      int t = inner.closest(foot.add(normal.multiply(gap))).triangle();
+      int nearest = inner.closest(foot.add(normal.multiply(gap))).triangle();
       TriangleMesh mesh = solid.mesh();
-      Vector3D a = mesh.vertex(mesh.corner(t, 0));
-      Vector3D u = a.vectorTo(mesh.vertex(mesh.corner(t, 1)));
-      Vector3D across = u.cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
+      Vector3D a = mesh.vertex(mesh.corner(nearest, 0));
+      Vector3D u = a.vectorTo(mesh.vertex(mesh.corner(nearest, 1)));
+      Vector3D across = u.cross(a.vectorTo(mesh.vertex(mesh.corner(nearest, 2))));
       gap = foot.vectorTo(a).dot(across) / normal.dot(across);
     }
     return gap;
@@ -132,9 +130,8 @@ public record Conformance(
     double[] at = new double[solid.innerVertices()];
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
-    double turn = solid.piece().dorsal() ? Math.PI : 0;
     for (int i = 0; i < at.length; i++) {
-      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), solid.angle(i) + turn, solid.station(i));
+      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), solid.skinAngle(i), solid.station(i));
       at[i] = foot.distance();
       least = Math.min(least, at[i]);
       most = Math.max(most, at[i]);
@@ -150,7 +147,7 @@ public record Conformance(
           (mesh.x(a) + mesh.x(b) + mesh.x(c)) * third,
           (mesh.y(a) + mesh.y(b) + mesh.y(c)) * third,
           (mesh.z(a) + mesh.z(b) + mesh.z(c)) * third,
-          middle(solid, a, b, c) + turn,
+          middle(solid, a, b, c),
           (solid.station(a) + solid.station(b) + solid.station(c)) * third);
       least = Math.min(least, foot.distance());
       double size = mesh.area(t);
@@ -160,8 +157,10 @@ public record Conformance(
     return new Spread(least, sum / area, most);
   }
 
+  /** The skin's angle under the middle of a triangle. */
   private static double middle(Solid solid, int a, int b, int c) {
-    return (solid.angle(a) + solid.angle(b) + solid.angle(c)) / 3;
+    double own = (solid.angle(a) + solid.angle(b) + solid.angle(c)) / 3;
+    return solid.piece().midline().skinAngle(own);
   }
 
   /**
@@ -181,7 +180,7 @@ public record Conformance(
       double s;
       double girth;
       if (piece.bridge().uniformAt(solid.station(k))) {
-        skin.find(mesh.x(v), mesh.y(v), mesh.z(v), solid.angle(k), solid.station(k));
+        skin.find(mesh.x(v), mesh.y(v), mesh.z(v), solid.skinAngle(k), solid.station(k));
         s = skin.station();
         girth = skin.girth();
       } else {

@@ -102,7 +102,109 @@ public record Design(
       double corner,
       double flare,
       double flareWidth,
-      VentDesign vents) {}
+      VentDesign vents) {
+    /** The same trough up to another share of the circumference. */
+    public TroughDesign withWrap(double other) {
+      return new TroughDesign(
+          other,
+          wall,
+          clearance,
+          liner,
+          webClearance,
+          proximalMargin,
+          distal,
+          distalMargin,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough with another wall (mm). */
+    public TroughDesign withWall(double other) {
+      return new TroughDesign(
+          wrap,
+          other,
+          clearance,
+          liner,
+          webClearance,
+          proximalMargin,
+          distal,
+          distalMargin,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough with another gap to the skin (mm). */
+    public TroughDesign withClearance(double other) {
+      return new TroughDesign(
+          wrap,
+          wall,
+          other,
+          liner,
+          webClearance,
+          proximalMargin,
+          distal,
+          distalMargin,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough whose tongue ends elsewhere (mm). */
+    public TroughDesign withProximalMargin(double other) {
+      return new TroughDesign(
+          wrap,
+          wall,
+          clearance,
+          liner,
+          webClearance,
+          other,
+          distal,
+          distalMargin,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough whose open end stops elsewhere (mm). */
+    public TroughDesign withDistalMargin(double other) {
+      return new TroughDesign(
+          wrap,
+          wall,
+          clearance,
+          liner,
+          webClearance,
+          proximalMargin,
+          distal,
+          other,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough with other corners (mm). */
+    public TroughDesign withCorner(double other) {
+      return new TroughDesign(
+          wrap,
+          wall,
+          clearance,
+          liner,
+          webClearance,
+          proximalMargin,
+          distal,
+          distalMargin,
+          other,
+          flare,
+          flareWidth,
+          vents);
+    }
+  }
 
   /**
    * The pair of relief bubbles over the collateral ligaments, and any further ones.
@@ -156,7 +258,17 @@ public record Design(
       double fitGap,
       double clearance,
       OptionalDouble wall,
-      VentDesign vents) {}
+      VentDesign vents) {
+    /** The same shell, made or not. */
+    public DorsalShellDesign withMake(boolean other) {
+      return new DorsalShellDesign(other, length, overlap, fitGap, clearance, wall, vents);
+    }
+
+    /** The same shell with another reach past the trough's edge (mm). */
+    public DorsalShellDesign withOverlap(double other) {
+      return new DorsalShellDesign(make, length, other, fitGap, clearance, wall, vents);
+    }
+  }
 
   /**
    * What closes it.
@@ -185,7 +297,12 @@ public record Design(
       OptionalDouble modulus,
       OptionalDouble poisson,
       OptionalDouble density,
-      OptionalDouble allowableStrain) {}
+      OptionalDouble allowableStrain) {
+    /** The same material of another Young's modulus (MPa). */
+    public MaterialDesign withModulus(double other) {
+      return new MaterialDesign(name, OptionalDouble.of(other), poisson, density, allowableStrain);
+    }
+  }
 
   /**
    * How it is printed.
@@ -205,5 +322,10 @@ public record Design(
    * @param distalZone length over which the distal end presses (mm)
    */
   public record SupportDesign(
-      OptionalDouble moment, double force, double proximalZone, double distalZone) {}
+      OptionalDouble moment, double force, double proximalZone, double distalZone) {
+    /** The same ends against a stated moment (N·mm). */
+    public SupportDesign withMoment(double other) {
+      return new SupportDesign(OptionalDouble.of(other), force, proximalZone, distalZone);
+    }
+  }
 }

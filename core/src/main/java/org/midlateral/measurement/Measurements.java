@@ -53,6 +53,74 @@ public record Measurements(
     return Collections.unmodifiableMap(copy);
   }
 
+  /** The same finger with other tapes (mm). */
+  public Measurements withCircumference(Map<Level, Double> other) {
+    return new Measurements(
+        reference,
+        hand,
+        digit,
+        unit,
+        other,
+        width,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        pipExtensionDeficit,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station);
+  }
+
+  /** The same finger with other widths (mm). */
+  public Measurements withWidth(Map<Level, Double> other) {
+    return new Measurements(
+        reference,
+        hand,
+        digit,
+        unit,
+        circumference,
+        other,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        pipExtensionDeficit,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station);
+  }
+
+  /**
+   * The same finger with other lengths (mm).
+   *
+   * @param palmarCreaseToWeb distal palmar crease to the web level
+   * @param webToPip web level to the PIP crease
+   * @param pipToDip PIP crease to the DIP crease
+   * @param dipToTip DIP crease to the end of the pulp
+   */
+  public Measurements withLengths(
+      double palmarCreaseToWeb, double webToPip, double pipToDip, double dipToTip) {
+    return new Measurements(
+        reference,
+        hand,
+        digit,
+        unit,
+        circumference,
+        width,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        pipExtensionDeficit,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station);
+  }
+
   /** Station of the PIP joint's axis (mm): distal of its crease. */
   public double pipAxis() {
     return webToPip + pipAxisDistalOfCrease;

@@ -11,8 +11,13 @@ import java.util.Optional;
  */
 public record Order(Measurements measurements, Design design, Optional<String> note) {
 
-  /** An order without a remark. */
-  public Order(Measurements measurements, Design design) {
-    this(measurements, design, Optional.empty());
+  /** The same order for another finger. */
+  public Order withMeasurements(Measurements other) {
+    return new Order(other, design, note);
+  }
+
+  /** The same order with another design. */
+  public Order withDesign(Design other) {
+    return new Order(measurements, other, note);
   }
 }

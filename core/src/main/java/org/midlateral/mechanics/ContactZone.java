@@ -39,9 +39,7 @@ public record ContactZone(double from, double to, double area) {
   /** How far the skin reaches sideways up to a girth: no farther than where it is widest. */
   private static double reach(Slice slice, double girth) {
     double widest = slice.circumference() / 4;
-    double[] jet = new double[18];
-    slice.jet(slice.angle(Math.min(girth, widest)), jet);
-    return jet[1];
+    return slice.point(slice.angle(Math.min(girth, widest))).getY();
   }
 
   private static double halfGirth(Polygon polygon, double station) {

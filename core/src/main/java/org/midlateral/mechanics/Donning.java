@@ -63,7 +63,7 @@ public record Donning(double station, double mouth, double widest, double spread
         worst = new Donning(station, mouth, widest, spread, 0);
       }
     }
-    return new Donning(worst.station, worst.mouth, worst.widest, worst.spread, strain);
+    return worst.withStrain(strain);
   }
 
   /**
@@ -76,6 +76,10 @@ public record Donning(double station, double mouth, double widest, double spread
     ShellProfile inner = ShellSection.of(piece, surface, station, reach - half, 1).at(half);
     double length = Math.hypot(outer.y[0] - inner.y[0], outer.depth[0] - inner.depth[0]);
     return reach - half * half / length;
+  }
+
+  private Donning withStrain(double other) {
+    return new Donning(station, mouth, widest, spread, other);
   }
 
   private double room() {
@@ -101,9 +105,8 @@ public record Donning(double station, double mouth, double widest, double spread
         Piece piece, OffsetSurface surface, double station, double reach, int pieces) {
       DigitSurface digit = piece.digit();
       Slice slice = digit.slice(station);
-      double half = slice.circumference() / 2;
-      double limit =
-          piece.dorsal() ? Math.PI - slice.angle(half - reach) : slice.angle(Math.min(reach, half));
+      double end = Math.min(reach, slice.circumference() / 2);
+      double limit = piece.midline().angle(slice, end);
       double[] points = new double[6 * (pieces + 1)];
       for (int i = 0; i <= pieces; i++) {
         surface.at(slice, limit * (2.0 * i / pieces - 1), false, points, i);

@@ -34,13 +34,4 @@ public final class Loop {
   public double n(int i) {
     return yn[2 * (i % size()) + 1];
   }
-
-  /** Area enclosed (mm²); negative for a hole. */
-  public double area() {
-    double sum = 0;
-    for (int i = 0; i < size(); i++) {
-      sum += y(i) * n(i + 1) - y(i + 1) * n(i);
-    }
-    return sum / 2;
-  }
 }

@@ -24,12 +24,12 @@ public record MeshTopology(
     int unusedVertices,
     int shells) {
 
-  /** Counts a mesh. */
-  public static MeshTopology of(TriangleMesh mesh) {
-    int[] corners = mesh.triangles();
-    return of(mesh.vertexCount(), corners, new HalfEdges(mesh.vertexCount(), corners));
-  }
-
+  /**
+   * Counts a mesh.
+   *
+   * @param corners vertex numbers, m by 3, row-major
+   * @param sides of the same triangles
+   */
   public static MeshTopology of(int vertices, int[] corners, HalfEdges sides) {
     int[] piece = pieces(vertices, corners);
     boolean[] used = new boolean[vertices];

@@ -63,7 +63,7 @@ public final class Bridge implements GapField {
   private static final double FULL = 0.003;
 
   private final DigitSurface digit;
-  private final boolean dorsal;
+  private final Midline midline;
   private final double[] station;
   private final int half;
 
@@ -74,7 +74,7 @@ public final class Bridge implements GapField {
 
   private Bridge(Piece piece, double[] station, int half, double[] rise) {
     this.digit = piece.digit();
-    this.dorsal = piece.dorsal();
+    this.midline = piece.midline();
     this.station = station;
     this.half = half;
     this.rise = rise;
@@ -168,7 +168,7 @@ public final class Bridge implements GapField {
       Meridians.Curve curve, Optional<Meridians.Curve> under, double distance) {
 
     static Pair at(Meridians meridians, Piece piece, Optional<Under> under, double own) {
-      double share = share(piece.dorsal(), own);
+      double share = share(piece.midline(), own);
       Optional<Under> there = under.filter(u -> Math.abs(share) <= u.share());
       return new Pair(
           meridians.at(share, piece.gap()),
@@ -261,8 +261,8 @@ public final class Bridge implements GapField {
   }
 
   /** Share of the half girth from the volar midline, of one from the piece's own, or back. */
-  private static double share(boolean dorsal, double own) {
-    return dorsal ? own - Math.copySign(1, own) : own;
+  private static double share(Midline midline, double own) {
+    return midline.skinGirth(own, 2);
   }
 
   private int columns() {
@@ -294,7 +294,7 @@ public final class Bridge implements GapField {
       return;
     }
     double whole = digit.circumference(at);
-    double v = share(dorsal, 2 * girth / whole) / COLUMN + half;
+    double v = share(midline, 2 * girth / whole) / COLUMN + half;
     int column = (int) Math.floor(v);
     double h = station[row + 1] - station[row];
     double u = (at - station[row]) / h;

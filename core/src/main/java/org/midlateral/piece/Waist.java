@@ -28,15 +28,12 @@ public final class Waist {
     DigitSurface digit = piece.digit();
     double from = piece.dorsal() ? piece.outline().proximal() : piece.outline().flankStart();
     double to = Math.min(piece.outline().distal(), digit.tip());
-    double[] jet = new double[18];
     for (double s = from; s < to; s += STEP) {
       Slice slice = digit.slice(s);
       double edge = Math.PI * piece.outline().wrap();
       for (int i = -ANGLES; i <= ANGLES; i++) {
-        double own = edge * i / ANGLES;
-        double t = piece.dorsal() ? own - Math.copySign(Math.PI, own) : own;
-        slice.jet(t, jet);
-        double bend = bend(jet);
+        double t = piece.midline().skinAngle(edge * i / ANGLES);
+        double bend = slice.curvatureAlong(t);
         if (bend > 0) {
           double off = piece.gap().at(slice.girth(t), s) + piece.wall();
           if (1 - bend * off < LEAST_LENGTH) {
@@ -45,15 +42,6 @@ public final class Waist {
         }
       }
     }
-  }
-
-  /** Curvature of the skin along the finger, positive where it bends in (1/mm). */
-  private static double bend(double[] jet) {
-    double x = jet[4] * jet[8] - jet[5] * jet[7];
-    double y = jet[5] * jet[6] - jet[3] * jet[8];
-    double z = jet[3] * jet[7] - jet[4] * jet[6];
-    double square = jet[6] * jet[6] + jet[7] * jet[7] + jet[8] * jet[8];
-    return (x * jet[15] + y * jet[16] + z * jet[17]) / Math.sqrt(x * x + y * y + z * z) / square;
   }
 
   private static DesignRefused refusal(Piece piece, double station, double radius, double off) {

@@ -1,5 +1,6 @@
 package org.midlateral.pose;
 
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.solid.Solid;
 
@@ -84,28 +85,28 @@ final class FacedAreas {
    * @param up a unit vector
    * @param steep cosine against straight down
    */
-  double under(double[] up, double steep, double weight) {
+  double under(Vector3D up, double steep, double weight) {
     return weight * under(skin, up, steep) + under(rest, up, steep);
   }
 
-  private static double under(double[] bins, double[] up, double steep) {
+  private static double under(double[] bins, Vector3D up, double steep) {
     double sum = 0;
     for (int i = 0; i < bins.length; i += 4) {
       if (bins[i + 3] == 0) {
         continue;
       }
-      double down = -(up[0] * bins[i] + up[1] * bins[i + 1] + up[2] * bins[i + 2]);
+      double down = -(up.getX() * bins[i] + up.getY() * bins[i + 1] + up.getZ() * bins[i + 2]);
       sum += down > steep * bins[i + 3] ? bins[i + 3] / 2 : 0;
     }
     return sum;
   }
 
   /** Height along a direction, by a sample of the vertices (mm). */
-  double height(double[] up) {
+  double height(Vector3D up) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < places.length; i += 3) {
-      double z = up[0] * places[i] + up[1] * places[i + 1] + up[2] * places[i + 2];
+      double z = up.getX() * places[i] + up.getY() * places[i + 1] + up.getZ() * places[i + 2];
       low = z < low ? z : low;
       high = z > high ? z : high;
     }

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.PrintProcess;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.solid.Solid;
@@ -15,7 +17,7 @@ import org.midlateral.solid.Solid;
  * <p>The criterion is {@link #CRITERION} What stood on the skin side must be smoothed before it is
  * worn, which is why it counts for more. Where a process needs no support, all poses are alike.
  *
- * @param pose the turn
+ * @param pose the turn from the finger's frame to the bed's
  * @param overhang area that leans over further than the process bears (mm²)
  * @param skinOverhang the part of it that lies on the skin side (mm²)
  * @param height of the turned piece (mm)
@@ -24,7 +26,7 @@ import org.midlateral.solid.Solid;
  * @param upright how far the finger's length is from lying down: 0 laid down, 90 on end (degrees)
  */
 public record PrintPose(
-    Pose pose,
+    AffineTransformMatrix3D pose,
     double overhang,
     double skinOverhang,
     double height,
@@ -38,6 +40,18 @@ public record PrintPose(
   public static final int ALIKE = 50;
 
   private static final int DIRECTIONS = 400;
+
+  private static final List<Vector3D> AXES =
+      List.of(
+          Vector3D.Unit.PLUS_X,
+          Vector3D.Unit.MINUS_X,
+          Vector3D.Unit.PLUS_Y,
+          Vector3D.Unit.MINUS_Y,
+          Vector3D.Unit.PLUS_Z,
+          Vector3D.Unit.MINUS_Z);
+
+  /** A direction nearer to the length of a piece than this stands it on its end (a cosine). */
+  private static final double ON_END = 0.999;
 
   /** The criterion in words, for reports. */
   public static final String CRITERION =
@@ -56,7 +70,8 @@ public record PrintPose(
   /** The pose for a process. */
   public static PrintPose of(Solid solid, PrintProcess process) {
     FacedAreas faced = FacedAreas.of(solid);
-    List<double[]> ups = IntStream.range(0, DIRECTIONS + 6).mapToObj(PrintPose::up).toList();
+    List<Vector3D> ups =
+        IntStream.range(0, AXES.size() + DIRECTIONS).mapToObj(PrintPose::up).toList();
     if (!process.supports()) {
       return in(solid, Collections.min(ups, Comparator.comparingDouble(faced::height)), 1);
     }
@@ -82,27 +97,47 @@ public record PrintPose(
   }
 
   /** The six axes, then a spiral that spaces directions evenly. */
-  private static double[] up(int i) {
-    if (i < 6) {
-      double[] axis = new double[3];
-      axis[i / 2] = i % 2 == 0 ? 1 : -1;
-      return axis;
+  private static Vector3D up(int i) {
+    if (i < AXES.size()) {
+      return AXES.get(i);
     }
-    double z = 1 - (2.0 * (i - 6) + 1) / DIRECTIONS;
-    double turn = (i - 6) * Math.PI * (3 - Math.sqrt(5));
+    double z = 1 - (2.0 * (i - AXES.size()) + 1) / DIRECTIONS;
+    double turn = (i - AXES.size()) * Math.PI * (3 - Math.sqrt(5));
     double across = Math.sqrt(1 - z * z);
-    return new double[] {across * Math.cos(turn), across * Math.sin(turn), z};
+    return Vector3D.of(across * Math.cos(turn), across * Math.sin(turn), z);
+  }
+
+  /**
+   * The turn that makes a direction the new up, and keeps the longest way of a piece, the old x,
+   * along the new x as far as it can.
+   *
+   * @param up of unit length
+   */
+  static AffineTransformMatrix3D turn(Vector3D up) {
+    double along = up.getX();
+    if (Math.abs(along) > ON_END) {
+      // Stood on its end: the old dorsal direction lies along the new x, up or down.
+      Vector3D z = along > 0 ? Vector3D.Unit.PLUS_X : Vector3D.Unit.MINUS_X;
+      return rows(Vector3D.Unit.PLUS_Y.cross(z), Vector3D.Unit.PLUS_Y, z);
+    }
+    Vector3D y = up.cross(Vector3D.Unit.PLUS_X).normalize();
+    return rows(y.cross(up), y, up);
+  }
+
+  private static AffineTransformMatrix3D rows(Vector3D x, Vector3D y, Vector3D z) {
+    return AffineTransformMatrix3D.fromColumnVectors(x, y, z).linearTranspose();
   }
 
   /** What leans over in a pose, triangle by triangle. */
-  private static PrintPose in(Solid solid, double[] up, double steep) {
-    Pose pose = Pose.up(up[0], up[1], up[2]);
+  private static PrintPose in(Solid solid, Vector3D up, double steep) {
+    AffineTransformMatrix3D pose = turn(up);
+    double[] rows = pose.toArray();
     TriangleMesh mesh = solid.mesh();
     double[] z = new double[mesh.vertexCount()];
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int v = 0; v < z.length; v++) {
-      z[v] = pose.z(mesh.x(v), mesh.y(v), mesh.z(v));
+      z[v] = rows[8] * mesh.x(v) + rows[9] * mesh.y(v) + rows[10] * mesh.z(v);
       low = Math.min(low, z[v]);
       high = Math.max(high, z[v]);
     }
@@ -112,7 +147,7 @@ public record PrintPose(
     double footing = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       double twice = FacedAreas.normal(mesh, t, normal);
-      double down = -pose.z(normal[0], normal[1], normal[2]);
+      double down = -(rows[8] * normal[0] + rows[9] * normal[1] + rows[10] * normal[2]);
       if (down > steep * twice) {
         overhang += twice / 2;
         skin += t < solid.innerTriangles() ? twice / 2 : 0;
@@ -120,7 +155,7 @@ public record PrintPose(
       double[] corners = {z[mesh.corner(t, 0)], z[mesh.corner(t, 1)], z[mesh.corner(t, 2)]};
       footing += down / 2 * shareBelow(corners, low + FIRST_LAYER);
     }
-    double upright = Math.toDegrees(Math.asin(Math.min(1, Math.abs(pose.zx()))));
+    double upright = Math.toDegrees(Math.asin(Math.min(1, Math.abs(rows[8]))));
     return new PrintPose(pose, overhang, skin, high - low, footing, upright);
   }
 

@@ -99,7 +99,7 @@ record Finish(Order order, Relief relief) {
   private boolean closed(
       Piece piece, Optional<Geometry> raised, double radius, double offFlank, double g, double s) {
     double circumference = piece.digit().circumference(s);
-    double skin = piece.otherGirth(g, s);
+    double skin = piece.skinGirth(g, s);
     boolean relieved = relief.bubbles().stream().anyMatch(b -> b.isNear(skin, s, radius + BRIDGE));
     boolean pressed = Math.abs(s - piece.digit().pipAxis()) < PRESSED + radius + BRIDGE;
     boolean flank =
@@ -116,12 +116,9 @@ record Finish(Order order, Relief relief) {
   /** The point of the middle of the wall; along the skin's normal, as the gap is level there. */
   private static Vector3D middle(Piece piece, double g, double s) {
     Slice slice = piece.digit().slice(s);
-    double skin = piece.otherGirth(g, s);
-    double[] jet = new double[18];
-    slice.jet(slice.angle(skin), jet);
-    Vector3D normal =
-        Vector3D.of(jet[3], jet[4], jet[5]).cross(Vector3D.of(jet[6], jet[7], jet[8])).normalize();
+    double skin = piece.skinGirth(g, s);
+    double t = slice.angle(skin);
     double up = piece.gap().at(skin, s) + piece.wall() / 2;
-    return Vector3D.of(jet[0], jet[1], jet[2]).add(normal.multiply(up));
+    return slice.point(t).add(slice.normal(t).multiply(up));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Design;
-import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
@@ -73,7 +72,7 @@ public record FitTogether(
       double station = shell.station(i);
       double past =
           wrap / 2 * made.digit().circumference(station)
-              - Math.abs(made.digit().slice(station).girth(Math.PI - Math.abs(shell.angle(i))));
+              - Math.abs(made.digit().slice(station).girth(shell.skinAngle(i)));
       if (past > shell.piece().wall()) {
         double gap = trough.distance(shell.mesh().x(i), shell.mesh().y(i), shell.mesh().z(i), 10);
         sum += gap;
@@ -107,13 +106,10 @@ public record FitTogether(
   private static double strain(Orthosis made, double overlap) {
     try {
       Design design = made.order().design();
-      DorsalShellDesign d = design.dorsalShell();
-      Design other =
-          design.withDorsalShell(
-              new DorsalShellDesign(
-                  d.make(), d.length(), overlap, d.fitGap(), d.clearance(), d.wall(), d.vents()));
-      Piece shell = DorsalShell.of(other, made.digit(), made.bare(), made.relief());
-      return Donning.of(made.relief().over(made.bare()), shell, overlap).strain();
+      Design other = design.withDorsalShell(design.dorsalShell().withOverlap(overlap));
+      Piece shell = DorsalShell.of(
+              other, made.digit(), made.bare(), made.plainTrough(), made.relief());
+      return Donning.of(made.plainTrough(), shell, overlap).strain();
     } catch (DesignRefused e) {
       return Double.POSITIVE_INFINITY;
     }

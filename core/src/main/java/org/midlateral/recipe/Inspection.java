@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
@@ -43,11 +42,6 @@ public record Inspection(
   public Inspection {
     perimeters = Map.copyOf(perimeters);
     findings = List.copyOf(findings);
-  }
-
-  /** Inspects an orthosis, on two threads. */
-  public static Inspection of(Orthosis made) {
-    return of(made, ForkJoinPool.commonPool());
   }
 
   /**
@@ -134,7 +128,7 @@ public record Inspection(
             .polygon()
             .getFactory()
             .createPoint(
-                new Coordinate(piece.otherGirth(spot.girth(), spot.station()), spot.station()));
+                new Coordinate(piece.ownGirth(spot.girth(), spot.station()), spot.station()));
     return piece.outline().polygon().contains(point)
         && piece.outline().polygon().getBoundary().distance(point) >= inset;
   }

@@ -30,14 +30,18 @@ import org.midlateral.trough.Trough;
  * @param digit the skin
  * @param relief its bubbles, on the right hand's frame
  * @param bare the volar piece before its reliefs, on the right hand's frame
- * @param trough the volar piece
- * @param dorsalShell the dorsal piece, where one is made
+ * @param plainTrough the volar piece with its reliefs, before label and vents, on the same frame
+ * @param plainShell the dorsal piece before label and vents, on the same frame, where one is made
+ * @param trough the volar piece as it is printed
+ * @param dorsalShell the dorsal piece as it is printed, where one is made
  */
 public record Orthosis(
     Order order,
     DigitSurface digit,
     Relief relief,
     Piece bare,
+    Piece plainTrough,
+    Optional<Piece> plainShell,
     Solid trough,
     Optional<Solid> dorsalShell) {
 
@@ -63,22 +67,34 @@ public record Orthosis(
     Outline outline = MidlateralCut.of(measured, design.trough(), digit);
     Relief relief = Relief.of(measured, design.relief(), digit);
     Piece bare = Trough.of(design.trough(), digit, outline);
+    Piece plainTrough = relief.over(bare);
     Finish finish = new Finish(order, relief);
     if (!design.dorsalShell().make()) {
-      Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
-      return new Orthosis(order, digit, relief, bare, trough, Optional.empty());
+      Solid trough = solid(finish.trough(plainTrough), order, fineness);
+      return new Orthosis(
+          order, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty());
     }
     // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
-    Concurrent<Solid> shell =
+    Concurrent<DrawnShell> begun =
         Concurrent.begin(
-            () ->
-                solid(
-                    finish.dorsalShell(DorsalShell.of(design, digit, bare, relief)),
-                    order,
-                    fineness));
-    Solid trough = solid(finish.trough(relief.over(bare)), order, fineness);
-    return new Orthosis(order, digit, relief, bare, trough, Optional.of(shell.end()));
+            () -> {
+              Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
+              return new DrawnShell(plain, solid(finish.dorsalShell(plain), order, fineness));
+            });
+    Solid trough = solid(finish.trough(plainTrough), order, fineness);
+    DrawnShell shell = begun.end();
+    return new Orthosis(
+        order,
+        digit,
+        relief,
+        bare,
+        plainTrough,
+        Optional.of(shell.plain),
+        trough,
+        Optional.of(shell.solid));
   }
+
+  private record DrawnShell(Piece plain, Solid solid) {}
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);

@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.PrintProcess;
-import org.midlateral.pose.Pose;
 import org.midlateral.pose.PrintPose;
 
 /**
@@ -106,7 +106,7 @@ public record PrintCheck(
   }
 
   /** The turn of a piece on the bed. */
-  public Pose pose(String piece) {
+  public AffineTransformMatrix3D pose(String piece) {
     return poses.get(piece).pose();
   }
 
@@ -115,7 +115,7 @@ public record PrintCheck(
     Map<String, Report.PrintPart> lines = new LinkedHashMap<>();
     poses.forEach(
         (name, chosen) -> {
-          Pose p = chosen.pose();
+          double[] p = chosen.pose().toArray();
           lines.put(
               name,
               new Report.PrintPart(
@@ -126,7 +126,7 @@ public record PrintCheck(
                   chosen.height(),
                   chosen.footing(),
                   chosen.upright(),
-                  List.of(p.xx(), p.xy(), p.xz(), p.yx(), p.yy(), p.yz(), p.zx(), p.zy(), p.zz())));
+                  List.of(p[0], p[1], p[2], p[4], p[5], p[6], p[8], p[9], p[10])));
         });
     return new Report.Print(
         process.name(),

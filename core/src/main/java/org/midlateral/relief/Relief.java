@@ -3,7 +3,6 @@ package org.midlateral.relief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.Make;
@@ -29,6 +28,9 @@ public record Relief(List<ReliefBubble> bubbles) {
    */
   public static final double BULBOUS = 3;
 
+  /** The skin meets its tapes to rounding (mm). */
+  private static final double ROUNDING = 1e-9;
+
   /** A girth beyond the dorsal midline by so little is on it (mm): tapes read no better. */
   private static final double TAPE = 1;
 
@@ -45,7 +47,7 @@ public record Relief(List<ReliefBubble> bubbles) {
   public static Relief of(Measurements measurements, ReliefDesign design, DigitSurface digit)
       throws DesignRefused {
     List<ReliefBubble> bubbles = new ArrayList<>();
-    if (madePair(measurements, design)) {
+    if (madePair(measurements, design, digit)) {
       double axis = digit.pipAxis();
       double girth = digit.circumference(axis) / 4 - design.volarOffset();
       requireRoom(digit, "relief.width", axis, design.width(), 0);
@@ -96,16 +98,24 @@ public record Relief(List<ReliefBubble> bubbles) {
     return new DesignRefused(Finding.refusal(code, key, sentence, value, limit));
   }
 
-  private static boolean madePair(Measurements measurements, ReliefDesign design) {
+  private static boolean madePair(
+      Measurements measurements, ReliefDesign design, DigitSurface digit) {
     return design.height() > 0
-        && (design.make() == Make.YES || design.make() == Make.AUTO && bulbous(measurements));
+        && (design.make() == Make.YES
+            || design.make() == Make.AUTO && bulbous(measurements, digit));
   }
 
-  /** Whether the PIP joint bulges over both of its neighbours. */
-  public static boolean bulbous(Measurements measurements) {
-    Map<Level, Double> tape = measurements.circumference();
-    double neighbour = Math.max(tape.get(Level.PROXIMAL_PHALANX), tape.get(Level.MIDDLE_PHALANX));
-    return tape.get(Level.PIP) >= neighbour + BULBOUS;
+  /** Whether the PIP joint bulges over both of its neighbours, where each of them was measured. */
+  public static boolean bulbous(Measurements measurements, DigitSurface digit) {
+    double neighbour =
+        Math.max(
+            round(Level.PROXIMAL_PHALANX, measurements, digit),
+            round(Level.MIDDLE_PHALANX, measurements, digit));
+    return round(Level.PIP, measurements, digit) >= neighbour + BULBOUS - ROUNDING;
+  }
+
+  private static double round(Level level, Measurements measurements, DigitSurface digit) {
+    return digit.circumference(measurements.stationOf(level));
   }
 
   /** The gap all bubbles add. */

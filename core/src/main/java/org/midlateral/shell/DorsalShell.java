@@ -9,6 +9,7 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.piece.Bridge;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
@@ -35,10 +36,12 @@ public final class DorsalShell {
    * The dorsal shell that goes over a trough.
    *
    * @param bare the trough before its reliefs
+   * @param trough with its reliefs, as it lies over the finger's waists
    * @param relief shared by both pieces
    * @throws DesignRefused where there is no room for it
    */
-  public static Piece of(Design design, DigitSurface digit, Piece bare, Relief relief)
+  public static Piece of(
+      Design design, DigitSurface digit, Piece bare, Piece trough, Relief relief)
       throws DesignRefused {
     DorsalShellDesign shell = design.dorsalShell();
     Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
@@ -52,7 +55,6 @@ public final class DorsalShell {
     double clearance =
         Math.max(shell.clearance(), top - OverlapStep.height(width, wall, radius(outline, digit)));
     GapField own = GapField.uniform(clearance).plus(relief.field());
-    Piece trough = relief.over(bare);
     GapField gap =
         new OverlapStep(digit, bare.outline().wrap(), own, trough.gap(), onTop, rim, width);
     GapField under =
@@ -60,7 +62,7 @@ public final class DorsalShell {
             digit, bare.outline().wrap(), GapField.uniform(0), trough.bridge(), 0, rim, width);
     Piece plain =
         Bridge.laid(
-            new Piece(NAME, digit, outline, true, gap, wall).withBridge(under),
+            new Piece(NAME, digit, outline, Midline.DORSAL, gap, wall).withBridge(under),
             new Bridge.Under(trough.gap(), onTop, bare.outline().wrap()));
     double inset = wall + MARK_INSET;
     return plain.withRaised(

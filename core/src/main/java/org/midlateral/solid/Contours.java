@@ -52,29 +52,27 @@ final class Contours {
   private double[] station = new double[0];
   private double[] girth = new double[0];
   private double[] height = new double[0];
-  private final OffsetSurface surface;
   private final Raised raised;
   private final IndexedPointInAreaLocator inside;
   private final Envelope box;
   private int size;
 
-  private Contours(OffsetSurface surface, Raised raised, Geometry brow) {
-    this.surface = surface;
+  private Contours(Raised raised, Geometry brow) {
     this.raised = raised;
     this.inside = new IndexedPointInAreaLocator(brow);
     this.box = brow.getEnvelopeInternal();
   }
 
   /** The contours of what is raised on a piece; none where nothing is. */
-  static Contours of(Piece piece, OffsetSurface surface, SizingField density) {
+  static Contours of(Piece piece, SizingField density) {
     if (piece.raised().isEmpty()) {
-      return new Contours(surface, new Raised(NOTHING, 0), NOTHING);
+      return new Contours(new Raised(NOTHING, 0), NOTHING);
     }
     Raised raised = piece.raised().get();
     Geometry round = raised.shape().buffer(ROUND).buffer(-2 * ROUND).buffer(ROUND);
     Geometry foot = round.buffer(HALF_SLOPE);
     Geometry brow = round.buffer(-HALF_SLOPE);
-    Contours contours = new Contours(surface, raised, brow);
+    Contours contours = new Contours(raised, brow);
     contours.add(piece, density, foot, SPACING, 0);
     contours.add(piece, density, brow, SPACING, raised.height());
     contours.add(piece, density, foot.buffer(APRON), APRON_SPACING, 0);
@@ -150,7 +148,7 @@ final class Contours {
   }
 
   private double angle(Piece piece, double girth, double station) {
-    return surface.ownAngle(piece.digit().slice(station), girth);
+    return piece.midline().angle(piece.digit().slice(station), girth);
   }
 
   int size() {
@@ -177,12 +175,7 @@ final class Contours {
     if (slice.station() < box.getMinY() || slice.station() > box.getMaxY()) {
       return 0;
     }
-    double girth = slice.girth(own);
-    if (piece.dorsal()) {
-      double t = own - Math.copySign(Math.PI, own);
-      girth = slice.girth(t) + Math.copySign(slice.circumference() / 2, own);
-    }
-    Coordinate at = new Coordinate(girth, slice.station());
+    Coordinate at = new Coordinate(piece.midline().girth(slice, own), slice.station());
     return box.contains(at) && inside.locate(at) == Location.INTERIOR ? raised.height() : 0;
   }
 

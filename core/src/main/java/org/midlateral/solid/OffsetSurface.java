@@ -2,6 +2,7 @@ package org.midlateral.solid;
 
 import org.midlateral.digit.Slice;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 
 /**
@@ -10,7 +11,7 @@ import org.midlateral.piece.Piece;
  */
 public final class OffsetSurface {
   private final GapField gap;
-  private final double turn;
+  private final Midline midline;
   private final double[] skin = new double[18];
   private final double[] gapJet = new double[3];
   private final double[] n = new double[3];
@@ -19,26 +20,7 @@ public final class OffsetSurface {
 
   public OffsetSurface(Piece piece) {
     this.gap = piece.gap();
-    this.turn = piece.dorsal() ? Math.PI : 0;
-  }
-
-  /** The skin's angle for an angle from the piece's own midline (rad), between -pi and pi. */
-  public double skinAngle(double own) {
-    double t = own + turn;
-    return t > Math.PI ? t - 2 * Math.PI : t;
-  }
-
-  /**
-   * The angle from the piece's own midline (rad) of a girth from it.
-   *
-   * @param girth along the slice (mm)
-   */
-  public double ownAngle(Slice slice, double girth) {
-    if (turn == 0) {
-      return slice.angle(girth);
-    }
-    double t = slice.angle(girth - Math.copySign(slice.circumference() / 2, girth));
-    return t - Math.copySign(Math.PI, t);
+    this.midline = piece.midline();
   }
 
   /**
@@ -49,7 +31,7 @@ public final class OffsetSurface {
    * @param point receives x, y, z of the inner point (mm) and of the normal, at 6 * index
    */
   public void at(Slice slice, double own, boolean uniform, double[] point, int index) {
-    double t = skinAngle(own);
+    double t = midline.skinAngle(own);
     slice.jet(t, skin);
     cross(skin, 3, skin, 6, n);
     double size = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);

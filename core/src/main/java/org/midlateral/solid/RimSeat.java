@@ -117,8 +117,7 @@ final class RimSeat {
   /** Takes up the point of the edge, and as a first move most of the rim's radius inward. */
   private void aim(double girth, double at, double[] direction) {
     Slice slice = piece.digit().slice(at);
-    double half = slice.circumference() / 2;
-    double t = slice.angle(piece.dorsal() ? girth - Math.copySign(half, girth) : girth);
+    double t = slice.angle(piece.midline().skinGirth(girth, slice.circumference()));
     double drift = slice.girthAlongStation(t);
     if (piece.dorsal()) {
       drift -= Math.signum(t) * slice.circumferenceByStation() / 2;
@@ -138,7 +137,7 @@ final class RimSeat {
     for (int k = 0; k < 3; k++) {
       move[k] *= 0.8 * radius;
     }
-    angle = piece.dorsal() ? t - Math.copySign(Math.PI, t) : t;
+    angle = piece.midline().ownAngle(t);
     station = at;
     System.arraycopy(target, 0, skin, 0, 18);
   }
@@ -154,7 +153,7 @@ final class RimSeat {
     for (int i = -1; i <= 1; i++) {
       double s = at + i * direction[1] / size;
       Slice slice = piece.digit().slice(s);
-      double own = surface.ownAngle(slice, girth + i * direction[0] / size);
+      double own = piece.midline().angle(slice, girth + i * direction[0] / size);
       carrier.at(slice, own, piece.bridge().uniformAt(s), there, i + 1);
     }
     for (int k = 0; k < 3; k++) {
@@ -167,7 +166,7 @@ final class RimSeat {
   /** Distance, along the skin, from crest to target; written as the next move. */
   private double residual(double a, double s) {
     Slice slice = piece.digit().slice(s);
-    slice.jet(surface.skinAngle(a), skin);
+    slice.jet(piece.midline().skinAngle(a), skin);
     surface.at(slice, a, piece.gap().uniformAt(s), frame, 0);
     cross(tangent, 0, frame, 3, frame, 6);
     unit(frame, 6);

@@ -79,7 +79,8 @@ final class RingSamples {
     for (int i = 0; i < n; i++) {
       double s = Math.min(ring[i].y, digit.pulpEnd() - 1e-6);
       Slice slice = digit.slice(s);
-      surface.at(slice, surface.ownAngle(slice, ring[i].x), piece.gap().uniformAt(s), frame, i);
+      surface.at(
+          slice, piece.midline().angle(slice, ring[i].x), piece.gap().uniformAt(s), frame, i);
     }
     double[] at = new double[n + 1];
     for (int i = 0; i < n; i++) {

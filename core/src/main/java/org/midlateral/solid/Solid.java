@@ -70,6 +70,11 @@ public final class Solid {
     return angle[i];
   }
 
+  /** The skin's angle under inner vertex i (rad). */
+  public double skinAngle(int i) {
+    return piece.midline().skinAngle(angle[i]);
+  }
+
   /** Station of inner vertex i (mm). */
   public double station(int i) {
     return station[i];

@@ -62,7 +62,7 @@ public final class SolidMesher {
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
       loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
     }
-    Contours contours = Contours.of(piece, surface, density);
+    Contours contours = Contours.of(piece, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
     Lifted points = Lifted.of(piece, surface, loops, contours, plane);
     int[] refined = Refinement.of(points, plane.corners(), chart, fineness);

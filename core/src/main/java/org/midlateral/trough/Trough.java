@@ -7,6 +7,7 @@ import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 
 /** Makes the volar piece from its outline: clearance, liner and flare, and the wall. */
@@ -34,7 +35,7 @@ public final class Trough {
                 new Flare(
                     design.flare(), design.flareWidth(), web, web - outline.proximal(), half));
     requireUnfolded(design, digit, outline);
-    return new Piece(NAME, digit, outline, false, gap, design.wall());
+    return new Piece(NAME, digit, outline, Midline.VOLAR, gap, design.wall());
   }
 
   private static void requireUnfolded(TroughDesign design, DigitSurface digit, Outline outline)

@@ -12,11 +12,13 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.midlateral.document.format.NamedSolid;
 import org.midlateral.document.format.StlFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.solid.Solid;
 
 /**
@@ -94,7 +96,7 @@ public final class Population {
               }
               Product product;
               try {
-                product = Product.make(read.order(), read.cautions());
+                product = ProductRecipe.make(read.order(), read.cautions());
               } catch (RuntimeException e) {
                 if (Boolean.getBoolean("population.told")) { e.printStackTrace(System.out); }
                 String told = design + " " + i + " " + e + " " + finger.entries();
@@ -142,7 +144,7 @@ public final class Population {
     for (Solid solid : product.orthosis().orElseThrow().solids()) {
       String name = design + "-" + finger + "-" + solid.piece().name();
       try (OutputStream out = Files.newOutputStream(folder.resolve(name + ".stl"))) {
-        new StlFile(new NamedSolid(name, solid.mesh())).writeTo(out);
+        new StlFile(new NamedSolid(name, solid.mesh(), AffineTransformMatrix3D.identity())).writeTo(out);
       } catch (IOException e) {
         throw new java.io.UncheckedIOException(e);
       }

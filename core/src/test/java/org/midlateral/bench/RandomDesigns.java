@@ -11,6 +11,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.solid.SlowChecks;
 
 /**
@@ -80,7 +81,7 @@ public final class RandomDesigns {
       wrong.incrementAndGet();
       return;
     }
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     if (product.ok()) {
       accepted.incrementAndGet();
       for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {

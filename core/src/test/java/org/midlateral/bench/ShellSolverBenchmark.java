@@ -10,6 +10,7 @@ import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellSolver;
+import org.midlateral.mechanics.finite.UniformShell;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -75,7 +76,7 @@ public class ShellSolverBenchmark {
         at += 6;
       }
     }
-    model = ShellModel.uniform(xyz, corners, 1.6, new Isotropic(400, 0.4));
+    model = UniformShell.of(xyz, corners, 1.6, new Isotropic(400, 0.4));
     int last = model.nodeCount() - 1;
     load =
         PlainLoads.atNode(model, 0, Vector3D.of(1, 0, 0), Vector3D.ZERO)
@@ -85,6 +86,6 @@ public class ShellSolverBenchmark {
 
   @Benchmark
   public Vector3D solve() {
-    return ShellSolver.solve(model, load, held).displacement(model.nodeCount() / 2);
+    return ShellSolver.of(model, held).solve(load).displacement(model.nodeCount() / 2);
   }
 }

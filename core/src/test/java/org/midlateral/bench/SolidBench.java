@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.midlateral.document.format.NamedSolid;
 import org.midlateral.document.format.SolidSet;
 import org.midlateral.document.format.StlFile;
@@ -58,14 +59,19 @@ public class SolidBench {
   @Benchmark
   public byte[] stl() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new StlFile(new NamedSolid("solid", solid)).writeTo(out);
+    new StlFile(new NamedSolid("solid", solid, AffineTransformMatrix3D.identity())).writeTo(out);
     return out.toByteArray();
   }
 
   @Benchmark
   public byte[] threeMf() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new ThreeMfFile(new SolidSet("bench", "bench", "PA12", List.of(new NamedSolid("solid", solid))))
+    new ThreeMfFile(
+            new SolidSet(
+                "bench",
+                "bench",
+                "PA12",
+                List.of(new NamedSolid("solid", solid, AffineTransformMatrix3D.identity()))))
         .writeTo(out);
     return out.toByteArray();
   }

@@ -15,7 +15,6 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Design.VentDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 
@@ -95,9 +94,7 @@ class MidlateralCutTest {
 
   @Test
   void noRoomForATongueIsRefused() {
-    TroughDesign design =
-        new TroughDesign(
-            0.5, 1.6, 0.3, 0, 3, 20, DistalEnd.OPEN, 4, 4, 0.8, 5, new VentDesign(0, 8));
+    TroughDesign design = Fingers.trough(0.5, DistalEnd.OPEN).withProximalMargin(20);
 
     assertThatThrownBy(() -> cut(design))
         .isInstanceOfSatisfying(
@@ -118,7 +115,6 @@ class MidlateralCutTest {
   }
 
   private static TroughDesign design(double corner, double margin, DistalEnd end) {
-    return new TroughDesign(
-        0.5, 1.6, 0.3, 0, 3, 3, end, margin, corner, 0.8, 5, new VentDesign(0, 8));
+    return Fingers.trough(0.5, end).withDistalMargin(margin).withCorner(corner);
   }
 }

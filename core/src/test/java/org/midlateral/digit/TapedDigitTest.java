@@ -155,17 +155,39 @@ class TapedDigitTest {
     }
   }
 
+  /** Against differences of the points; the skin bends in beside a bulbous joint. */
+  @ParameterizedTest
+  @ValueSource(doubles = {4, 17, 25.5, 33, 58})
+  void normalAndCurvatureAreThoseOfThePoints(double s) {
+    DigitSurface digit = TapedDigit.of(Fingers.ring(0.6));
+    Slice slice = digit.slice(s);
+    double h = 2e-4;
+    for (double t = -3; t <= 3; t += 0.5) {
+      Vector3D point = slice.point(t);
+      Vector3D round = slice.point(t - h).vectorTo(slice.point(t + h));
+      Vector3D before = digit.slice(s - h).point(t);
+      Vector3D after = digit.slice(s + h).point(t);
+      Vector3D along = before.vectorTo(after);
+      Vector3D normal = slice.normal(t);
+
+      assertThat(slice.pointByAngle(t).distance(round.multiply(1 / (2 * h)))).isLessThan(1e-4);
+      assertThat(normal.norm()).isCloseTo(1, within(1e-12));
+      assertThat(normal.dot(round.normalize())).isCloseTo(0, within(1e-5));
+      assertThat(normal.dot(along.normalize())).isCloseTo(0, within(1e-5));
+      assertThat(normal.dot(digit.centre(s).vectorTo(point))).isPositive();
+      Vector3D turn = point.vectorTo(after).subtract(before.vectorTo(point));
+      double curvature = turn.dot(normal) / (along.normSq() / 4);
+      assertThat(slice.curvatureAlong(t)).isCloseTo(curvature, within(1e-3));
+    }
+  }
+
   @Test
   void girthIsTheLengthRoundTheSection() {
     Slice slice = TapedDigit.of(RING).slice(30);
-    double[] a = new double[18];
-    double[] b = new double[18];
     double sum = 0;
     int n = 4000;
     for (int i = 0; i < n; i++) {
-      slice.jet(Math.PI * i / n, a);
-      slice.jet(Math.PI * (i + 1) / n, b);
-      sum += Vector3D.of(a[0], a[1], a[2]).distance(Vector3D.of(b[0], b[1], b[2]));
+      sum += slice.point(Math.PI * i / n).distance(slice.point(Math.PI * (i + 1) / n));
       double girth = slice.girth(Math.PI * (i + 1) / n);
 
       assertThat(girth).isCloseTo(sum, within(1e-5));
@@ -191,27 +213,14 @@ class TapedDigitTest {
   @Test
   void aSteepTipStillClosesRoundly() {
     Measurements steep =
-        new Measurements(
-            "steep",
-            RING.hand(),
-            RING.digit(),
-            RING.unit(),
-            Map.of(
-                Level.PROXIMAL_PHALANX, 48.0,
-                Level.PIP, 49.0,
-                Level.MIDDLE_PHALANX, 45.0,
-                Level.DIP, 45.0,
-                Level.TIP, 37.0),
-            Map.of(),
-            16,
-            20,
-            16,
-            18.5,
-            0,
-            0,
-            2.5,
-            7.5,
-            Map.of());
+        RING.withCircumference(
+                Map.of(
+                    Level.PROXIMAL_PHALANX, 48.0,
+                    Level.PIP, 49.0,
+                    Level.MIDDLE_PHALANX, 45.0,
+                    Level.DIP, 45.0,
+                    Level.TIP, 37.0))
+            .withLengths(16, 20, 16, 18.5);
     TapedDigit digit = TapedDigit.of(steep);
     double last = 37;
     for (double s = digit.tip(); s < digit.pulpEnd(); s += 0.05) {
@@ -234,34 +243,15 @@ class TapedDigitTest {
   }
 
   private static double polygon(Slice slice) {
-    double[] a = new double[18];
-    double[] b = new double[18];
     double sum = 0;
     int n = 2000;
     for (int i = 0; i < n; i++) {
-      slice.jet(2 * Math.PI * i / n, a);
-      slice.jet(2 * Math.PI * (i + 1) / n, b);
-      sum += Vector3D.of(a[0], a[1], a[2]).distance(Vector3D.of(b[0], b[1], b[2]));
+      sum += slice.point(2 * Math.PI * i / n).distance(slice.point(2 * Math.PI * (i + 1) / n));
     }
     return sum;
   }
 
   private static Measurements withWidth(Level level, double width) {
-    return new Measurements(
-        RING.reference(),
-        RING.hand(),
-        RING.digit(),
-        RING.unit(),
-        RING.circumference(),
-        Map.of(level, width),
-        RING.palmarCreaseToWeb(),
-        RING.webToPip(),
-        RING.pipToDip(),
-        RING.dipToTip(),
-        0,
-        0,
-        RING.pipAxisDistalOfCrease(),
-        RING.dipAxisDistalOfCrease(),
-        RING.station());
+    return RING.withWidth(Map.of(level, width));
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -178,18 +177,10 @@ class DonningTest {
     Design design =
         usual
             .withTrough(Fingers.trough(wrap, Design.DistalEnd.OPEN))
-            .withDorsalShell(
-                new Design.DorsalShellDesign(
-                    true,
-                    OptionalDouble.empty(),
-                    overlap,
-                    FIT_GAP,
-                    0.5,
-                    OptionalDouble.empty(),
-                    new Design.VentDesign(0, 8)));
+            .withDorsalShell(usual.dorsalShell().withOverlap(overlap));
     Piece trough = trough(wrap);
     Design.ReliefDesign none = new Design.ReliefDesign(Design.Make.NO, 1, 8, 6, 3, List.of());
     Relief relief = Relief.of(finger(), none, trough.digit());
-    return DorsalShell.of(design, trough.digit(), trough, relief);
+    return DorsalShell.of(design, trough.digit(), trough, relief.over(trough), relief);
   }
 }

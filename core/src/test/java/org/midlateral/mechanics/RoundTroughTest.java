@@ -17,6 +17,7 @@ import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mesh.MeshShape;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
@@ -36,25 +37,12 @@ class RoundTroughTest {
   /** The trough, and beside it the same piece turned to the dorsal side. */
   private static List<Solid> halves(double circumference, double wrap, double wall, double edge)
       throws Exception {
-    Design.TroughDesign usual = Fingers.trough(wrap, Design.DistalEnd.OPEN);
     Design.TroughDesign design =
-        new Design.TroughDesign(
-            wrap,
-            wall,
-            GAP,
-            0,
-            usual.webClearance(),
-            usual.proximalMargin(),
-            usual.distal(),
-            usual.distalMargin(),
-            usual.corner(),
-            usual.flare(),
-            usual.flareWidth(),
-            usual.vents());
+        Fingers.trough(wrap, Design.DistalEnd.OPEN).withWall(wall).withClearance(GAP);
     Measurements finger = round(circumference);
     TapedDigit digit = TapedDigit.of(finger);
     Piece volar = Trough.of(design, digit, MidlateralCut.of(finger, design, digit));
-    Piece dorsal = new Piece("dorsal", digit, volar.outline(), true, volar.gap(), wall);
+    Piece dorsal = new Piece("dorsal", digit, volar.outline(), Midline.DORSAL, volar.gap(), wall);
     return List.of(SolidMesher.mesh(volar, edge), SolidMesher.mesh(dorsal, edge));
   }
 
@@ -196,10 +184,10 @@ class RoundTroughTest {
 
     List<Loop> middle = cube.at(new SectionPlane(Vector3D.of(0.5, 0.5, 0.5), along));
     assertThat(middle).hasSize(1);
-    assertThat(middle.get(0).area()).isCloseTo(1, within(1e-15));
+    assertThat(AreaMoments.of(middle).area()).isCloseTo(1, within(1e-15));
     // The far face lies on the plane and so just distal of it; the near one is cut by nothing.
-    assertThat(cube.at(new SectionPlane(Vector3D.of(1, 0, 0), along)).get(0).area())
-        .isCloseTo(1, within(1e-15));
+    List<Loop> far = cube.at(new SectionPlane(Vector3D.of(1, 0, 0), along));
+    assertThat(AreaMoments.of(far).area()).isCloseTo(1, within(1e-15));
     assertThat(cube.at(new SectionPlane(Vector3D.of(0, 0, 0), along))).isEmpty();
     // Through four vertices, along two of the edges and two diagonals' ends.
     double slant = Math.sqrt(0.5);

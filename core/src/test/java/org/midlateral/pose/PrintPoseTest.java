@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,16 +36,14 @@ class PrintPoseTest {
       {0, 0, 1}, {1, 0, 0}, {-1, 0, 0}, {0, -1, 0}, {0.6, 0, -0.8}, {0.48, 0.6, 0.64}
     };
     for (double[] up : ups) {
-      Pose pose = Pose.up(up[0], up[1], up[2]);
-      assertThat(pose.z(up[0], up[1], up[2])).isCloseTo(1, within(1e-12));
-      assertThat(pose.x(up[0], up[1], up[2])).isCloseTo(0, within(1e-12));
-      assertThat(pose.y(up[0], up[1], up[2])).isCloseTo(0, within(1e-12));
-      // Lengths and handedness stay: the determinant is 1.
-      double det =
-          pose.xx() * (pose.yy() * pose.zz() - pose.yz() * pose.zy())
-              - pose.xy() * (pose.yx() * pose.zz() - pose.yz() * pose.zx())
-              + pose.xz() * (pose.yx() * pose.zy() - pose.yy() * pose.zx());
-      assertThat(det).isCloseTo(1, within(1e-12));
+      Vector3D direction = Vector3D.of(up);
+      AffineTransformMatrix3D pose = PrintPose.turn(direction);
+      assertThat(pose.apply(direction).distance(Vector3D.Unit.PLUS_Z)).isLessThan(1e-12);
+      // Lengths and handedness stay: the transpose is the inverse, and the determinant is 1.
+      AffineTransformMatrix3D back = pose.linearTranspose();
+      Vector3D any = Vector3D.of(3, -5, 7);
+      assertThat(back.apply(pose.apply(any)).distance(any)).isLessThan(1e-12);
+      assertThat(pose.determinant()).isCloseTo(1, within(1e-12));
     }
   }
 
@@ -58,8 +57,8 @@ class PrintPoseTest {
     for (int i = 0; i < 100; i++) {
       double z = 1 - (2.0 * i + 1) / 100;
       double across = Math.sqrt(1 - z * z);
-      Pose other = Pose.up(across * Math.cos(2.4 * i), across * Math.sin(2.4 * i), z);
-      assertThat(support(solid, other)).isGreaterThan(cost - 0.05 * area);
+      Vector3D up = Vector3D.of(across * Math.cos(2.4 * i), across * Math.sin(2.4 * i), z);
+      assertThat(support(solid, PrintPose.turn(up))).isGreaterThan(cost - 0.05 * area);
     }
   }
 
@@ -104,17 +103,17 @@ class PrintPoseTest {
   }
 
   /** Area of a section as the sum of what its edges span with the origin. */
-  private static double section(TriangleMesh mesh, Pose pose, double above) {
+  private static double section(TriangleMesh mesh, AffineTransformMatrix3D pose, double above) {
     double low = Double.POSITIVE_INFINITY;
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      low = Math.min(low, turned(pose, mesh.vertex(v)).getZ());
+      low = Math.min(low, pose.apply(mesh.vertex(v)).getZ());
     }
     double twice = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
       List<Vector3D> ends = new ArrayList<>();
       for (int k = 0; k < 3; k++) {
-        Vector3D a = turned(pose, mesh.vertex(mesh.corner(t, k)));
-        Vector3D b = turned(pose, mesh.vertex(mesh.corner(t, (k + 1) % 3)));
+        Vector3D a = pose.apply(mesh.vertex(mesh.corner(t, k)));
+        Vector3D b = pose.apply(mesh.vertex(mesh.corner(t, (k + 1) % 3)));
         double up = low + above;
         if (a.getZ() < up != b.getZ() < up) {
           // Outside lies to the right of an edge that comes in from above.
@@ -131,14 +130,7 @@ class PrintPoseTest {
     return Math.abs(twice) / 2;
   }
 
-  private static Vector3D turned(Pose pose, Vector3D p) {
-    return Vector3D.of(
-        pose.x(p.getX(), p.getY(), p.getZ()),
-        pose.y(p.getX(), p.getY(), p.getZ()),
-        pose.z(p.getX(), p.getY(), p.getZ()));
-  }
-
-  private static double support(Solid solid, Pose pose) {
+  private static double support(Solid solid, AffineTransformMatrix3D pose) {
     double sum = 0;
     TriangleMesh mesh = solid.mesh();
     for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -146,7 +138,7 @@ class PrintPoseTest {
       var n =
           a.vectorTo(mesh.vertex(mesh.corner(t, 1)))
               .cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
-      double down = -pose.z(n.getX(), n.getY(), n.getZ()) / n.norm();
+      double down = -pose.apply(n).getZ() / n.norm();
       double weight = t < solid.innerTriangles() ? PrintPose.SKIN_WEIGHT : 1;
       sum += down > Math.sin(Math.toRadians(RESIN.overhang())) ? weight * n.norm() / 2 : 0;
     }

@@ -11,11 +11,12 @@ import org.midlateral.Fingers;
 import org.midlateral.measurement.Order;
 import org.midlateral.recipe.product.Documents;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Bands;
 
 /** Long work ends soon after its thread is interrupted, and leaves it interrupted. */
 class InterruptionTest {
-  private final Order order = new Order(Fingers.ring(), Fingers.design());
+  private final Order order = Fingers.order(Fingers.ring());
 
   @AfterEach
   void goOn() {
@@ -25,16 +26,17 @@ class InterruptionTest {
   @Test
   void makingIsCalledOff() {
     Thread.currentThread().interrupt();
-    assertThatThrownBy(() -> Product.make(order, List.of()))
+    assertThatThrownBy(() -> ProductRecipe.make(order, List.of()))
         .isInstanceOf(CancellationException.class);
     assertThat(Thread.currentThread().isInterrupted()).isTrue();
   }
 
   @Test
   void documentsAreCalledOff() {
-    Product product = Product.make(order, List.of());
+    Product product = ProductRecipe.make(order, List.of());
     Thread.currentThread().interrupt();
-    assertThatThrownBy(product::withDocuments).isInstanceOf(CancellationException.class);
+    assertThatThrownBy(() -> ProductRecipe.withDocuments(product))
+        .isInstanceOf(CancellationException.class);
   }
 
   @Test
@@ -46,7 +48,7 @@ class InterruptionTest {
 
   @Test
   void findingsAloneAreThoseOfTheDocuments() {
-    Product product = Product.make(order, List.of());
+    Product product = ProductRecipe.make(order, List.of());
     Orthosis made = product.orthosis().orElseThrow();
     assertThat(Documents.findings(made)).isEqualTo(Documents.of(made).findings());
   }

@@ -16,6 +16,7 @@ import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.mesh.query.Gap;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 
 /**
  * Random orders of both pieces, made and inspected as the program does it. On each that is accepted
@@ -54,7 +55,7 @@ public class TwoPiecePropertyTest {
   private void make(int seed) {
     Orders.Result read = Orders.parse("unit: mm", "random", TwoPieceFile.entries(seed, EDGE));
     assertThat(read.errors()).as("seed %d", seed).isEmpty();
-    Product product = Product.make(read.order(), List.of());
+    Product product = ProductRecipe.make(read.order(), List.of());
     if (product.ok()) {
       accepted.incrementAndGet();
       assertThat(apart(product.orthosis().orElseThrow())).as("seed %d", seed).isTrue();

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.Fingers;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.TapedDigit;
@@ -14,6 +17,7 @@ import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Piece;
@@ -140,5 +144,28 @@ class GapFieldTest {
             new ReliefBubble(digit, 66 / 4.0 - 3, 26.5, 1, 6, 8),
             new ReliefBubble(digit, -(66 / 4.0 - 3), 26.5, 1, 6, 8));
     assertThat(Relief.of(RING, no, digit).bubbles()).isEmpty();
+  }
+
+  /** Decided on the skin, which meets the tapes to rounding: just as bulbous counts as bulbous. */
+  @ParameterizedTest
+  @CsvSource({
+    "62, 66, 56, true",
+    "63, 66, 56, true",
+    "56, 66.3, 63.3, true",
+    "63.01, 66, 56, false",
+    "56, 66, 63.01, false",
+    "66, 62, 66, false"
+  })
+  void bulbousIsThreeMillimetresMoreThanBothNeighbours(
+      double proximal, double pip, double middle, boolean bulbous) {
+    Measurements finger =
+        RING.withCircumference(
+            Map.of(
+                Level.PROXIMAL_PHALANX, proximal,
+                Level.PIP, pip,
+                Level.MIDDLE_PHALANX, middle,
+                Level.TIP, 48.0));
+
+    assertThat(Relief.bulbous(finger, TapedDigit.of(finger))).isEqualTo(bulbous);
   }
 }

@@ -45,6 +45,7 @@ class CutTest {
             SkinMesh.of(TapedDigit.of(measured), -measured.palmarCreaseToWeb(), List.of()).mesh());
 
     assertThat(audit.watertight()).isTrue();
+    assertThat(audit.volume()).as("its outside faces outward").isPositive();
     assertThat(audit.shells()).isEqualTo(1);
     assertThat(audit.holes()).isZero();
   }

@@ -25,6 +25,7 @@ import org.midlateral.mesh.query.HeightFieldPatches;
 import org.midlateral.mesh.query.VertexStars;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 
 /** What saves time in the inspection of a solid finds the same as the long way. */
 class ShortCutsTest {
@@ -32,7 +33,7 @@ class ShortCutsTest {
   @ValueSource(strings = {"bulbous-ring", "left-deficit", "slim-little"})
   void samplesPassTheLongWayToo(String sample) {
     Path file = Path.of("../samples", sample + ".yaml");
-    Product product = Product.make(Orders.read(file, List.of()).order(), List.of());
+    Product product = ProductRecipe.make(Orders.read(file, List.of()).order(), List.of());
     for (PieceInspection piece : product.inspection().orElseThrow().pieces()) {
       assertThat(SlowChecks.faults(piece.solid(), piece.conformance())).isEmpty();
     }
@@ -56,7 +57,7 @@ class ShortCutsTest {
   @Test
   void aTriangleWithoutAreaLeavesTheOthersToBeMeasured() {
     Path file = Path.of("../samples/slim-little.yaml");
-    Product product = Product.make(Orders.read(file, List.of()).order(), List.of());
+    Product product = ProductRecipe.make(Orders.read(file, List.of()).order(), List.of());
     Solid whole = product.orthosis().orElseThrow().trough();
     TriangleMesh mesh = whole.mesh();
     double[] xyz = mesh.coordinates();
@@ -93,7 +94,7 @@ class ShortCutsTest {
   private static Product randomProduct(int seed, int index) {
     double[] draws = new Random(seed * 1_000_003 + index).doubles(RandomFile.DRAWS).toArray();
     Order order = Orders.row(RandomFile.entries(draws, 1.2), "random", index, List.of()).order();
-    return Product.make(order, List.of());
+    return ProductRecipe.make(order, List.of());
   }
 
   /** Closed meshes shaken until they fold into themselves: the very same pairs. */

@@ -13,6 +13,7 @@ import org.midlateral.digit.TapedDigit;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 
 /**
@@ -90,7 +91,7 @@ class StraightTroughTest {
             "trough",
             TapedDigit.of(RoundFinger.of(RADIUS)),
             new Outline(turned, 0.5, 5, 8, 2 + length, 5 + length),
-            false,
+            Midline.VOLAR,
             GapField.uniform(CLEARANCE),
             WALL),
         edge);

@@ -21,6 +21,7 @@ import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 
 /** Vents of both pieces: true holes, round, and only where nothing speaks against one. */
 class VentsTest {
@@ -60,13 +61,13 @@ class VentsTest {
                 "dorsal-shell.length=15",
                 "dorsal-shell.vents.diameter=3",
                 "trough.vents.diameter=3"));
-    Product product = Product.make(read.order(), read.cautions());
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     assertThat(product.ok()).isTrue();
     assertThat(product.findings())
         .filteredOn(finding -> finding.code().equals("no-vents"))
         .singleElement()
         .satisfies(finding -> assertThat(finding.key()).isEqualTo("dorsal-shell.vents.diameter"));
-    assertThat(product.withDocuments().findings())
+    assertThat(ProductRecipe.withDocuments(product).findings())
         .filteredOn(finding -> finding.code().equals("finite-elements"))
         .extracting(Finding::text)
         .anyMatch(text -> text.contains("leave the vents out"));
@@ -125,9 +126,7 @@ class VentsTest {
         for (Coordinate c : vent.getCoordinates()) {
           // Half of a usual strap's 12 mm.
           assertThat(Math.abs(c.y - axis)).isGreaterThan(6);
-          double half = made.digit().circumference(c.y) / 2;
-          double skin = piece.dorsal() ? c.x - Math.copySign(half, c.x) : c.x;
-          assertThat(made.relief().field().at(skin, c.y)).isZero();
+          assertThat(made.relief().field().at(piece.skinGirth(c.x, c.y), c.y)).isZero();
         }
       }
     }
@@ -136,15 +135,8 @@ class VentsTest {
   /** The point of the middle of the wall over a place of the unrolled plane. */
   private static Vector3D lifted(Piece piece, Coordinate c) {
     Slice slice = piece.digit().slice(c.y);
-    double own;
-    if (piece.dorsal()) {
-      double t = slice.angle(c.x - Math.copySign(slice.circumference() / 2, c.x));
-      own = t - Math.copySign(Math.PI, t);
-    } else {
-      own = slice.angle(c.x);
-    }
     double[] p = new double[6];
-    new OffsetSurface(piece).at(slice, own, false, p, 0);
+    new OffsetSurface(piece).at(slice, piece.midline().angle(slice, c.x), false, p, 0);
     double up = piece.wall() / 2;
     return Vector3D.of(p[0] + up * p[3], p[1] + up * p[4], p[2] + up * p[5]);
   }

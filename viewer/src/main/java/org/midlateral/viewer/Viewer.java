@@ -11,8 +11,8 @@ import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
-import org.midlateral.viewer.stage.Stage;
-import org.midlateral.viewer.stage.StageFailure;
+import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.render.RendererFailure;
 import org.midlateral.viewer.window.MainWindow;
 
 /** Starts the viewer. */
@@ -64,11 +64,11 @@ public final class Viewer {
       err.println("midlateral: the viewer needs a display, and this one cannot be opened");
       return MACHINE;
     }
-    try (Stage stage = Stage.open()) {
+    try (OffscreenRenderer renderer = OffscreenRenderer.open()) {
       // A process that is told to end must not tear the display down under the drawing thread.
-      Runtime.getRuntime().addShutdownHook(new Thread(stage::close));
-      return show(stage, file, err);
-    } catch (StageFailure failure) {
+      Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
+      return show(renderer, file, err);
+    } catch (RendererFailure failure) {
       err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
       return MACHINE;
     }
@@ -84,13 +84,13 @@ public final class Viewer {
             + where);
   }
 
-  private static int show(Stage stage, Path file, PrintStream err) {
+  private static int show(OffscreenRenderer renderer, Path file, PrintStream err) {
     CountDownLatch closed = new CountDownLatch(1);
     AtomicReference<String> trouble = new AtomicReference<>();
     try {
       SwingUtilities.invokeAndWait(
           () -> {
-            MainWindow window = MainWindow.open(stage);
+            MainWindow window = MainWindow.open(renderer);
             if (file != null) {
               window.open(file).ifPresent(trouble::set);
             }

@@ -15,14 +15,14 @@ class StartOnDisplayTest {
 
   @Test
   void withoutOpenGlItSaysSo() throws Exception {
-    Ended ended =
-        Ended.viewer(
+    ProcessResult result =
+        ProcessResult.viewer(
             builder -> {
               builder.environment().put("MESA_GL_VERSION_OVERRIDE", "2.1");
               builder.environment().put("LIBGL_ALWAYS_SOFTWARE", "1");
             });
-    assertThat(ended.status()).isEqualTo(4);
-    assertThat(ended.said())
+    assertThat(result.status()).isEqualTo(4);
+    assertThat(result.output())
         .contains("midlateral: the viewer cannot draw: OpenGL")
         .doesNotContain("\tat ");
   }
@@ -30,22 +30,22 @@ class StartOnDisplayTest {
   @Test
   void aFileThatIsNoneIsRefusedBeforeTheWindowOpens(@TempDir Path folder) throws Exception {
     Path file = Files.writeString(folder.resolve("a.yaml"), "just words");
-    Ended ended = Ended.viewer(builder -> {}, file.toString());
-    assertThat(ended.status()).isEqualTo(2);
-    assertThat(ended.said()).contains("a.yaml holds no keys");
+    ProcessResult result = ProcessResult.viewer(builder -> {}, file.toString());
+    assertThat(result.status()).isEqualTo(2);
+    assertThat(result.output()).contains("a.yaml holds no keys");
   }
 
   @Test
   void atTwiceTheScaleThePictureIsDrawnInTwiceThePixels(@TempDir Path folder) throws Exception {
-    Ended ended =
-        Ended.run(
+    ProcessResult result =
+        ProcessResult.run(
             builder -> builder.command().add(1, "-Dsun.java2d.uiScale=2"),
             "org.midlateral.viewer.window.ScaledWindow",
             folder.resolve("twice.png").toString());
-    assertThat(ended.status()).as(ended.said()).isZero();
+    assertThat(result.status()).as(result.output()).isZero();
     String[] words =
-        ended
-            .said()
+        result
+            .output()
             .lines()
             .filter(l -> l.startsWith("view "))
             .findFirst()

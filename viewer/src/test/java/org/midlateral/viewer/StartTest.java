@@ -8,24 +8,25 @@ import org.junit.jupiter.api.Test;
 class StartTest {
   @Test
   void withoutADisplayItSaysSo() throws Exception {
-    Ended ended = Ended.viewer(builder -> builder.environment().remove("DISPLAY"));
-    assertThat(ended.status()).isEqualTo(4);
-    assertThat(ended.said().strip())
+    ProcessResult result = ProcessResult.viewer(builder -> builder.environment().remove("DISPLAY"));
+    assertThat(result.status()).isEqualTo(4);
+    assertThat(result.output().strip())
         .isEqualTo("midlateral: the viewer needs a display, and there is none here");
   }
 
   @Test
   void onADisplayThatIsGoneItSaysSo() throws Exception {
-    Ended ended = Ended.viewer(builder -> builder.environment().put("DISPLAY", ":987"));
-    assertThat(ended.status()).isEqualTo(4);
-    assertThat(ended.said())
+    ProcessResult result =
+        ProcessResult.viewer(builder -> builder.environment().put("DISPLAY", ":987"));
+    assertThat(result.status()).isEqualTo(4);
+    assertThat(result.output())
         .contains("midlateral: the viewer needs a display, and this one cannot")
         .doesNotContain("\tat ");
   }
 
   @Test
   void twoFilesAreOneTooMany() throws Exception {
-    Ended ended = Ended.viewer(builder -> {}, "a.yaml", "b.yaml");
-    assertThat(ended.status()).isEqualTo(2);
+    ProcessResult result = ProcessResult.viewer(builder -> {}, "a.yaml", "b.yaml");
+    assertThat(result.status()).isEqualTo(2);
   }
 }

@@ -54,7 +54,7 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
       List<Solid> solids,
       SheetFigures figures,
       PaperSize paper) {
-    FlatPattern pattern = FlatPattern.of(order, digit, solids.get(0));
+    FlatPattern pattern = FlatPattern.of(order, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
     List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);

@@ -89,7 +89,7 @@ final class BenchSheet {
     left.gap(1).heading("Relief");
     words.relief(left);
     right.gap(2).heading("Material");
-    words.material().forEach(right::paragraph);
+    words.material(solids.get(0)).forEach(right::paragraph);
     right.gap(1).heading("Closure");
     ClosureWords.of(closure, lengths).forEach(right::paragraph);
     blocks.addAll(left.blocks());
@@ -154,7 +154,7 @@ final class BenchSheet {
   }
 
   private List<Block> second(SheetFigures figures, PageFrame frame) {
-    BenchSteps steps = new BenchSteps(order, digit, lengths);
+    BenchSteps steps = new BenchSteps(order, lengths);
     Column left = new Column(0, frame.top(), HALF);
     left.heading("Steps, to mould it by hand");
     int number = 1;
@@ -170,7 +170,7 @@ final class BenchSheet {
     right.paragraph("Worn at night: ______ hours. Day wear: ______. Review on: ____________");
     cautions(right);
     right.gap(2).heading("Measure next time");
-    right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime());
+    right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime(pattern.marks()));
     right.paragraph("Same levels, same time of day. Date, initials: ____________");
     List<Block> blocks = new ArrayList<>(left.blocks());
     blocks.addAll(right.blocks());

@@ -3,7 +3,6 @@ package org.midlateral.document.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.pattern.FlatPattern;
@@ -18,13 +17,11 @@ import org.midlateral.mechanics.closure.Closure;
 final class BenchSteps {
   private final Order order;
   private final Measurements measured;
-  private final DigitSurface digit;
   private final Lengths lengths;
 
-  BenchSteps(Order order, DigitSurface digit, Lengths lengths) {
+  BenchSteps(Order order, Lengths lengths) {
     this.order = order;
     this.measured = order.measurements();
-    this.digit = digit;
     this.lengths = lengths;
   }
 
@@ -99,10 +96,10 @@ final class BenchSteps {
         "On and off with the other hand, twice, without help.");
   }
 
-  List<ColumnRow> nextTime() {
+  List<ColumnRow> nextTime(List<LevelMark> marks) {
     List<ColumnRow> rows = new ArrayList<>();
     rows.add(ColumnRow.of("", "today", "next", "then"));
-    for (LevelMark mark : LevelMark.of(measured, order.design().trough(), digit)) {
+    for (LevelMark mark : marks) {
       rows.add(
           ColumnRow.of(
               "round " + LevelNames.of(mark.level()), lengths.text(mark.round().skin()), "", ""));

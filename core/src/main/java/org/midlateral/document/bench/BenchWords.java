@@ -68,14 +68,15 @@ final class BenchWords {
     return trims;
   }
 
-  List<String> material() {
+  List<String> material(Solid trough) {
     Design design = order.design();
+    String sheet = lengths.thin(trough.piece().wall());
     Material material = Material.of(design.material());
     List<String> texts = new ArrayList<>();
     texts.add(
         material.title()
             + ", "
-            + lengths.thin(design.trough().wall())
+            + sheet
             + " thick"
             + (design.trough().liner() > 0
                 ? ", on a liner of " + lengths.thin(design.trough().liner())
@@ -85,7 +86,7 @@ final class BenchWords {
                 : ". Figures are for this material; steps and pattern are for a moulded sheet."));
     texts.add(
         "Moulded by hand: a low-temperature sheet of "
-            + lengths.thin(design.trough().wall())
+            + sheet
             + ". Thin, because a finger is small and its joint must not be forced apart by bulk;"
             + " draping, so that it follows the joint under its own weight and is not pressed;"
             + " with memory, so that it goes flat again when warmed and can be moulded anew as"

@@ -120,7 +120,7 @@ public record Drawing(double width, double height, List<Mark> marks) {
     if (mark instanceof FilledArea a) {
       return new FilledArea(a.grey(), a.points().stream().map(move).toList());
     }
-    TextLabel l = (TextLabel) mark;
-    return new TextLabel(l.text(), move.apply(l.at()), l.size(), l.bold(), l.anchor(), l.turn());
+    TextLabel label = (TextLabel) mark;
+    return label.withAt(move.apply(label.at()));
   }
 }

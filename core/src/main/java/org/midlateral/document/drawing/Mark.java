@@ -53,6 +53,10 @@ public sealed interface Mark {
     public TextLabel {
       text = Typeface.of(bold).shown(text);
     }
+
+    TextLabel withAt(PointMark other) {
+      return new TextLabel(text, other, size, bold, anchor, turn);
+    }
   }
 
   /** A point of a baseline. */

@@ -2,7 +2,6 @@ package org.midlateral.document.format;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
 import org.midlateral.mesh.TriangleMesh;
-import org.midlateral.pose.Pose;
 
 /**
  * The text of the model part of a 3MF package. Numbers are the shortest decimals that read back as
@@ -71,28 +70,33 @@ final class ThreeMfModel {
   /** Moves a part onto the bed, its near edge at the given y; tells its depth along y (mm). */
   private float item(NamedSolid part, int id, float y) {
     TriangleMesh mesh = part.mesh();
-    Pose pose = part.pose();
+    double[] pose = part.pose().toArray();
     double lowX = Double.MAX_VALUE;
     double lowY = Double.MAX_VALUE;
     double lowZ = Double.MAX_VALUE;
     double highY = -Double.MAX_VALUE;
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      double px = (float) mesh.x(v);
-      double py = (float) mesh.y(v);
-      double pz = (float) mesh.z(v);
-      lowX = Math.min(lowX, pose.x(px, py, pz));
-      lowY = Math.min(lowY, pose.y(px, py, pz));
-      lowZ = Math.min(lowZ, pose.z(px, py, pz));
-      highY = Math.max(highY, pose.y(px, py, pz));
+      lowX = Math.min(lowX, turned(mesh, v, pose, 0));
+      double across = turned(mesh, v, pose, 4);
+      lowY = Math.min(lowY, across);
+      highY = Math.max(highY, across);
+      lowZ = Math.min(lowZ, turned(mesh, v, pose, 8));
     }
     out.append("  <item objectid=\"").append(id).append("\" transform=\"");
     // A point is a row before the matrix, so that the matrix's columns are the new axes.
-    append(pose.xx(), pose.yx(), pose.zx());
-    append(pose.xy(), pose.yy(), pose.zy());
-    append(pose.xz(), pose.yz(), pose.zz());
+    for (int column = 0; column < 3; column++) {
+      append(pose[column], pose[4 + column], pose[8 + column]);
+    }
     out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
     out.append((float) (0 - lowZ)).append("\"/>\n");
     return (float) (highY - lowY);
+  }
+
+  /** A vertex, as the file has it, along the axis that a row of a matrix stands for (mm). */
+  private static double turned(TriangleMesh mesh, int v, double[] matrix, int row) {
+    return matrix[row] * (float) mesh.x(v)
+        + matrix[row + 1] * (float) mesh.y(v)
+        + matrix[row + 2] * (float) mesh.z(v);
   }
 
   /** The shortest decimal of the 32-bit float, by the library's fast writer. */

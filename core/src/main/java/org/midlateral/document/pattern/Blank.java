@@ -11,8 +11,8 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.piece.Piece;
 
 /**
  * The blank to cut from a cold sheet: wrapped right round the finger, pinched together dorsally,
@@ -42,35 +42,33 @@ public record Blank(
   /** Parts of the tongue's curve, and of a quarter of a rounded corner. */
   private static final int PARTS = 32;
 
-  /** The blank for a finger. */
-  public static Blank of(Measurements measurements, TroughDesign design, DigitSurface digit) {
+  /** The blank for the trough of a finger. */
+  public static Blank of(Measurements measurements, TroughDesign design, Piece trough) {
+    DigitSurface digit = trough.digit();
+    double wall = trough.wall();
     double crease = -measurements.palmarCreaseToWeb();
     double end = digit.pulpEnd() + PAST_END;
     double width =
-        SheetArc.round(largestGirth(measurements, design, digit), design.liner() + design.wall())
-            + PINCH;
-    double tongue = tongueWidth(measurements, digit);
+        SheetArc.round(largestGirth(measurements, design, digit), design.liner() + wall) + PINCH;
+    double tongue = 2 * digit.slice(0).halfWidth();
     Polygon outline =
-        rounded(sharp(width / 2, tongue / 2, root(design, digit), design, crease, end));
-    return new Blank(end - crease, width, design.wall(), tongue, outline);
+        rounded(sharp(width / 2, tongue / 2, root(design, digit, wall), design, crease, end));
+    return new Blank(end - crease, width, wall, tongue, outline);
   }
 
   /** Of the levels and of the root of the finger; between levels the girth is monotone. */
   private static double largestGirth(
       Measurements measurements, TroughDesign design, DigitSurface digit) {
     double root = digit.circumference(design.webClearance());
-    return measurements.circumference().values().stream().reduce(root, Math::max);
-  }
-
-  private static double tongueWidth(Measurements measurements, DigitSurface digit) {
-    Double measured = measurements.width().get(Level.WEB);
-    return measured != null ? measured : 2 * digit.slice(0).halfWidth();
+    return measurements.circumference().keySet().stream()
+        .map(level -> digit.circumference(measurements.stationOf(level)))
+        .reduce(root, Math::max);
   }
 
   /** Half-width of the tongue where it leaves the web: the trim line there, and some to spare. */
-  private static double root(TroughDesign design, DigitSurface digit) {
+  private static double root(TroughDesign design, DigitSurface digit, double wall) {
     Slice web = digit.slice(design.webClearance());
-    double off = design.clearance() + design.liner() + design.wall() + design.flare();
+    double off = design.clearance() + design.liner() + wall + design.flare();
     return SheetArc.length(web, design.wrap() * web.circumference() / 2, off) + SPARE;
   }
 

@@ -1,7 +1,6 @@
 package org.midlateral.document.pattern;
 
 import java.util.List;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Order;
 import org.midlateral.solid.Solid;
@@ -19,11 +18,11 @@ public record FlatPattern(Blank blank, TraceTemplate template, List<LevelMark> m
   }
 
   /** The pattern of an order whose trough is made. */
-  public static FlatPattern of(Order order, DigitSurface digit, Solid trough) {
+  public static FlatPattern of(Order order, Solid trough) {
     TroughDesign design = order.design().trough();
     return new FlatPattern(
-        Blank.of(order.measurements(), design, digit),
+        Blank.of(order.measurements(), design, trough.piece()),
         TraceTemplate.of(trough),
-        LevelMark.of(order.measurements(), design, digit));
+        LevelMark.of(order.measurements(), design, trough.piece()));
   }
 }

@@ -31,7 +31,7 @@ public record MidSurface(TriangleMesh mesh, Values girth, Values station) {
     double[] girth = new double[outer.vertexCount()];
     for (int v = 0; v < girth.length; v++) {
       Slice slice = solid.piece().digit().slice(solid.station(v));
-      girth[v] = slice.girth(solid.angle(v));
+      girth[v] = solid.piece().midline().girth(slice, solid.angle(v));
     }
     return new MidSurface(
         new TriangleMesh(middle, outer.triangles()), v -> girth[v], solid::station);

@@ -12,7 +12,6 @@ import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.ScaleBars;
 import org.midlateral.document.drawing.Typeface;
 import org.midlateral.document.pattern.Unrolled.Distortion;
-import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.closure.Strap;
 
@@ -73,7 +72,7 @@ public final class PatternDrawing {
     figures.add(
         new Figure(
             "The trimmed trough unrolled, at true size, to trace.",
-            TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks()),
+            TemplateFigure.of(pattern.template(), digit, order.measurements(), pattern.marks()),
             distortion()));
     figures.add(
         new Figure(
@@ -97,14 +96,13 @@ public final class PatternDrawing {
   }
 
   private Drawing blank() {
-    TroughDesign design = order.design().trough();
     return BlankFigure.of(
         pattern.blank(),
         digit,
         order.measurements(),
         pattern.marks(),
         lengths,
-        design.liner() + design.wall() / 2);
+        order.design().trough().liner() + pattern.blank().thickness() / 2);
   }
 
   /** Bars to check the print, with the pens explained between them. */

@@ -1,5 +1,6 @@
 package org.midlateral.document.pattern;
 
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.Slice;
 
 /** Lengths round the finger some distance off the skin: in the middle or over a moulded sheet. */
@@ -16,16 +17,9 @@ public final class SheetArc {
    * @return length off the skin (mm)
    */
   public static double length(Slice slice, double girth, double off) {
-    double[] volar = new double[18];
-    double[] end = new double[18];
-    slice.jet(0, volar);
-    slice.jet(slice.angle(girth), end);
-    double x = volar[4] * end[5] - volar[5] * end[4];
-    double y = volar[5] * end[3] - volar[3] * end[5];
-    double z = volar[3] * end[4] - volar[4] * end[3];
-    double along = volar[3] * end[3] + volar[4] * end[4] + volar[5] * end[5];
-    double turn = Math.atan2(Math.sqrt(x * x + y * y + z * z), along);
-    return girth + Math.signum(girth) * off * turn;
+    Vector3D volar = slice.pointByAngle(0);
+    Vector3D end = slice.pointByAngle(slice.angle(girth));
+    return girth + Math.signum(girth) * off * volar.angle(end);
   }
 
   /** Length once round, off the skin (mm): 2π more for each millimetre. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
+import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Mark.Anchor;
@@ -22,20 +23,30 @@ final class TemplateFigure {
   private static final double TYPE = 2.5;
 
   private final TraceTemplate template;
+  private final DigitSurface digit;
   private final Measurements measurements;
   private final List<LevelMark> marks;
   private final Envelope box;
   private final Sketch sketch = new Sketch();
 
-  private TemplateFigure(TraceTemplate template, Measurements measurements, List<LevelMark> marks) {
+  private TemplateFigure(
+      TraceTemplate template,
+      DigitSurface digit,
+      Measurements measurements,
+      List<LevelMark> marks) {
     this.template = template;
+    this.digit = digit;
     this.measurements = measurements;
     this.marks = marks;
     this.box = template.outline().getEnvelopeInternal();
   }
 
-  static Drawing of(TraceTemplate template, Measurements measurements, List<LevelMark> marks) {
-    TemplateFigure figure = new TemplateFigure(template, measurements, marks);
+  static Drawing of(
+      TraceTemplate template,
+      DigitSurface digit,
+      Measurements measurements,
+      List<LevelMark> marks) {
+    TemplateFigure figure = new TemplateFigure(template, digit, measurements, marks);
     figure.draw();
     return figure.sketch.drawing(figure.box.getWidth() + MARGIN, figure.box.getHeight() + ABOVE);
   }
@@ -115,6 +126,6 @@ final class TemplateFigure {
 
   /** Between two levels, clear of their lines (mm). */
   private double sidesAt() {
-    return (measurements.stationOf(Level.PROXIMAL_PHALANX) + measurements.pipAxis()) / 2;
+    return (measurements.stationOf(Level.PROXIMAL_PHALANX) + digit.pipAxis()) / 2;
   }
 }

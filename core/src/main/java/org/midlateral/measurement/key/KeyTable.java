@@ -1,7 +1,6 @@
 package org.midlateral.measurement.key;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,6 +19,8 @@ public final class KeyTable {
 
   private final Map<String, InputKey> keys = new LinkedHashMap<>();
   private final Map<String, String> sectionComments = new LinkedHashMap<>();
+
+  /** The sections that keys stand in, without the keys that are lists. */
   private final Set<String> sections = new LinkedHashSet<>();
 
   private KeyTable(Map<?, ?> table) {
@@ -48,11 +49,6 @@ public final class KeyTable {
   /** All keys, in order. */
   public List<InputKey> keys() {
     return List.copyOf(keys.values());
-  }
-
-  /** The sections that keys stand in, without the keys that are lists. */
-  public Set<String> sections() {
-    return Collections.unmodifiableSet(sections);
   }
 
   /** One sentence on a section; empty where the table has none. */

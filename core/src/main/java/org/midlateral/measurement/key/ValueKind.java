@@ -24,11 +24,6 @@ public enum ValueKind {
     this.described = described;
   }
 
-  /** The word for it in the key table. */
-  public String word() {
-    return word;
-  }
-
   /** How a message names it. */
   public String described() {
     return described;

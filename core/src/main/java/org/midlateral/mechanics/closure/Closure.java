@@ -74,7 +74,7 @@ public record Closure(
                   return new LevelGirth(level, s, digit.circumference(s), girth.at(s));
                 })
             .toList();
-    Optional<String> sore = sore(measured, design, relief, digit.pipAxis());
+    Optional<String> sore = sore(measured, design, relief, digit);
     ElasticWrap wrap = ElasticWrap.of(design, girth, from, to, levels);
     List<Finding> findings = new ArrayList<>();
     if (design.kind() == ClosureKind.STRAP) {
@@ -118,12 +118,12 @@ public record Closure(
 
   /** Why a strap over the PIP joint would press where it must not. */
   private static Optional<String> sore(
-      Measurements measured, ClosureDesign design, Relief relief, double axis) {
-    if (Relief.bulbous(measured)) {
+      Measurements measured, ClosureDesign design, Relief relief, DigitSurface digit) {
+    if (Relief.bulbous(measured, digit)) {
       return Optional.of("the PIP joint is bulbous");
     }
     for (ReliefBubble bubble : relief.bubbles()) {
-      if (Math.abs(bubble.station() - axis) < design.width() / 2 + bubble.length()) {
+      if (Math.abs(bubble.station() - digit.pipAxis()) < design.width() / 2 + bubble.length()) {
         return Optional.of("a sore spot lies under it");
       }
     }

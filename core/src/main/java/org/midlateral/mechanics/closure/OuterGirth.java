@@ -51,10 +51,8 @@ public final class OuterGirth {
     SectionPlane plane = SectionPlane.at(digit, station);
     Vector3D dorsal = plane.dorsal();
     List<Coordinate> points = new ArrayList<>();
-    double[] jet = new double[18];
     for (int i = 0; i < SKIN_POINTS; i++) {
-      slice.jet(2 * Math.PI * i / SKIN_POINTS - Math.PI, jet);
-      Vector3D off = plane.origin().vectorTo(Vector3D.of(jet[0], jet[1], jet[2]));
+      Vector3D off = plane.origin().vectorTo(slice.point(2 * Math.PI * i / SKIN_POINTS - Math.PI));
       points.add(new Coordinate(off.getY(), off.dot(dorsal)));
     }
     return points;

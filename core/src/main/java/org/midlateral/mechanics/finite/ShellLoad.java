@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up and scale. */
+/** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up. */
 public final class ShellLoad {
   /** Six a node, in the order of {@link DegreeOfFreedom}. */
   private final double[] values;
@@ -61,15 +61,6 @@ public final class ShellLoad {
       sum[i] += other.values[i];
     }
     return new ShellLoad(sum);
-  }
-
-  /** This load times a factor. */
-  public ShellLoad times(double factor) {
-    double[] scaled = values.clone();
-    for (int i = 0; i < scaled.length; i++) {
-      scaled[i] *= factor;
-    }
-    return new ShellLoad(scaled);
   }
 
   /** The force on a node (N). */

@@ -1,6 +1,5 @@
 package org.midlateral.mechanics.finite;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -70,21 +69,6 @@ public final class ShellModel {
   /** What a node follows; null where it has freedoms of its own. */
   Tie tie(int node) {
     return ties[node];
-  }
-
-  /**
-   * A shell of one thickness throughout.
-   *
-   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
-   * @param corners nodes of each triangle, m by 3, row-major
-   * @param thickness the wall (mm), above 0
-   * @param material of the whole piece
-   */
-  public static ShellModel uniform(
-      double[] xyz, int[] corners, double thickness, Isotropic material) {
-    double[] wall = new double[xyz.length / 3];
-    Arrays.fill(wall, thickness);
-    return new ShellModel(xyz, corners, wall, material);
   }
 
   public int nodeCount() {

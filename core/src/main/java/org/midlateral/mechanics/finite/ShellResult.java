@@ -51,11 +51,6 @@ public final class ShellResult {
     return displacement(node).add(rotation(node).cross(arm));
   }
 
-  /** The constraints, in the order in which they were given. */
-  public List<Constraint> constraints() {
-    return constraints;
-  }
-
   /** What a constraint exerts on the shell (N or N·mm). */
   public double reaction(Constraint constraint) {
     int at = constraint.freedom().at(constraint.node());
@@ -84,25 +79,6 @@ public final class ShellResult {
    */
   public double halfWork() {
     return dot(load, moved) / 2;
-  }
-
-  /** The principal strains on a face at a triangle's middle. */
-  public SurfaceStrain strain(int triangle, WallFace side) {
-    return SurfaceStrain.of(triangle, side, strainComponents(triangle, side));
-  }
-
-  /** The principal strain furthest from zero on either face, over all triangles' middles. */
-  public SurfaceStrain largestStrain() {
-    SurfaceStrain largest = strain(0, WallFace.FRONT);
-    for (int t = 0; t < model.triangleCount(); t++) {
-      for (WallFace side : WallFace.values()) {
-        SurfaceStrain s = strain(t, side);
-        if (Math.abs(s.extreme()) > Math.abs(largest.extreme())) {
-          largest = s;
-        }
-      }
-    }
-    return largest;
   }
 
   MeshCurvature bends() {

@@ -56,11 +56,6 @@ public final class ShellSolver {
     return new ShellSolver(model, constraints);
   }
 
-  /** Builds, factors and solves for one load. */
-  public static ShellResult solve(ShellModel model, ShellLoad load, List<Constraint> constraints) {
-    return of(model, constraints).solve(load);
-  }
-
   /** The answer to a load made for the same model. */
   public ShellResult solve(ShellLoad load) {
     if (load.values().length != prescribed.length) {

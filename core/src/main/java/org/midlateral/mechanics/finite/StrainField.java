@@ -86,8 +86,17 @@ public final class StrainField {
       double[] here = {
         plane.get(0, 3 * side), plane.get(0, 3 * side + 1), plane.get(0, 3 * side + 2)
       };
-      extreme[side][node] = SurfaceStrain.of(-1, WallFace.values()[side], here).extreme();
+      extreme[side][node] = furthest(here);
     }
+  }
+
+  /** The principal strain furthest from zero, with its sign, of xx, yy and xy (engineering). */
+  private static double furthest(double[] strain) {
+    double mean = (strain[0] + strain[1]) / 2;
+    double radius = Math.hypot((strain[0] - strain[1]) / 2, strain[2] / 2);
+    double major = mean + radius;
+    double minor = mean - radius;
+    return Math.abs(major) >= Math.abs(minor) ? major : minor;
   }
 
   /** The strains xx, yy, xy of axes that stand at an angle to the ones asked for. */

@@ -12,6 +12,7 @@ import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.SurfacePoint;
 import org.midlateral.mechanics.finite.Tie;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
@@ -136,11 +137,11 @@ public final class FingerShell {
 
   private List<Tie> ties(ShellModel loose, int from, int to, Predicate<SurfacePoint> meets) {
     ShellLayer dorsal = layers.get(1);
+    Midline midline = dorsal.solid.piece().midline();
     int first = layers.get(0).nodeCount();
     List<Tie> ties = new ArrayList<>();
     for (int i = from; i < to; i++) {
-      double own = dorsal.turn[i];
-      SurfacePoint spot = maps.get(0).find(dorsal.station[i], own - Math.copySign(Math.PI, own));
+      SurfacePoint spot = maps.get(0).find(dorsal.station[i], midline.skinAngle(dorsal.turn[i]));
       if (meets.test(spot)) {
         ties.add(loose.bond(spot.triangle(), spot.weights(), first + i));
       }
@@ -172,8 +173,7 @@ public final class FingerShell {
   public double[] skinPlace(int node) {
     int first = firstNode(layerOf(node));
     ShellLayer layer = layers.get(layerOf(node));
-    double own = layer.turn[node - first];
-    double start = layer.solid.piece().dorsal() ? own - Math.copySign(Math.PI, own) : own;
+    double start = layer.solid.piece().midline().skinAngle(layer.turn[node - first]);
     SkinFoot foot = new SkinFoot(digit());
     Vector3D p = model.node(node);
     foot.find(p.getX(), p.getY(), p.getZ(), start, layer.station[node - first]);

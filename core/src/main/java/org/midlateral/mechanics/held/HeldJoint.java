@@ -1,7 +1,5 @@
 package org.midlateral.mechanics.held;
 
-import org.midlateral.cut.Outline;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.ContactZone;
 import org.midlateral.mechanics.ThreePoint;
 
@@ -16,12 +14,6 @@ import org.midlateral.mechanics.ThreePoint;
  * @param moment of the finger about the PIP axis (N·mm)
  */
 public record HeldJoint(double axis, Zone proximal, Zone distal, Zone closure, double moment) {
-  /** Length of the two zones at the ends, unless chosen otherwise (mm). */
-  public static final double END = 8;
-
-  /** Length of the closure, unless chosen otherwise (mm). */
-  public static final double CLOSURE = 12;
-
   /**
    * A length along the finger.
    *
@@ -39,22 +31,6 @@ public record HeldJoint(double axis, Zone proximal, Zone distal, Zone closure, d
     public double middle() {
       return (from + to) / 2;
     }
-
-    /** Its length (mm). */
-    public double length() {
-      return to - from;
-    }
-  }
-
-  /** The usual zones on a trough: 8 mm at its two ends, 12 mm of closure on the PIP axis. */
-  public static HeldJoint on(DigitSurface digit, Outline trough, double moment) {
-    double axis = digit.pipAxis();
-    return new HeldJoint(
-        axis,
-        new Zone(trough.proximal(), trough.proximal() + END),
-        new Zone(trough.distal() - END, trough.distal()),
-        new Zone(axis - CLOSURE / 2, axis + CLOSURE / 2),
-        moment);
   }
 
   /** The same zones and moment as the beam's. */

@@ -41,16 +41,6 @@ public final class HeldShell {
     return new HeldShell(shell, joint);
   }
 
-  /** What was solved. */
-  public FingerShell shell() {
-    return shell;
-  }
-
-  /** How each node moves. */
-  public ShellResult result() {
-    return result;
-  }
-
   /** The figures. */
   public HeldAnswer answer() {
     Measures measures = measures(shell, joint, result::displacement);
@@ -100,14 +90,6 @@ public final class HeldShell {
     return new Moved(
         shell.model().at(spot.triangle(), spot.weights()),
         spot.displacement(shell.model(), result::displacement));
-  }
-
-  /**
-   * The principal strain furthest from zero, with its sign, at a node of the coarse mesh {@link
-   * FingerShell#model} on one face of the wall: front is outside.
-   */
-  public double strainAt(int node, WallFace side) {
-    return strains.at(node, side);
   }
 
   /**

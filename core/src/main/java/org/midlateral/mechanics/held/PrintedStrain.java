@@ -1,7 +1,6 @@
 package org.midlateral.mechanics.held;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.finite.StrainField;
 import org.midlateral.mechanics.finite.SurfacePoint;
 import org.midlateral.mechanics.finite.WallFace;
@@ -28,13 +27,10 @@ final class PrintedStrain {
     TriangleMesh mesh = printed.mesh();
     int n = printed.innerVertices();
     double[] out = new double[mesh.vertexCount()];
-    DigitSurface digit = shell.digit();
-    double sign = dorsal ? -1 : 1;
     for (int i = 0; i < n; i++) {
       double s = printed.station(i);
-      Vector3D arm = digit.centre(s).vectorTo(mesh.vertex(i).add(mesh.vertex(n + i)).multiply(0.5));
-      double up = arm.dot(ShellLayer.dorsal(digit, s));
-      SurfacePoint spot = shell.on(layer, s, Math.atan2(sign * arm.getY(), -sign * up));
+      Vector3D middle = mesh.vertex(i).add(mesh.vertex(n + i)).multiply(0.5);
+      SurfacePoint spot = shell.on(layer, s, ShellLayer.turn(printed.piece(), s, middle));
       out[i] = at(spot, WallFace.BACK);
       out[n + i] = at(spot, WallFace.FRONT);
     }

@@ -7,6 +7,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 
 /**
@@ -117,7 +118,7 @@ final class ShellLayer {
       Vector3D place = node(i).add(out.multiply(wall[i] / 2));
       System.arraycopy(place.toArray(), 0, xyz, 3 * c, 3);
       wall[c] = CREST * wall[i];
-      foot.find(place.getX(), place.getY(), place.getZ(), skinAngle(i), station[i]);
+      foot.find(place.getX(), place.getY(), place.getZ(), solid.skinAngle(i), station[i]);
       station[c] = foot.station();
       int j = next[i];
       int d = inner + j;
@@ -129,19 +130,18 @@ final class ShellLayer {
     }
   }
 
-  private double skinAngle(int i) {
-    double own = solid.angle(i);
-    return solid.piece().dorsal() ? own - Math.copySign(Math.PI, own) : own;
+  private void findTurns() {
+    for (int i = 0; i < turn.length; i++) {
+      turn[i] = turn(solid.piece(), station[i], node(i));
+    }
   }
 
-  private void findTurns() {
-    DigitSurface digit = solid.piece().digit();
-    double sign = solid.piece().dorsal() ? -1 : 1;
-    for (int i = 0; i < turn.length; i++) {
-      Vector3D arm = digit.centre(station[i]).vectorTo(node(i));
-      double up = arm.dot(dorsal(digit, station[i]));
-      turn[i] = Math.atan2(sign * arm.getY(), -sign * up);
-    }
+  /** Angle of a point about the centreline at a station, from the piece's own midline (rad). */
+  static double turn(Piece piece, double station, Vector3D point) {
+    DigitSurface digit = piece.digit();
+    Vector3D arm = digit.centre(station).vectorTo(point);
+    double up = arm.dot(dorsal(digit, station));
+    return piece.midline().ownAngle(Math.atan2(arm.getY(), -up));
   }
 
   /** The dorsal direction at a station. */

@@ -1,10 +1,7 @@
 package org.midlateral.mesh.query;
 
 import java.util.Optional;
-import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.mesh.HalfEdges;
-import org.midlateral.mesh.MeshTopology;
 import org.midlateral.mesh.TriangleMesh;
 
 /**
@@ -67,16 +64,6 @@ public final class BoundingVolumeHierarchy {
     return new TriangleMesh(tree.xyz, tree.corners);
   }
 
-  /** Number of triangles of the whole mesh. */
-  public int triangleCount() {
-    return tree.triangleCount();
-  }
-
-  /** The box around the mesh (mm). */
-  public Bounds3D bounds() {
-    return tree.bounds();
-  }
-
   /**
    * Distance from a point to the surface.
    *
@@ -119,19 +106,9 @@ public final class BoundingVolumeHierarchy {
    * Triangles of this mesh that intersect each other beyond the corners and edges they share.
    *
    * @param most stop after so many pairs
-   * @return triangle numbers, k by 2, row-major
-   */
-  public int[] selfIntersections(int most) {
-    HalfEdges edges = new HalfEdges(tree.xyz.length / 3, tree.corners);
-    boolean closed = MeshTopology.of(tree.xyz.length / 3, tree.corners, edges).closed();
-    return selfIntersections(most, closed ? edges.twin : new int[0]);
-  }
-
-  /**
-   * Likewise.
-   *
    * @param twin of each half-edge where the mesh is known to be closed and oriented, which saves
    *     most of the work; else empty
+   * @return triangle numbers, k by 2, row-major
    */
   public int[] selfIntersections(int most, int[] twin) {
     return Intersections.within(tree, most, twin).pairs();

@@ -1,8 +1,6 @@
 package org.midlateral.mesh.query;
 
 import java.util.Arrays;
-import org.apache.commons.geometry.euclidean.threed.Bounds3D;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mesh.TriangleMesh;
 
 /**
@@ -86,13 +84,6 @@ final class BoxTree {
   /** Number of triangles of the whole mesh. */
   int triangleCount() {
     return corners.length / 3;
-  }
-
-  /** The box around this tree or branch (mm). */
-  Bounds3D bounds() {
-    return Bounds3D.from(
-        Vector3D.of(boxes[6 * root], boxes[6 * root + 1], boxes[6 * root + 2]),
-        Vector3D.of(boxes[6 * root + 3], boxes[6 * root + 4], boxes[6 * root + 5]));
   }
 
   /** The first of the nodes over eight leaves each; the root where there are fewer leaves. */

@@ -1,15 +1,25 @@
 package org.midlateral.mesh.query;
 
 /**
- * Nearest points of points, segments and triangles (C. Ericson, Real-Time Collision Detection,
- * 2005, 5.1.5 and 5.1.9), in doubles. A scratch object for one thread's loop: each question leaves
- * its two nearest points in {@link #on} and {@link #other}.
+ * The place of a triangle that is nearest to a point, in doubles. A scratch object for one thread's
+ * loop: each question leaves the place in {@link #on}.
+ *
+ * <p>The foot of the perpendicular onto the triangle's plane is the place if none of its weights is
+ * negative. Else the place is on a side that the foot lies outside of, one opposite a corner with a
+ * negative weight: seen from the place, the foot lies along the outward normal of a side, or in a
+ * corner along a sum of two with positive shares, and so outside one of these sides. Where it lies
+ * outside two sides f and g from one corner, the way to it from there is -m f - n g with m and n
+ * positive; projected onto f and onto g it cannot come out positive on both, which would need
+ * (f·g)² > f² g². So a side onto which it comes out positive holds the place, and without one the
+ * corner.
  */
 public final class PointTriangleDistance {
-  final double[] on = new double[3];
-  final double[] other = new double[3];
+  /** Squared sine of an angle under which a triangle counts as without area: less is rounding. */
+  private static final double FLAT = 1e-14;
 
-  /** Barycentric weights of the second and the third corner of the last nearest point. */
+  final double[] on = new double[3];
+
+  /** Weights of the second and the third corner at the last place. */
   private double second;
 
   private double third;
@@ -17,7 +27,7 @@ public final class PointTriangleDistance {
   /**
    * From a point to a triangle, corners at the offsets a, b, c of an array.
    *
-   * @return the squared distance; the nearest point of the triangle is left in {@link #on}
+   * @return the squared distance; the nearest place of the triangle is left in {@link #on}
    */
   public double square(double px, double py, double pz, double[] t, int a, int b, int c) {
     weigh(px, py, pz, t, a, b, c);
@@ -44,80 +54,56 @@ public final class PointTriangleDistance {
     double uu = ux * ux + uy * uy + uz * uz;
     double uv = ux * vx + uy * vy + uz * vz;
     double vv = vx * vx + vy * vy + vz * vz;
-    double d1 = ux * wx + uy * wy + uz * wz;
-    double d2 = vx * wx + vy * wy + vz * wz;
-    weighBy(d1, d2, d1 - uu, d2 - uv, d1 - uv, d2 - vv);
-  }
-
-  /** Ericson's d1 to d6: the point seen from corners a, b, c along the edges ab and ac. */
-  private void weighBy(double d1, double d2, double d3, double d4, double d5, double d6) {
-    double vc = d1 * d4 - d3 * d2;
-    double vb = d5 * d2 - d1 * d6;
-    double va = d3 * d6 - d5 * d4;
-    if (d1 <= 0 && d2 <= 0) {
-      weights(0, 0);
-    } else if (d3 >= 0 && d4 <= d3) {
-      weights(1, 0);
-    } else if (vc <= 0 && d1 >= 0 && d3 <= 0) {
-      weights(d1 / (d1 - d3), 0);
-    } else if (d6 >= 0 && d5 <= d6) {
-      weights(0, 1);
-    } else if (vb <= 0 && d2 >= 0 && d6 <= 0) {
-      weights(0, d2 / (d2 - d6));
-    } else if (va <= 0 && d4 >= d3 && d5 >= d6) {
-      double w = (d4 - d3) / ((d4 - d3) + (d5 - d6));
-      weights(1 - w, w);
-    } else {
-      double scale = 1 / (va + vb + vc);
-      weights(vb * scale, vc * scale);
-    }
-  }
-
-  private void weights(double second, double third) {
-    this.second = second;
-    this.third = third;
+    double wu = wx * ux + wy * uy + wz * uz;
+    double wv = wx * vx + wy * vy + wz * vz;
+    weigh(uu, uv, vv, wu, wv);
   }
 
   /**
-   * Between the segments a, b and c, d, given by offsets.
-   *
-   * @return the squared distance; the nearest points are left in {@link #on} and {@link #other}
+   * By the sides u and v from the first corner and the way w to the point: the foot's weights solve
+   * (w - second u - third v)·u = 0 and likewise by v, and come times the determinant of that.
    */
-  public double square(double[] t, int a, int b, int c, int d) {
-    double ux = t[b] - t[a];
-    double uy = t[b + 1] - t[a + 1];
-    double uz = t[b + 2] - t[a + 2];
-    double vx = t[d] - t[c];
-    double vy = t[d + 1] - t[c + 1];
-    double vz = t[d + 2] - t[c + 2];
-    double wx = t[a] - t[c];
-    double wy = t[a + 1] - t[c + 1];
-    double wz = t[a + 2] - t[c + 2];
-    double uu = ux * ux + uy * uy + uz * uz;
-    double vv = vx * vx + vy * vy + vz * vz;
-    double uv = ux * vx + uy * vy + uz * vz;
-    double uw = ux * wx + uy * wy + uz * wz;
-    double vw = vx * wx + vy * wy + vz * wz;
-    double cross = uu * vv - uv * uv;
-    double s = cross > 0 ? clamp((uv * vw - uw * vv) / cross) : 0;
-    double r = vv > 0 ? (uv * s + vw) / vv : 0;
-    if (r < 0 || r > 1) {
-      r = clamp(r);
-      s = uu > 0 ? clamp((uv * r - uw) / uu) : 0;
-    } else if (vv == 0 && uu > 0) {
-      s = clamp(-uw / uu);
+  private void weigh(double uu, double uv, double vv, double wu, double wv) {
+    double squares = uu * vv;
+    double whole = squares - uv * uv;
+    double atB = wu * vv - wv * uv;
+    double atC = wv * uu - wu * uv;
+    double atA = whole - atB - atC;
+    boolean onU;
+    boolean onV;
+    if (whole > FLAT * squares) {
+      if (atA >= 0 && atB >= 0 && atC >= 0) {
+        second = atB / whole;
+        third = atC / whole;
+        return;
+      }
+      onU = atC < 0 && (atB >= 0 || wu > 0) && (atA >= 0 || wu < uu);
+      onV = atB < 0 && (atA >= 0 || wv < vv);
+    } else {
+      // A triangle without area is its longest side.
+      double opposite = uu - 2 * uv + vv;
+      onU = uu >= vv && uu >= opposite;
+      onV = vv >= opposite;
     }
-    double sum = 0;
-    for (int i = 0; i < 3; i++) {
-      on[i] = t[a + i] + s * (t[b + i] - t[a + i]);
-      other[i] = t[c + i] + r * (t[d + i] - t[c + i]);
-      double step = on[i] - other[i];
-      sum += step * step;
+    if (onU) {
+      second = share(wu, uu);
+      third = 0;
+    } else if (onV) {
+      second = 0;
+      third = share(wv, vv);
+    } else {
+      third = share(uu - uv - wu + wv, uu - 2 * uv + vv);
+      second = 1 - third;
     }
-    return sum;
   }
 
-  private static double clamp(double x) {
-    return Math.max(0, Math.min(1, x));
+  /**
+   * How far along a side its foot lies, no farther than its ends; both numbers times its length.
+   */
+  private static double share(double along, double length) {
+    if (along <= 0) {
+      return 0;
+    }
+    return along < length ? along / length : 1;
   }
 }

@@ -19,6 +19,7 @@ final class TriangleTriangleDistance {
 
   private final double[] p = pair.p;
   private final PointTriangleDistance distance = new PointTriangleDistance();
+  private final CommonPerpendicular perpendicular = new CommonPerpendicular();
 
   /**
    * Measures the pair.
@@ -58,7 +59,11 @@ final class TriangleTriangleDistance {
     return p[i] * x + p[i + 1] * y + p[i + 2] * z;
   }
 
-  /** Leaves out what the heights alone show to be farther than the best. */
+  /**
+   * Tries each corner against the other's face, and each two edges for a way that is square to
+   * both: the shortest way is one of these. Leaves out what the heights alone show to be farther
+   * than the best.
+   */
   private void features() {
     double limit = Math.sqrt(square);
     for (int i = 0; i < 3; i++) {
@@ -102,11 +107,11 @@ final class TriangleTriangleDistance {
   }
 
   private void edges(int i, int j, int k, int l) {
-    double d = distance.square(p, i, j, k, l);
+    double d = perpendicular.square(p, i, j, k, l);
     if (d < square) {
       square = d;
-      System.arraycopy(distance.on, 0, point, 0, 3);
-      System.arraycopy(distance.other, 0, otherPoint, 0, 3);
+      System.arraycopy(perpendicular.foot, 0, point, 0, 3);
+      System.arraycopy(perpendicular.otherFoot, 0, otherPoint, 0, 3);
     }
   }
 

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
-import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductReport;
 import org.midlateral.shared.SharedData;
 
 /**
@@ -59,7 +59,7 @@ record MadeFrom(String tool, String input, boolean ok, String text, Map<String, 
 
   /** This program, as the record names it: with its build, which may change what it makes. */
   static String program() {
-    return Product.tool() + "+" + SharedData.build();
+    return ProductReport.tool() + "+" + SharedData.build();
   }
 
   /** Whether it speaks of the same program and the same input. */

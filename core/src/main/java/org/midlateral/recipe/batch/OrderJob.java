@@ -21,6 +21,8 @@ import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.product.ProductWriter;
 
 /**
  * One order, from what was read to its folder.
@@ -68,11 +70,10 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       return outcome(state, before.get().text());
     }
     // There is another order for every other core.
-    Product product = Product.make(read.order(), read.cautions(), Runnable::run);
+    Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
     String text = told(product);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    product
-        .files(product.ok() ? settings.formats() : List.of())
+    ProductWriter.files(product, product.ok() ? settings.formats() : List.of())
         .forEach((n, c) -> files.put(n, bytes(c)));
     Map<String, Long> sizes = new TreeMap<>();
     files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.TapedDigit;
@@ -110,14 +112,7 @@ public record Refit(
       this.weight = new double[solid.innerVertices()];
       weigh();
       DigitSurface old = made.digit();
-      Vector3D from = old.centre(old.pipAxis());
-      Vector3D to = worn.centre(worn.pipAxis());
-      Vector3D along = old.tangent(old.pipAxis());
-      Vector3D wornAlong = worn.tangent(worn.pipAxis());
-      // Both directions lie in the plane y = 0: one turn about y takes one to the other.
-      double cos = along.dot(wornAlong);
-      double sin = along.cross(wornAlong).getY();
-      double turn = solid.piece().dorsal() ? Math.PI : 0;
+      AffineTransformMatrix3D laid = laid(old, worn);
       double liner = solid.piece().dorsal() ? 0 : made.order().design().trough().liner();
       boolean left = made.order().measurements().hand() == Hand.LEFT;
       double shift = worn.pipAxis() - old.pipAxis();
@@ -125,12 +120,10 @@ public record Refit(
       SkinFoot own = new SkinFoot(old);
       for (int i = 0; i < gap.length; i++) {
         Vector3D at = solid.mesh().vertex(i);
-        own.find(at.getX(), at.getY(), at.getZ(), solid.angle(i) + turn, solid.station(i));
+        own.find(at.getX(), at.getY(), at.getZ(), solid.skinAngle(i), solid.station(i));
         before[i] = own.distance() - liner;
-        Vector3D off = from.vectorTo(at);
-        double x = cos * off.getX() + sin * off.getZ() + to.getX();
-        double z = cos * off.getZ() - sin * off.getX() + to.getZ();
-        foot.find(x, off.getY(), z, solid.angle(i) + turn, solid.station(i) + shift);
+        Vector3D on = laid.apply(at);
+        foot.find(on.getX(), on.getY(), on.getZ(), solid.skinAngle(i), solid.station(i) + shift);
         gap[i] = foot.distance() - liner;
         if (gap[i] < gap[least] || i == 0) {
           least = i;
@@ -138,6 +131,16 @@ public record Refit(
           leastGirth = left ? -foot.girth() : foot.girth();
         }
       }
+    }
+
+    /** Takes one finger's PIP axis to the other's, and its direction there likewise. */
+    private static AffineTransformMatrix3D laid(DigitSurface old, DigitSurface worn) {
+      QuaternionRotation turn =
+          QuaternionRotation.createVectorRotation(
+              old.tangent(old.pipAxis()), worn.tangent(worn.pipAxis()));
+      return AffineTransformMatrix3D.createTranslation(old.centre(old.pipAxis()).negate())
+          .rotate(turn)
+          .translate(worn.centre(worn.pipAxis()));
     }
 
     /** A third of the area of each triangle about a vertex. */

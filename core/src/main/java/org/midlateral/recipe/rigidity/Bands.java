@@ -102,7 +102,7 @@ public record Bands(
   /** One sample, or null where it cannot be made. */
   private static Sample one(Orthosis nominal, Order loaded, Measurements drawn) {
     try {
-      ComparedTrough made = ComparedTrough.trough(Variant.measured(loaded, drawn));
+      ComparedTrough made = ComparedTrough.trough(loaded.withMeasurements(drawn));
       double clearance =
           FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit())
               - nominal.order().design().trough().liner();
@@ -117,22 +117,12 @@ public record Bands(
     SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + i);
     Map<Level, Double> tape = new EnumMap<>(Level.class);
     m.circumference().forEach((level, c) -> tape.put(level, c + error * random.nextGaussian()));
-    return new Measurements(
-        m.reference(),
-        m.hand(),
-        m.digit(),
-        m.unit(),
-        tape,
-        m.width(),
-        m.palmarCreaseToWeb() + error * random.nextGaussian(),
-        m.webToPip() + error * random.nextGaussian(),
-        m.pipToDip() + error * random.nextGaussian(),
-        m.dipToTip() + error * random.nextGaussian(),
-        m.pipExtensionDeficit(),
-        m.dipFlexion(),
-        m.pipAxisDistalOfCrease(),
-        m.dipAxisDistalOfCrease(),
-        m.station());
+    return m.withCircumference(tape)
+        .withLengths(
+            m.palmarCreaseToWeb() + error * random.nextGaussian(),
+            m.webToPip() + error * random.nextGaussian(),
+            m.pipToDip() + error * random.nextGaussian(),
+            m.dipToTip() + error * random.nextGaussian());
   }
 
   private static Band band(List<Sample> made, ToDoubleFunction<Sample> figure) {

@@ -22,7 +22,7 @@ import org.midlateral.solid.Solid;
  * One trough of a comparison, made and loaded.
  *
  * @param wrap share of the circumference; 1 for the closed tube
- * @param pieces the trough, and what closes it, bare and as drawn for a right hand
+ * @param pieces the trough, and what closes it, plain and as drawn for a right hand
  * @param solids the same as they are made
  * @param support the three forces on it
  * @param profile its sections along the finger
@@ -46,7 +46,8 @@ record ComparedTrough(
   /** Makes the trough of an order, alone, and loads it. */
   static ComparedTrough trough(Order order) throws DesignRefused {
     Orthosis made = Orthosis.make(Variant.withoutShell(order));
-    return of(made, order.design().trough().wrap(), List.of(bare(made)), List.of(made.trough()));
+    return of(
+        made, order.design().trough().wrap(), List.of(made.plainTrough()), List.of(made.trough()));
   }
 
   /** Makes the trough of an order up to the mid-lateral lines, closes it dorsally and loads it. */
@@ -55,12 +56,8 @@ record ComparedTrough(
     return of(
         made,
         1,
-        List.of(bare(made), DorsalHalf.piece(made, 0.5)),
+        List.of(made.plainTrough(), DorsalHalf.piece(made, 0.5)),
         List.of(made.trough(), DorsalHalf.of(made, 0.5)));
-  }
-
-  private static Piece bare(Orthosis made) {
-    return made.relief().over(made.bare());
   }
 
   private static ComparedTrough of(

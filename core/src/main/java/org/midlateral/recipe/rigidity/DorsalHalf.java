@@ -10,6 +10,7 @@ import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Hand;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
@@ -65,7 +66,7 @@ final class DorsalHalf {
     Outline outline = new Outline(round.reverse(), 1 - wrap, from, from + corner, to - corner, to);
     TroughDesign design = made.order().design().trough();
     GapField plain = GapField.uniform(design.clearance() + design.liner());
-    Piece rest = new Piece("dorsal-half", digit, outline, true, plain, piece.wall());
+    Piece rest = new Piece("dorsal-half", digit, outline, Midline.DORSAL, plain, piece.wall());
     return made.relief().over(rest);
   }
 }

@@ -19,8 +19,6 @@ import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.relief.Relief;
-import org.midlateral.shell.DorsalShell;
 
 /**
  * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
@@ -29,7 +27,7 @@ import org.midlateral.shell.DorsalShell;
  * @param bonded with the dorsal shell bonded on; empty where there is none
  * @param findings notes about what could not be computed
  */
-record HeldPieces(
+public record HeldPieces(
     Optional<HeldAnswer> trough, Optional<HeldAnswer> bonded, List<Finding> findings) {
 
   private static final Finding WITHOUT_VENTS =
@@ -41,50 +39,54 @@ record HeldPieces(
           Double.NaN,
           Double.NaN);
 
-  HeldPieces {
+  public HeldPieces {
     findings = List.copyOf(findings);
   }
 
   static HeldPieces of(Orthosis made, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
-    boolean vented =
-        made.solids().stream()
-            .anyMatch(solid -> solid.piece().outline().polygon().getNumInteriorRing() > 0);
-    if (vented) {
+    if (leavesVentsOut(made)) {
       findings.add(WITHOUT_VENTS);
     }
-    Optional<HeldAnswer> trough = Optional.empty();
-    Optional<HeldAnswer> bonded = Optional.empty();
-    Relief relief = made.relief();
-    Piece volar = relief.over(made.bare());
-    HeldJoint joint = HeldJoint.of(support);
-    Isotropic material = isotropic(made.order());
-    try {
-      trough = Optional.of(HeldShell.solve(FingerShell.trough(volar, material), joint).answer());
-      if (made.dorsalShell().isPresent()) {
-        Piece dorsal = DorsalShell.of(made.order().design(), made.digit(), made.bare(), relief);
-        bonded =
-            Optional.of(
-                HeldShell.solve(FingerShell.bonded(volar, dorsal, material), joint).answer());
-      }
-    } catch (DesignRefused | IllegalArgumentException e) {
-      findings.add(notComputed(e.getMessage()));
-    }
+    Optional<HeldAnswer> trough = shell(made, false, support, findings).map(HeldShell::answer);
+    Optional<HeldAnswer> bonded =
+        trough.isPresent() && made.dorsalShell().isPresent()
+            ? shell(made, true, support, findings).map(HeldShell::answer)
+            : Optional.empty();
     return new HeldPieces(trough, bonded, findings);
+  }
+
+  /** Whether an orthosis has vents, which are not in what is computed. */
+  public static boolean leavesVentsOut(Orthosis made) {
+    return made.solids().stream()
+        .anyMatch(solid -> solid.piece().outline().polygon().getNumInteriorRing() > 0);
+  }
+
+  /**
+   * An orthosis under the forces it bears, as drawn for a right hand; empty where it cannot be
+   * computed.
+   *
+   * @param bonded whether its dorsal shell, which it then has, is bonded on; else the trough bears
+   *     alone
+   * @param findings take up why
+   */
+  public static Optional<HeldShell> shell(
+      Orthosis made, boolean bonded, ThreePoint support, List<Finding> findings) {
+    Isotropic material = isotropic(made.order());
+    Piece trough = made.plainTrough();
+    return solved(
+        () ->
+            bonded
+                ? FingerShell.bonded(trough, made.plainShell().orElseThrow(), material)
+                : FingerShell.trough(trough, material),
+        support,
+        "",
+        findings);
   }
 
   static Isotropic isotropic(Order order) {
     Material material = Material.of(order.design().material());
     return new Isotropic(material.modulus(), material.poisson());
-  }
-
-  private static Finding notComputed(String why) {
-    return Finding.note(
-        "finite-elements",
-        "trough.wrap",
-        "The finite element result is left out: " + why,
-        Double.NaN,
-        Double.NaN);
   }
 
   /**
@@ -95,16 +97,34 @@ record HeldPieces(
   static Optional<HeldShell> compared(
       ComparedTrough one, Isotropic material, List<Finding> findings) {
     Interruption.ifInterrupted();
+    Piece trough = one.pieces().get(0);
+    return solved(
+        () ->
+            one.pieces().size() == 1
+                ? FingerShell.trough(trough, material)
+                : FingerShell.closed(trough, one.pieces().get(1), material),
+        one.support(),
+        String.format(Locale.ROOT, "wrap %.2f: ", one.wrap()),
+        findings);
+  }
+
+  /** Meshes a shell. */
+  private interface Meshing {
+    FingerShell mesh() throws DesignRefused;
+  }
+
+  private static Optional<HeldShell> solved(
+      Meshing meshing, ThreePoint support, String which, List<Finding> findings) {
     try {
-      Piece trough = one.pieces().get(0);
-      FingerShell shell =
-          one.pieces().size() == 1
-              ? FingerShell.trough(trough, material)
-              : FingerShell.closed(trough, one.pieces().get(1), material);
-      return Optional.of(HeldShell.solve(shell, HeldJoint.of(one.support())));
+      return Optional.of(HeldShell.solve(meshing.mesh(), HeldJoint.of(support)));
     } catch (DesignRefused | IllegalArgumentException e) {
       findings.add(
-          notComputed(String.format(Locale.ROOT, "wrap %.2f: %s", one.wrap(), e.getMessage())));
+          Finding.note(
+              "finite-elements",
+              "trough.wrap",
+              "The finite element result is left out: " + which + e.getMessage(),
+              Double.NaN,
+              Double.NaN));
       return Optional.empty();
     }
   }

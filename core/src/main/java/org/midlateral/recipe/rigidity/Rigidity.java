@@ -100,7 +100,7 @@ public record Rigidity(
         lines,
         List.of(
             new RigidityPlot.PlotMark("web", 0),
-            new RigidityPlot.PlotMark("PIP axis", measured.pipAxis()),
+            new RigidityPlot.PlotMark("PIP axis", orthosis.digit().pipAxis()),
             new RigidityPlot.PlotMark("DIP axis", measured.dipAxis())));
   }
 }

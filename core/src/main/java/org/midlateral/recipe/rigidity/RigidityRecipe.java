@@ -208,7 +208,7 @@ public final class RigidityRecipe {
   }
 
   private List<Change> sensitivity() {
-    double wall = design.trough().wall();
+    double wall = orthosis.trough().piece().wall();
     double wrap = design.trough().wrap();
     double modulus = material.modulus();
     List<Change> changes = new ArrayList<>();

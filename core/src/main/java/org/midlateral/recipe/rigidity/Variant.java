@@ -1,38 +1,25 @@
 package org.midlateral.recipe.rigidity;
 
-import java.util.OptionalDouble;
-import org.midlateral.measurement.Design.DorsalShellDesign;
-import org.midlateral.measurement.Design.MaterialDesign;
-import org.midlateral.measurement.Design.SupportDesign;
+import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 
 /** Orders that differ from one in a single choice, to compare it with. */
 final class Variant {
   private Variant() {}
 
-  static Order measured(Order order, Measurements measurements) {
-    return new Order(measurements, order.design(), order.note());
-  }
-
   /** The trough alone. */
   static Order withoutShell(Order order) {
-    DorsalShellDesign d = order.design().dorsalShell();
-    DorsalShellDesign none =
-        new DorsalShellDesign(
-            false, d.length(), d.overlap(), d.fitGap(), d.clearance(), d.wall(), d.vents());
-    return new Order(order.measurements(), order.design().withDorsalShell(none), order.note());
+    Design design = order.design();
+    return order.withDesign(design.withDorsalShell(design.dorsalShell().withMake(false)));
   }
 
   static Order wrap(Order order, double wrap) {
-    TroughDesign t = order.design().trough();
-    return trough(order, wrap, t.wall(), t.proximalMargin(), t.distalMargin());
+    return trough(order, order.design().trough().withWrap(wrap));
   }
 
   static Order wall(Order order, double wall) {
-    TroughDesign t = order.design().trough();
-    return trough(order, t.wrap(), wall, t.proximalMargin(), t.distalMargin());
+    return trough(order, order.design().trough().withWall(wall));
   }
 
   /**
@@ -40,42 +27,23 @@ final class Variant {
    */
   static Order shorter(Order order, double by) {
     TroughDesign t = order.design().trough();
-    return trough(order, t.wrap(), t.wall(), t.proximalMargin() + by, t.distalMargin() + by);
+    return trough(
+        order,
+        t.withProximalMargin(t.proximalMargin() + by).withDistalMargin(t.distalMargin() + by));
   }
 
   static Order modulus(Order order, double modulus) {
-    MaterialDesign m = order.design().material();
-    MaterialDesign other =
-        new MaterialDesign(
-            m.name(), OptionalDouble.of(modulus), m.poisson(), m.density(), m.allowableStrain());
-    return new Order(order.measurements(), order.design().withMaterial(other), order.note());
+    Design design = order.design();
+    return order.withDesign(design.withMaterial(design.material().withModulus(modulus)));
   }
 
   /** The same finger pulling with this moment (N·mm). */
   static Order moment(Order order, double moment) {
-    SupportDesign s = order.design().support();
-    SupportDesign stated =
-        new SupportDesign(OptionalDouble.of(moment), s.force(), s.proximalZone(), s.distalZone());
-    return new Order(order.measurements(), order.design().withSupport(stated), order.note());
+    Design design = order.design();
+    return order.withDesign(design.withSupport(design.support().withMoment(moment)));
   }
 
-  private static Order trough(
-      Order order, double wrap, double wall, double proximalMargin, double distalMargin) {
-    TroughDesign t = order.design().trough();
-    TroughDesign other =
-        new TroughDesign(
-            wrap,
-            wall,
-            t.clearance(),
-            t.liner(),
-            t.webClearance(),
-            proximalMargin,
-            t.distal(),
-            distalMargin,
-            t.corner(),
-            t.flare(),
-            t.flareWidth(),
-            t.vents());
-    return new Order(order.measurements(), order.design().withTrough(other), order.note());
+  private static Order trough(Order order, TroughDesign other) {
+    return order.withDesign(order.design().withTrough(other));
   }
 }

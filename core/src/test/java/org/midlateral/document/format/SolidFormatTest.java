@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.mesh.TriangleMesh.Face;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
@@ -40,7 +41,9 @@ class SolidFormatTest {
           "invented-ring \"a\"",
           "Midlateral 0",
           "PA12",
-          List.of(new NamedSolid("trough", TORUS), new NamedSolid("dorsal-shell", BOX)));
+          List.of(
+              new NamedSolid("trough", TORUS, AffineTransformMatrix3D.identity()),
+              new NamedSolid("dorsal-shell", BOX, AffineTransformMatrix3D.identity())));
   private static final double VOLUME = MeshShape.of(TORUS).volume() + MeshShape.of(BOX).volume();
   private static final int TRIANGLES = TORUS.triangleCount() + BOX.triangleCount();
 
@@ -150,7 +153,12 @@ class SolidFormatTest {
 
   @Test
   void outlandishNamesStayOneWordInTextFormats() throws IOException {
-    SolidSet odd = new SolidSet("t", "a", "m", List.of(new NamedSolid("böx 1\nv 0 0 0", BOX)));
+    SolidSet odd =
+        new SolidSet(
+            "t",
+            "a",
+            "m",
+            List.of(new NamedSolid("böx 1\nv 0 0 0", BOX, AffineTransformMatrix3D.identity())));
     String text = text(new ObjFile(odd));
     assertThat(text.lines().filter(line -> line.startsWith("v "))).hasSize(BOX.vertexCount());
     assertThat(text(new StlTextFile(odd.parts().get(0)))).startsWith("solid b_x_1_v_0_0_0\n");

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
@@ -64,7 +65,10 @@ class StlFileTest {
   @Test
   void commonsGeometryReadsItBack() {
     Path file = folder.resolve("torus.stl");
-    WholeFile.write(file, new StlFile(new NamedSolid("torus", TORUS)), false);
+    WholeFile.write(
+        file,
+        new StlFile(new NamedSolid("torus", TORUS, AffineTransformMatrix3D.identity())),
+        false);
     var read = IO3D.readTriangleMesh(file, Precision.doubleEquivalenceOfEpsilon(1e-10));
     assertThat(read.getFaceCount()).isEqualTo(TORUS.triangleCount());
     assertThat(read.getVertexCount()).isEqualTo(TORUS.vertexCount());
@@ -81,7 +85,10 @@ class StlFileTest {
   @Test
   void admeshFindsNothingToMend() throws Exception {
     Path file = folder.resolve("torus.stl");
-    WholeFile.write(file, new StlFile(new NamedSolid("torus", TORUS)), false);
+    WholeFile.write(
+        file,
+        new StlFile(new NamedSolid("torus", TORUS, AffineTransformMatrix3D.identity())),
+        false);
     String said = Program.run("admesh", file.toString());
     assertThat(figure(said, "Number of facets")).isEqualTo(TORUS.triangleCount());
     assertThat(figure(said, "Number of parts")).isEqualTo(1);
@@ -102,7 +109,7 @@ class StlFileTest {
 
   private static byte[] bytes(String name) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new StlFile(new NamedSolid(name, TORUS)).writeTo(out);
+    new StlFile(new NamedSolid(name, TORUS, AffineTransformMatrix3D.identity())).writeTo(out);
     return out.toByteArray();
   }
 }

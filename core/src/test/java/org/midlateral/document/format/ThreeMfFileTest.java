@@ -15,6 +15,7 @@ import java.util.TimeZone;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
@@ -23,9 +24,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.document.Program;
 import org.midlateral.document.WholeFile;
 import org.midlateral.mesh.MeshShape;
-import org.midlateral.mesh.MeshTopology;
 import org.midlateral.mesh.Meshes;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.mesh.query.MeshAudit;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -41,7 +42,9 @@ class ThreeMfFileTest {
               "ring & \"index\" <ä>",
               "Midlateral 0",
               "PA12",
-              List.of(new NamedSolid("trough", TORUS), new NamedSolid("dorsal-shell", BOX))));
+              List.of(
+                  new NamedSolid("trough", TORUS, AffineTransformMatrix3D.identity()),
+                  new NamedSolid("dorsal-shell", BOX, AffineTransformMatrix3D.identity()))));
 
   @TempDir Path folder;
 
@@ -95,7 +98,7 @@ class ThreeMfFileTest {
       TriangleMesh read = mesh((Element) objects.item(i));
       assertThat(read.coordinates()).isEqualTo(ours.coordinates());
       assertThat(read.triangles()).isEqualTo(ours.triangles());
-      assertThat(MeshTopology.of(read).closed()).isTrue();
+      assertThat(MeshAudit.of(read).topology().closed()).isTrue();
       assertThat(MeshShape.of(read).volume()).isPositive();
     }
   }

@@ -12,43 +12,37 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.midlateral.Fingers;
+import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.document.bench.BenchFiles;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
-import org.midlateral.measurement.Digit;
-import org.midlateral.measurement.Hand;
-import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.trough.Trough;
 
 class BlankTest {
   private static final GeometryFactory PLANE = new GeometryFactory();
 
   /** A finger that is a cylinder of girth 60 from the web to the tip, 20 mm wide at the web. */
   private static Measurements cylinder() {
-    return new Measurements(
-        "test-cylinder",
-        Hand.RIGHT,
-        Digit.MIDDLE,
-        LengthUnit.MM,
-        Map.of(
-            Level.PROXIMAL_PHALANX, 60.0,
-            Level.PIP, 60.0,
-            Level.MIDDLE_PHALANX, 60.0,
-            Level.TIP, 60.0),
-        Map.of(Level.WEB, 60.0 / Math.PI),
-        21,
-        24,
-        23,
-        24,
-        0,
-        0,
-        2.5,
-        7.5,
-        Map.of());
+    return Fingers.ring()
+        .withCircumference(
+            Map.of(
+                Level.PROXIMAL_PHALANX, 60.0,
+                Level.PIP, 60.0,
+                Level.MIDDLE_PHALANX, 60.0,
+                Level.TIP, 60.0))
+        .withWidth(Map.of(Level.WEB, 60.0 / Math.PI));
+  }
+
+  private static Piece trough(Measurements measured, TroughDesign design) throws DesignRefused {
+    DigitSurface digit = TapedDigit.of(measured);
+    return Trough.of(design, digit, MidlateralCut.of(measured, design, digit));
   }
 
   /**
@@ -56,10 +50,10 @@ class BlankTest {
    * mm to pinch, less the corners of radius 4: (1 - π/4) 16 mm² each.
    */
   @Test
-  void theBlankOfACylinderIsARectangleWithATongue() {
+  void theBlankOfACylinderIsARectangleWithATongue() throws DesignRefused {
     Measurements measured = cylinder();
     TroughDesign design = Fingers.trough(0.5, DistalEnd.OPEN);
-    Blank blank = Blank.of(measured, design, TapedDigit.of(measured));
+    Blank blank = Blank.of(measured, design, trough(measured, design));
     assertThat(blank.width()).isCloseTo(60 + 2 * Math.PI * 1.6 + 25, within(0.01));
     assertThat(blank.length()).isCloseTo(21 + 71 + 10, within(1e-9));
     assertThat(blank.thickness()).isEqualTo(1.6);
@@ -75,11 +69,11 @@ class BlankTest {
   }
 
   @Test
-  void theTongueIsAsWideAsTheFingerAtTheWeb() {
+  void theTongueIsAsWideAsTheFingerAtTheWeb() throws DesignRefused {
     Measurements measured = cylinder();
     TroughDesign design = Fingers.trough(0.5, DistalEnd.OPEN);
-    Blank blank = Blank.of(measured, design, TapedDigit.of(measured));
-    assertThat(blank.tongueWidth()).isEqualTo(60 / Math.PI);
+    Blank blank = Blank.of(measured, design, trough(measured, design));
+    assertThat(blank.tongueWidth()).isCloseTo(60 / Math.PI, within(1e-12));
     // Above the rounded corners of its end, and narrower than its root all the way.
     double nearEnd = widthAt(blank, -21 + 4.0);
     assertThat(nearEnd).isGreaterThan(60 / Math.PI);
@@ -100,7 +94,7 @@ class BlankTest {
       strings = {"bulbous-ring", "covered-tip", "left-deficit", "middle-inches", "slim-little"})
   void theTemplateLiesOnTheBlank(String sample) throws Exception {
     Orthosis orthosis = BenchFiles.orthosis(sample, "dorsal-shell.make=no");
-    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.trough());
     assertThat(pattern.blank().outline().covers(pattern.template().outline())).isTrue();
   }
 
@@ -111,8 +105,8 @@ class BlankTest {
     Orthosis orthosis =
         BenchFiles.orthosis("bulbous-ring", "trough.wrap=" + wrap, "dorsal-shell.make=no");
     TroughDesign design = orthosis.order().design().trough();
-    DigitSurface digit = orthosis.digit();
-    List<LevelMark> marks = LevelMark.of(orthosis.order().measurements(), design, digit);
+    Piece trough = orthosis.trough().piece();
+    List<LevelMark> marks = LevelMark.of(orthosis.order().measurements(), design, trough);
     assertThat(marks).hasSize(5);
     for (LevelMark mark : marks) {
       double tape = orthosis.order().measurements().circumference().get(mark.level());
@@ -146,7 +140,7 @@ class BlankTest {
   void theTemplateIsAsWideAsTheSheetBetweenTheMarks() throws Exception {
     Orthosis orthosis =
         BenchFiles.orthosis("slim-little", "dorsal-shell.make=no", "relief.make=no");
-    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.digit(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.trough());
     LevelMark mark = pattern.marks().get(0);
     TroughDesign design = orthosis.order().design().trough();
     var line = pattern.template().unrolled().level(mark.station());
@@ -156,7 +150,8 @@ class BlankTest {
           Math.hypot(line.get(i).x() - line.get(i - 1).x(), line.get(i).y() - line.get(i - 1).y());
     }
     // The mid-surface ends half a wall before the finished edge, on each side.
-    double sheet = 2 * mark.trim().flat() + Math.PI * design.clearance() - design.wall();
+    double sheet =
+        2 * mark.trim().flat() + Math.PI * design.clearance() - orthosis.trough().piece().wall();
     assertThat(flat).isCloseTo(sheet, within(0.01 * sheet));
   }
 }

@@ -74,7 +74,7 @@ class ClosureTest {
     Closure closure = closure(round);
     Strap strap = closure.straps().get(0);
     double inner = 28 / Math.PI;
-    double outer = inner + round.order().design().trough().wall();
+    double outer = inner + round.trough().piece().wall();
     assertThat(strap.length()).isCloseTo(strap.girth() + 30, within(1e-9));
     assertThat(strap.station()).isEqualTo(round.digit().pipAxis());
     // Half round the outside of the trough, then taut over its rims and round the bare dorsum:

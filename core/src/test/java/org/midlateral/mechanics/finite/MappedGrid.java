@@ -84,7 +84,7 @@ record MappedGrid(
         }
       }
     }
-    return ShellModel.uniform(xyz, corners, thickness, material);
+    return UniformShell.of(xyz, corners, thickness, material);
   }
 
   /** The surface's unit normal at a node, toward the front. */

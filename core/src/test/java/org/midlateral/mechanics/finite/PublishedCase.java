@@ -119,7 +119,7 @@ record PublishedCase(
         PlainLoads.onTriangles(model, allTriangles(model), 0, DOWN.multiply(90 * totalArea(model)));
     Supports supports =
         new Supports().diaphragm(grid.lineU(0)).mirror(grid.lineU(25), 0).mirror(grid.lineV(0), 1);
-    ShellResult result = ShellSolver.solve(model, weight, supports.list());
+    ShellResult result = ShellSolver.of(model, supports.list()).solve(weight);
     return -result.displacement(grid.nodeAt(25, half)).getZ();
   }
 
@@ -138,7 +138,7 @@ record PublishedCase(
             .mirror(grid.lineU(300), 0)
             .mirror(grid.lineV(0), 1)
             .mirror(grid.lineV(QUARTER_TURN), 2);
-    return -ShellSolver.solve(model, load, supports.list()).displacement(pinched).getZ();
+    return -ShellSolver.of(model, supports.list()).solve(load).displacement(pinched).getZ();
   }
 
   private static double hemisphere(int n) {
@@ -160,7 +160,7 @@ record PublishedCase(
             .mirror(grid.lineV(0), 1)
             .mirror(grid.lineV(QUARTER_TURN), 0)
             .hold(new int[] {pulled}, DegreeOfFreedom.ALONG_Z);
-    return ShellSolver.solve(model, load, supports.list()).displacement(pulled).getX();
+    return ShellSolver.of(model, supports.list()).solve(load).displacement(pulled).getX();
   }
 
   private static double twisted(int n, double wall, Vector3D force) {
@@ -180,7 +180,8 @@ record PublishedCase(
       edge[2 * j + 1] = grid.node(6 * n, j + 1);
     }
     ShellLoad load = PlainLoads.onEdges(model, edge, force);
-    ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
+    ShellResult result =
+        ShellSolver.of(model, new Supports().clamp(grid.lineU(0)).list()).solve(load);
     return result.displacement(tip).dot(force.normalize()) / force.norm();
   }
 
@@ -197,7 +198,8 @@ record PublishedCase(
       edge[2 * j + 1] = grid.node(n, j + 1);
     }
     ShellLoad load = PlainLoads.onEdges(model, edge, Vector3D.of(0, 1, 0));
-    ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
+    ShellResult result =
+        ShellSolver.of(model, new Supports().clamp(grid.lineU(0)).list()).solve(load);
     return result.displacement(grid.nodeAt(1, 0.5)).getY();
   }
 
@@ -214,7 +216,8 @@ record PublishedCase(
       edge[2 * j + 1] = grid.node(6 * n, j + 1);
     }
     ShellLoad load = PlainLoads.onEdges(model, edge, force);
-    ShellResult result = ShellSolver.solve(model, load, new Supports().clamp(grid.lineU(0)).list());
+    ShellResult result =
+        ShellSolver.of(model, new Supports().clamp(grid.lineU(0)).list()).solve(load);
     return result.displacement(grid.node(6 * n, n)).dot(force);
   }
 
@@ -235,7 +238,7 @@ record PublishedCase(
       }
     }
     ShellLoad load = PlainLoads.onTriangles(model, allTriangles(model), 0, DOWN);
-    ShellResult result = ShellSolver.solve(model, load, supports.list());
+    ShellResult result = ShellSolver.of(model, supports.list()).solve(load);
     return -result.displacement(grid.nodeAt(0, 0)).getZ() * rigidity / 16;
   }
 }

@@ -29,7 +29,7 @@ class ShellPatchTest {
   };
 
   private static final ShellModel PATCH =
-      ShellModel.uniform(NODES, TRIANGLES, WALL, new Isotropic(MODULUS, POISSON));
+      UniformShell.of(NODES, TRIANGLES, WALL, new Isotropic(MODULUS, POISSON));
 
   @Test
   void constantStrainInThePlane() {
@@ -38,7 +38,7 @@ class ShellPatchTest {
     ShellResult result = solve(field);
     assertInnerNodes(result, field);
     for (int t = 0; t < PATCH.triangleCount(); t++) {
-      SurfaceStrain s = result.strain(t, WallFace.FRONT);
+      SurfaceStrain s = SurfaceStrain.of(result, t, WallFace.FRONT);
       // Direct strains 1e-3 both, shear 1e-3: principal 1.5e-3 and 0.5e-3.
       assertThat(s.major()).isCloseTo(1.5e-3, within(1e-14));
       assertThat(s.minor()).isCloseTo(0.5e-3, within(1e-14));
@@ -62,8 +62,10 @@ class ShellPatchTest {
     assertThat(result.strainEnergy()).isCloseTo(perArea * .24 * .12, within(1e-22));
     for (int t = 0; t < PATCH.triangleCount(); t++) {
       // Face strain is minus the height times the curvature; principal curvatures 1.5e-3, 0.5e-3.
-      assertThat(result.strain(t, WallFace.FRONT).minor()).isCloseTo(-0.75e-6, within(1e-17));
-      assertThat(result.strain(t, WallFace.BACK).major()).isCloseTo(0.75e-6, within(1e-17));
+      assertThat(SurfaceStrain.of(result, t, WallFace.FRONT).minor())
+          .isCloseTo(-0.75e-6, within(1e-17));
+      assertThat(SurfaceStrain.of(result, t, WallFace.BACK).major())
+          .isCloseTo(0.75e-6, within(1e-17));
     }
   }
 
@@ -79,7 +81,7 @@ class ShellPatchTest {
         Vector3D u = shift.add(turn.cross(PATCH.node(i)));
         prescribe(all, i, new double[] {u.getX(), u.getY(), u.getZ(), unit[3], unit[4], unit[5]});
       }
-      ShellResult result = ShellSolver.solve(PATCH, ShellLoad.none(PATCH), all);
+      ShellResult result = ShellSolver.of(PATCH, all).solve(ShellLoad.none(PATCH));
       // The terms that cancel are modulus times wall, 1e3 N/mm, times the unit motion squared.
       assertThat(result.strainEnergy()).isCloseTo(0, within(1e-13 * MODULUS * WALL));
       Vector3D u = shift.add(turn.cross(PATCH.node(5)));
@@ -93,7 +95,7 @@ class ShellPatchTest {
     for (int i = 0; i < 4; i++) {
       prescribe(edge, i, field.apply(NODES[3 * i], NODES[3 * i + 1]));
     }
-    return ShellSolver.solve(PATCH, ShellLoad.none(PATCH), edge);
+    return ShellSolver.of(PATCH, edge).solve(ShellLoad.none(PATCH));
   }
 
   private static void prescribe(List<Constraint> to, int node, double[] values) {

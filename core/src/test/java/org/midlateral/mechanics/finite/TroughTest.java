@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Random;
 import java.util.function.IntFunction;
+import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.assertj.core.data.Percentage;
@@ -58,7 +59,6 @@ class TroughTest {
     assertThat(load.resultant().norm()).isLessThan(1e-13);
     assertThat(load.momentAbout(model, Vector3D.ZERO).norm()).isLessThan(1e-10);
     ShellResult result = trough.solve();
-    assertThat(result.constraints()).hasSize(6);
     // Displacements are good to some 1e-10 of themselves, forces to 5 N times that.
     assertThat(result.largestReactionForce()).isLessThan(1e-9);
   }
@@ -98,7 +98,7 @@ class TroughTest {
   private static double pairEnergy(ShellResult result, int first, WallFace side) {
     double sum = 0;
     for (int t = first; t < first + 2; t++) {
-      SurfaceStrain s = result.strain(t, side);
+      SurfaceStrain s = SurfaceStrain.of(result, t, side);
       sum += s.major() * s.major() + s.minor() * s.minor();
     }
     return sum;
@@ -110,13 +110,15 @@ class TroughTest {
     ShellModel model = trough.model();
     ShellSolver solver = ShellSolver.of(model, RigidMotion.held(model));
     ShellResult one = solver.solve(trough.load(model));
-    ShellResult other = solver.solve(trough.load(model).times(-1));
+    ShellResult other = solver.solve(turned(model, trough.load(model), Vector3D::negate));
     for (int i = 0; i < model.nodeCount(); i++) {
       assertThat(one.displacement(i).add(other.displacement(i)).norm()).isZero();
       assertThat(one.rotation(i).add(other.rotation(i)).norm()).isZero();
     }
-    assertThat(other.largestStrain().extreme()).isEqualTo(-one.largestStrain().extreme());
-    assertThat(other.largestStrain().triangle()).isEqualTo(one.largestStrain().triangle());
+    assertThat(SurfaceStrain.largest(other).extreme())
+        .isEqualTo(-SurfaceStrain.largest(one).extreme());
+    assertThat(SurfaceStrain.largest(other).triangle())
+        .isEqualTo(SurfaceStrain.largest(one).triangle());
   }
 
   @Test
@@ -126,7 +128,7 @@ class TroughTest {
     ShellLoad load = trough.load(model);
     int node = trough.grid().nodeAt(37, 0);
     Supports one = new Supports().clamp(new int[] {node});
-    Tube.Measures a = trough.measures(ShellSolver.solve(model, load, one.list())::displacement);
+    Tube.Measures a = trough.measures(ShellSolver.of(model, one.list()).solve(load)::displacement);
     Tube.Measures b = trough.measures(trough.solve()::displacement);
     assertThat(a.rise()).isCloseTo(b.rise(), within(1e-8));
     assertThat(a.lost()).isCloseTo(b.lost(), within(1e-7));
@@ -156,7 +158,8 @@ class TroughTest {
               }
               return even.node(node);
             });
-    ShellResult result = ShellSolver.solve(uneven, trough.load(uneven), RigidMotion.held(uneven));
+    ShellResult result =
+        ShellSolver.of(uneven, RigidMotion.held(uneven)).solve(trough.load(uneven));
     Tube.Measures a = trough.measures(result::displacement);
     Tube.Measures b = trough.measures(trough.solve()::displacement);
     assertThat(a.rise()).isCloseTo(b.rise(), Percentage.withPercentage(1));
@@ -171,21 +174,26 @@ class TroughTest {
     QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.of(1, -2, 0.5), 1.1);
     ShellModel turned = moved(model, node -> turn.apply(model.node(node)));
     ShellLoad load = trough.load(model);
-    ShellLoad turnedLoad = ShellLoad.none(turned);
-    for (int i = 0; i < model.nodeCount(); i++) {
-      turnedLoad =
-          turnedLoad.plus(
-              PlainLoads.atNode(turned, i, turn.apply(load.force(i)), turn.apply(load.moment(i))));
-    }
+    ShellLoad turnedLoad = turned(turned, load, turn::apply);
     List<Constraint> held = new Supports().clamp(new int[] {0}).list();
-    ShellResult one = ShellSolver.solve(model, load, held);
-    ShellResult other = ShellSolver.solve(turned, turnedLoad, held);
+    ShellResult one = ShellSolver.of(model, held).solve(load);
+    ShellResult other = ShellSolver.of(turned, held).solve(turnedLoad);
     for (int i = 0; i < model.nodeCount(); i++) {
       assertThat(other.displacement(i).distance(turn.apply(one.displacement(i)))).isLessThan(1e-8);
       assertThat(other.rotation(i).distance(turn.apply(one.rotation(i)))).isLessThan(1e-8);
     }
-    assertThat(other.largestStrain().extreme())
-        .isCloseTo(one.largestStrain().extreme(), within(1e-10));
+    assertThat(SurfaceStrain.largest(other).extreme())
+        .isCloseTo(SurfaceStrain.largest(one).extreme(), within(1e-10));
+  }
+
+  /** The same load with all its forces and moments turned. */
+  private static ShellLoad turned(ShellModel model, ShellLoad load, UnaryOperator<Vector3D> turn) {
+    ShellLoad turned = ShellLoad.none(model);
+    for (int i = 0; i < model.nodeCount(); i++) {
+      Vector3D force = turn.apply(load.force(i));
+      turned = turned.plus(PlainLoads.atNode(model, i, force, turn.apply(load.moment(i))));
+    }
+    return turned;
   }
 
   /** The same shell with its nodes elsewhere. */
@@ -198,6 +206,6 @@ class TroughTest {
     for (int c = 0; c < corners.length; c++) {
       corners[c] = model.corner(c / 3, c % 3);
     }
-    return ShellModel.uniform(xyz, corners, model.thickness(0), model.material());
+    return UniformShell.of(xyz, corners, model.thickness(0), model.material());
   }
 }

@@ -127,7 +127,7 @@ public record Tube(
 
   public ShellResult solve() {
     ShellModel model = model();
-    return ShellSolver.solve(model, load(model), RigidMotion.held(model));
+    return ShellSolver.of(model, RigidMotion.held(model)).solve(load(model));
   }
 
   /** The displacements of the mid-surface's nodes from quadratic solids. */

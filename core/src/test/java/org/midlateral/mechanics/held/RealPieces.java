@@ -5,19 +5,18 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.Fingers;
+import org.midlateral.RoundFinger;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Digit;
-import org.midlateral.measurement.Hand;
-import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.piece.GapField;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
@@ -31,12 +30,12 @@ final class RealPieces {
 
   /** A slim finger that hardly bulges. */
   static Measurements slim() {
-    return finger(58, 59, 53, 46, 0);
+    return finger(58, 59, 53, 46);
   }
 
   /** A bulbous PIP joint between thin phalanges; relief bubbles are made over its sides. */
   static Measurements bulbous() {
-    return finger(58, 68, 54, 47, 0);
+    return finger(58, 68, 54, 47);
   }
 
   /** The ring finger of the other tests, with 25 degrees of extension deficit. */
@@ -44,32 +43,19 @@ final class RealPieces {
     return Fingers.ring(Math.toRadians(25));
   }
 
-  private static Measurements finger(
-      double proximal, double pip, double middle, double tip, double deficit) {
-    return new Measurements(
-        "test-finger",
-        Hand.RIGHT,
-        Digit.MIDDLE,
-        LengthUnit.MM,
-        Map.of(
-            Level.PROXIMAL_PHALANX,
-            proximal,
-            Level.PIP,
-            pip,
-            Level.MIDDLE_PHALANX,
-            middle,
-            Level.TIP,
-            tip),
-        Map.of(),
-        22,
-        26,
-        25,
-        25,
-        deficit,
-        0,
-        2.5,
-        7.5,
-        Map.of());
+  private static Measurements finger(double proximal, double pip, double middle, double tip) {
+    return Fingers.ring()
+        .withCircumference(
+            Map.of(
+                Level.PROXIMAL_PHALANX,
+                proximal,
+                Level.PIP,
+                pip,
+                Level.MIDDLE_PHALANX,
+                middle,
+                Level.TIP,
+                tip))
+        .withLengths(22, 26, 25, 25);
   }
 
   private static Piece bare(Measurements measured, double wrap) throws DesignRefused {
@@ -88,7 +74,8 @@ final class RealPieces {
 
   static Piece dorsal(Measurements measured) throws DesignRefused {
     Piece bare = bare(measured, 0.5);
-    return DorsalShell.of(Fingers.design(), bare.digit(), bare, relief(measured));
+    return DorsalShell.of(
+        Fingers.design(), bare.digit(), bare, relief(measured).over(bare), relief(measured));
   }
 
   /**
@@ -109,40 +96,12 @@ final class RealPieces {
     double wall = 1.6;
     double skin = 9 - wall / 2;
     double round = 2 * Math.PI * skin;
-    Map<Level, Double> tape =
-        Map.of(
-            Level.PROXIMAL_PHALANX, round,
-            Level.PIP, round,
-            Level.MIDDLE_PHALANX, round,
-            Level.TIP, round);
-    Map<Level, Double> width =
-        Map.of(
-            Level.PROXIMAL_PHALANX, 2 * skin,
-            Level.PIP, 2 * skin,
-            Level.MIDDLE_PHALANX, 2 * skin,
-            Level.TIP, 2 * skin);
-    Measurements measured =
-        new Measurements(
-            "test-round",
-            Hand.RIGHT,
-            Digit.RING,
-            LengthUnit.MM,
-            tape,
-            width,
-            30,
-            34.5,
-            40,
-            20,
-            0,
-            0,
-            2.5,
-            7.5,
-            Map.of());
+    Measurements measured = RoundFinger.of(skin, 30, 34.5, 40, 20);
     double half = round / 4 + beyond * skin / 9;
     Polygon rectangle = rounded(half, -beyond, 75 + beyond, 1.5);
     Outline outline = new Outline(rectangle, 0.5, -beyond, 1.5, 73.5, 75 + beyond);
-    boolean dorsal = name.equals("dorsal");
-    return new Piece(name, TapedDigit.of(measured), outline, dorsal, GapField.uniform(0), wall);
+    Midline midline = name.equals("dorsal") ? Midline.DORSAL : Midline.VOLAR;
+    return new Piece(name, TapedDigit.of(measured), outline, midline, GapField.uniform(0), wall);
   }
 
   private static Polygon rounded(double half, double from, double to, double radius) {

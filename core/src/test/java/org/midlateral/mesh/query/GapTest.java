@@ -96,6 +96,65 @@ class GapTest {
     }
   }
 
+  /** A triangle whose corners stand on one line is the longest of its sides. */
+  @Test
+  void nearestPointOfATriangleWithoutAreaIsThatOfItsLongestSide() {
+    double[] t = {1, 1, 1, 4, 1, 1, 2, 1, 1};
+    int[][] orders = {{0, 3, 6}, {3, 6, 0}, {6, 0, 3}, {3, 0, 6}, {0, 6, 3}, {6, 3, 0}};
+    PointTriangleDistance distance = new PointTriangleDistance();
+    for (int[] o : orders) {
+      assertThat(distance.square(3, 3, 1, t, o[0], o[1], o[2])).isCloseTo(4, within(1e-12));
+      assertThat(distance.square(0, 1, 0, t, o[0], o[1], o[2])).isCloseTo(2, within(1e-12));
+      assertThat(distance.square(6, 1, 1, t, o[0], o[1], o[2])).isCloseTo(4, within(1e-12));
+    }
+    assertThat(distance.square(2, 1, 1, t, 0, 0, 0)).isCloseTo(1, within(1e-12));
+  }
+
+  /**
+   * Points over corners, sides and face of a triangle with an obtuse and one with only acute
+   * angles, each seen from all its corners: the place they were set up over is found again.
+   */
+  @Test
+  void nearestPointIsFoundOverEveryCornerSideAndFace() {
+    double[][] triangles = {{0, 0, 0, 4, 0, 0, -2, 1, 0}, {0, 0, 0, 4, 0, 0, 1, 3, 0}};
+    // Place, and way from it that is square to the triangle there or leads away from its corner.
+    double[][][] cases = {
+      {{1, 0, 0}, {0, -2, 1}},
+      {{0, 0, 0}, {-0.1, -0.5, 2}},
+      {{4, 0, 0}, {3, 0.5, -1}},
+      {{0.9, 0.4, 0}, {0, 0, 3}},
+      {{-2, 1, 0}, {-3, 0, 1}},
+      {{1, 0.5, 0}, {1, 6, -1}},
+      {{-1, 0.5, 0}, {-1, -2, 0.5}},
+    };
+    assertPlaces(triangles[0], cases);
+    assertPlaces(
+        triangles[1],
+        new double[][][] {
+          {{2, 0, 0}, {0, -3, 1}},
+          {{0, 0, 0}, {-2, -1, 1}},
+          {{4, 0, 0}, {2, 1, 0}},
+          {{1, 3, 0}, {0, 2, 1}},
+          {{2.5, 1.5, 0}, {1, 1, 1}},
+          {{0.5, 1.5, 0}, {-3, 1, 1}},
+          {{1.5, 1, 0}, {0, 0, -2}},
+        });
+  }
+
+  private static void assertPlaces(double[] t, double[][][] cases) {
+    int[][] orders = {{0, 3, 6}, {3, 6, 0}, {6, 0, 3}, {3, 0, 6}, {0, 6, 3}, {6, 3, 0}};
+    PointTriangleDistance distance = new PointTriangleDistance();
+    for (double[][] c : cases) {
+      double[] p = {c[0][0] + c[1][0], c[0][1] + c[1][1], c[0][2] + c[1][2]};
+      double square = c[1][0] * c[1][0] + c[1][1] * c[1][1] + c[1][2] * c[1][2];
+      for (int[] o : orders) {
+        assertThat(distance.square(p[0], p[1], p[2], t, o[0], o[1], o[2]))
+            .isCloseTo(square, within(1e-12));
+        assertThat(distance.on).containsExactly(c[0], within(1e-12));
+      }
+    }
+  }
+
   private static void assertGap(TriangleMesh a, TriangleMesh b, double expected) {
     Gap gap = BoundingVolumeHierarchy.of(a).gap(BoundingVolumeHierarchy.of(b));
     assertThat(gap.distance()).isCloseTo(expected, within(1e-12));
@@ -120,6 +179,7 @@ class GapTest {
   /** Corner to face and edge to edge of every pair; the meshes do not meet. */
   private static double allPairs(TriangleMesh a, TriangleMesh b) {
     PointTriangleDistance distance = new PointTriangleDistance();
+    CommonPerpendicular perpendicular = new CommonPerpendicular();
     double[] p = Meshes.both(a, b).coordinates();
     int[] corners = Meshes.both(a, b).triangles();
     double least = Double.POSITIVE_INFINITY;
@@ -132,7 +192,7 @@ class GapTest {
             least =
                 Math.min(
                     least,
-                    distance.square(
+                    perpendicular.square(
                         p,
                         3 * corners[s + i],
                         3 * corners[s + (i + 1) % 3],

@@ -27,7 +27,7 @@ class EdgeCasesTest {
     all.add("print.edge-length=1.2 mm");
     Orders.Result read = Orders.read(Path.of("..", "samples", sample + ".yaml"), all);
     assertThat(read.errors()).isEmpty();
-    return Product.make(read.order(), List.of());
+    return ProductRecipe.make(read.order(), List.of());
   }
 
   private static void assertMade(Product product) {

@@ -90,11 +90,12 @@ class GoldenReportTest {
 
   private static ObjectNode report(Path sample) throws Exception {
     Orders.Result read = Orders.read(sample, List.of());
-    Product made = Product.make(read.order(), read.cautions());
+    Product made = ProductRecipe.make(read.order(), read.cautions());
     if (WITH_MECHANICS.contains(sample.getFileName().toString())) {
       made = withMechanics(made);
     }
-    return (ObjectNode) JSON.readTree(made.report(SolidFormat.USUAL, Optional.empty()).json());
+    return (ObjectNode)
+        JSON.readTree(ProductReport.of(made, SolidFormat.USUAL, Optional.empty()).json());
   }
 
   /** The mechanics without their bands, which are many times the work and not in the report. */

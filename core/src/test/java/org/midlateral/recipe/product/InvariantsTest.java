@@ -45,7 +45,7 @@ class InvariantsTest {
   @MethodSource("org.midlateral.measurement.file.SamplesTest#samples")
   void theInspectionFindsNothing(Path file) {
     Order order = Orders.read(file, List.of()).order();
-    Product product = Product.make(order, List.of());
+    Product product = ProductRecipe.make(order, List.of());
     PieceInspection trough = product.inspection().orElseThrow().trough();
     TroughDesign design = order.design().trough();
 
@@ -117,7 +117,7 @@ class InvariantsTest {
   @ParameterizedTest
   @ValueSource(strings = {"slim-little", "bulbous-ring", "covered-tip"})
   void aFinerMeshLiesWithinTheChordError(String name) throws Exception {
-    Solid solid = Product.make(sample(name), List.of()).orthosis().orElseThrow().trough();
+    Solid solid = ProductRecipe.make(sample(name), List.of()).orthosis().orElseThrow().trough();
     TriangleMesh fine = Orthosis.make(sample(name, "print.edge-length=0.2")).trough().mesh();
     BoundingVolumeHierarchy tree = BoundingVolumeHierarchy.of(solid.mesh());
     double worst = 0;
@@ -184,8 +184,10 @@ class InvariantsTest {
     Path first = Files.createDirectory(folder.resolve("first"));
     Path second = Files.createDirectory(folder.resolve("second"));
     Order order = sample("covered-tip", "dorsal-shell.make=no");
-    Product.make(order, List.of()).write(first, List.of(SolidFormat.values()), false, true);
-    Product.make(order, List.of()).write(second, List.of(SolidFormat.values()), false, true);
+    ProductWriter.write(
+        ProductRecipe.make(order, List.of()), first, List.of(SolidFormat.values()), false, true);
+    ProductWriter.write(
+        ProductRecipe.make(order, List.of()), second, List.of(SolidFormat.values()), false, true);
 
     try (var files = Files.newDirectoryStream(first)) {
       for (Path file : files) {
@@ -206,13 +208,11 @@ class InvariantsTest {
       int rows = (int) ((digit.pulpEnd() - 0.05 - from) / STEP) + 1;
       station = new double[rows];
       double[] xyz = new double[3 * rows * ROUND];
-      double[] jet = new double[18];
       for (int r = 0; r < rows; r++) {
         station[r] = from + r * STEP;
         Slice slice = digit.slice(station[r]);
         for (int i = 0; i < ROUND; i++) {
-          slice.jet(angle(i), jet);
-          System.arraycopy(jet, 0, xyz, 3 * (r * ROUND + i), 3);
+          System.arraycopy(slice.point(angle(i)).toArray(), 0, xyz, 3 * (r * ROUND + i), 3);
         }
       }
       int[] corners = new int[6 * (rows - 1) * ROUND];

@@ -53,7 +53,7 @@ class PrintCheckTest {
 
   @Test
   void theReportStatesTheCriterionAndEachPose() {
-    Report report = made().report(List.of(), Optional.empty());
+    Report report = ProductReport.of(made(), List.of(), Optional.empty());
     assertThat(report.print().criterion()).isEqualTo(PrintPose.CRITERION);
     assertThat(PrintPose.CRITERION)
         .contains("400", "counting as " + PrintPose.SKIN_WEIGHT, PrintPose.ALIKE + " mm²");
@@ -67,7 +67,7 @@ class PrintCheckTest {
         Stream.concat(Stream.of("dorsal-shell.make=yes"), Stream.of(overrides)).toList();
     Orders.Result read = Orders.read(SAMPLE, all);
     assertThat(read.errors()).isEmpty();
-    return Product.make(read.order(), read.cautions());
+    return ProductRecipe.make(read.order(), read.cautions());
   }
 
   private static List<Finding> cautions(Product product) {

@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.digit.Slice;
+import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.Report;
 
@@ -140,6 +144,26 @@ class RefitTest {
     }
     assertThat(girths.get(0)).isLessThan(-1);
     assertThat(girths.get(1)).isCloseTo(girths.get(0), within(1e-6));
+  }
+
+  /** Relieved on one side of its dorsum, the shell is pressed on the other, where it is told. */
+  @ParameterizedTest
+  @ValueSource(ints = {17, -17})
+  void theLeastGapOfTheShellIsWhereItIsTold(int girth) throws Exception {
+    String bubble = "{station: 20, girth: " + girth + ", height: 1, length: 14, width: 8}";
+    Orthosis relieved = Orthosis.make(sample(List.of("relief.bubbles=[" + bubble + "]")));
+    Measurements later = changed(3);
+
+    Refit shell = Refit.of(relieved, later).get(1);
+
+    // Both fingers are straight and of one length, so that the shell lies where it was made.
+    Slice slice = TapedDigit.of(later).slice(shell.minStation());
+    assertThat(shell.minGirth() * girth).isNegative();
+    assertThat(Math.abs(shell.minGirth())).isBetween(8.0, slice.circumference() / 2);
+    Vector3D foot = slice.point(slice.angle(shell.minGirth()));
+    BoundingVolumeHierarchy inside =
+        BoundingVolumeHierarchy.of(relieved.dorsalShell().orElseThrow().inner());
+    assertThat(inside.closest(foot).distance()).isCloseTo(Math.abs(shell.min()), within(0.01));
   }
 
   @Test

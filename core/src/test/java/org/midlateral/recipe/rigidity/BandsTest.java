@@ -14,7 +14,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
 
 class BandsTest {
-  private static final Order ORDER = new Order(Fingers.ring(), Fingers.design());
+  private static final Order ORDER = Fingers.order(Fingers.ring());
 
   @Test
   void sameSeedSameBandsOnAnyNumberOfThreads() throws Exception {
@@ -55,7 +55,7 @@ class BandsTest {
   @Test
   void aThickerFingerTakesClearance() throws Exception {
     Measurements plain = round(62);
-    Solid trough = Orthosis.make(new Order(plain, Fingers.design())).trough();
+    Solid trough = Orthosis.make(Fingers.order(plain)).trough();
 
     assertThat(FitOnFinger.leastClearance(trough, TapedDigit.of(plain)))
         .isCloseTo(0.3, within(0.005));

@@ -8,7 +8,7 @@ import org.midlateral.measurement.LengthUnit;
 interface Editor {
   JComponent component();
 
-  /** Shows a text without telling anyone; empty for the default. */
+  /** Shows a text, which is no edit; empty for the default. */
   void show(String text, LengthUnit unit);
 
   /** A severity the field is outlined with: "error", "warning" or null. */

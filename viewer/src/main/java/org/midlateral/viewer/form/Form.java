@@ -41,29 +41,30 @@ public final class Form extends JPanel {
   private final Map<String, Group> groups = new LinkedHashMap<>();
   private final transient Map<String, Row> rows = new LinkedHashMap<>();
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
-  private final Bubbles bubbles;
+  private final BubbleRows bubbles;
   private LengthUnit unit = LengthUnit.MM;
   private transient InputKey focused;
-  private transient Told told;
+  private transient ShownMessages messages;
 
   /**
    * A form.
    *
    * @param onEdit gets the path and the new text of each edit
-   * @param onItems gets what to do with a list's items
+   * @param onListChange gets what to do with a list's items
    * @param onLeave is told when a field is left
    */
-  public Form(BiConsumer<String, String> onEdit, Consumer<Items> onItems, Runnable onLeave) {
+  public Form(
+      BiConsumer<String, String> onEdit, Consumer<ListChange> onListChange, Runnable onLeave) {
     super(new BorderLayout());
     this.onEdit = onEdit;
     this.onLeave = onLeave;
     JPanel column = new Column();
     for (InputKey key : KeyTable.standard().keys()) {
       if (!key.isOfItem() && key.kind() != ValueKind.LIST) {
-        group(key.section(), column).add(register(key, key.path()));
+        group(key.section(), column).add(addRow(key, key.path()));
       }
     }
-    bubbles = new Bubbles(this, groups.get("relief"), onItems);
+    bubbles = new BubbleRows(groups.get("relief"), this::addRow, rows::remove, onListChange);
     JScrollPane scroll =
         new JScrollPane(
             column,
@@ -74,14 +75,6 @@ public final class Form extends JPanel {
     add(scroll, BorderLayout.CENTER);
     add(hintCard(), BorderLayout.SOUTH);
   }
-
-  /**
-   * A change of a list.
-   *
-   * @param list its path
-   * @param remove number of the item to take out, or -1 to add one
-   */
-  public record Items(String list, int remove) {}
 
   private JPanel hintCard() {
     hint.setEditable(false);
@@ -109,15 +102,11 @@ public final class Form extends JPanel {
     return group;
   }
 
-  Row register(InputKey key, String path) {
+  private Row addRow(InputKey key, String path) {
     Row row = new Row(key, path, onEdit, this::focused);
     rows.put(path, row);
-    told = null;
+    messages = null;
     return row;
-  }
-
-  void forget(String path) {
-    rows.remove(path);
   }
 
   private void focused(InputKey key) {
@@ -155,11 +144,13 @@ public final class Form extends JPanel {
     return LengthUnit.MM;
   }
 
-  /** What the rows say, in which colours. */
-  private record Told(Map<String, List<Row.Message>> byPath, Color caution, Color refusal) {}
+  /** The messages at the rows, and their colours. */
+  private record ShownMessages(
+      Map<String, List<Row.Message>> byPath, Color caution, Color refusal) {}
 
-  /** Says at each field what was found about it. */
-  public void tell(List<InputError> errors, List<Finding> findings, Color caution, Color refusal) {
+  /** Shows at each field what was found about it. */
+  public void showMessages(
+      List<InputError> errors, List<Finding> findings, Color caution, Color refusal) {
     Map<String, List<Row.Message>> byPath = new LinkedHashMap<>();
     for (InputError error : errors) {
       byPath
@@ -174,12 +165,13 @@ public final class Form extends JPanel {
       }
     }
     // To lay seventy rows out anew takes as long as a small mesh.
-    Told all = new Told(byPath, caution, refusal);
-    if (all.equals(told)) {
+    ShownMessages all = new ShownMessages(byPath, caution, refusal);
+    if (all.equals(messages)) {
       return;
     }
-    told = all;
-    rows.forEach((path, row) -> row.tell(byPath.getOrDefault(path, List.of()), caution, refusal));
+    messages = all;
+    rows.forEach(
+        (path, row) -> row.showMessages(byPath.getOrDefault(path, List.of()), caution, refusal));
     groups.forEach(
         (section, group) ->
             group.setCount(

@@ -2,8 +2,6 @@ package org.midlateral.viewer.form;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
-import java.util.ArrayList;
-import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
@@ -19,7 +17,6 @@ final class Group extends JPanel {
   private final String title;
   private final JToggleButton header = new JToggleButton();
   private final JPanel body = new JPanel();
-  private final List<Row> rows = new ArrayList<>();
   private int count;
 
   Group(String section, boolean open) {
@@ -45,21 +42,12 @@ final class Group extends JPanel {
   }
 
   void add(Row row) {
-    rows.add(row);
     body.add(row);
   }
 
   /** A component among the rows that is no row. */
   void addOther(JPanel other) {
     body.add(other);
-  }
-
-  void remove(Row row) {
-    rows.remove(row);
-  }
-
-  List<Row> rows() {
-    return List.copyOf(rows);
   }
 
   void setOpen(boolean open) {

@@ -150,8 +150,8 @@ final class Row extends JPanel {
     usual.setToolTipText(usual.getText().isEmpty() ? null : "usual range");
   }
 
-  /** Says what is to be said about the value; the worst first. */
-  void tell(List<Message> messages, Color caution, Color refusal) {
+  /** Shows messages about the value; the worst first. */
+  void showMessages(List<Message> messages, Color caution, Color refusal) {
     message.setVisible(!messages.isEmpty());
     if (messages.isEmpty()) {
       editor.outline(null);

@@ -69,7 +69,7 @@ final class TextEditor implements Editor {
               @Override
               public void actionPerformed(ActionEvent e) {
                 String text = field.getText().isBlank() ? start() : field.getText();
-                field.setText(Nudge.by(text, key, unit, steps));
+                field.setText(NumberStep.by(text, key, unit, steps));
               }
             });
   }

@@ -22,7 +22,7 @@ import org.midlateral.recipe.rigidity.RigidityRecipe;
  * @param cases from shallow to closed
  */
 record Comparison(
-    DigitSurface digit, double moment, String material, boolean byElements, List<Bent> cases) {
+    DigitSurface digit, double moment, String material, boolean byElements, List<BentWrap> cases) {
   /** The largest displacement is drawn this long (mm). */
   private static final double LONGEST = 13;
 
@@ -40,14 +40,14 @@ record Comparison(
     Rigidity rigidity = RigidityRecipe.of(orthosis, Rigidity.USUAL_WRAPS);
     boolean byElements = rigidity.curves().stream().allMatch(curve -> curve.held().isPresent());
     boolean left = order.measurements().hand() == Hand.LEFT;
-    List<Bent> cases = new ArrayList<>();
+    List<BentWrap> cases = new ArrayList<>();
     for (int i = 0; i < rigidity.curves().size(); i++) {
       RigidityBlock.Wrap figures = rigidity.rigidity().wraps().get(i);
       Rigidity.Curve curve = rigidity.curves().get(i);
       cases.add(
           byElements
-              ? Bent.byElements(curve, figures, left)
-              : Bent.asBeam(curve, figures, orthosis.digit()));
+              ? BentWrap.byElements(curve, figures, left)
+              : BentWrap.asBeam(curve, figures, orthosis.digit()));
     }
     return new Comparison(
         orthosis.digit(),
@@ -58,7 +58,7 @@ record Comparison(
   }
 
   /** The wrap of a half, that the others are held against. */
-  Bent half() {
+  BentWrap half() {
     return cases.stream()
         .filter(one -> one.figures().wrap() == 0.5)
         .findFirst()
@@ -67,7 +67,7 @@ record Comparison(
 
   /** What all deflections are multiplied by: a round number. */
   double exaggeration() {
-    double most = cases.stream().mapToDouble(Bent::farthest).max().orElse(1);
+    double most = cases.stream().mapToDouble(BentWrap::farthest).max().orElse(1);
     double times = LONGEST / most;
     double ten = Math.pow(10, Math.floor(Math.log10(times)));
     double lead = Math.floor(times / ten);

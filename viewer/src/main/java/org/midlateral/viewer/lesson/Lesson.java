@@ -18,8 +18,8 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Order;
-import org.midlateral.viewer.live.Worker;
-import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.background.Worker;
+import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.view.Palette;
 
 /** The lesson with its steps. */
@@ -46,13 +46,13 @@ public final class Lesson extends JPanel {
   /**
    * A lesson without a finger yet.
    *
-   * @param stage draws it
+   * @param renderer draws it
    * @param onStill gets a picture to save, and a name for it
    */
-  public Lesson(Stage stage, BiConsumer<BufferedImage, String> onStill) {
+  public Lesson(OffscreenRenderer renderer, BiConsumer<BufferedImage, String> onStill) {
     super(new BorderLayout());
     this.onStill = onStill;
-    view = new LessonView(stage);
+    view = new LessonView(renderer);
     view.setName("lesson.view");
     worker =
         new Worker<>(
@@ -96,7 +96,7 @@ public final class Lesson extends JPanel {
     return head;
   }
 
-  private void key(String stroke, Runnable deed) {
+  private void key(String stroke, Runnable action) {
     for (JComponent at : new JComponent[] {this, view}) {
       int when = at == this ? WHEN_ANCESTOR_OF_FOCUSED_COMPONENT : WHEN_FOCUSED;
       at.getInputMap(when).put(KeyStroke.getKeyStroke(stroke), "lesson." + stroke);
@@ -108,7 +108,7 @@ public final class Lesson extends JPanel {
 
                 @Override
                 public void actionPerformed(ActionEvent e) {
-                  deed.run();
+                  action.run();
                 }
               });
     }
@@ -123,8 +123,8 @@ public final class Lesson extends JPanel {
     }
   }
 
-  /** Teaches on the finger of an order, from the first step. */
-  public void teach(Order order) {
+  /** Begins on the finger of an order, from the first step. */
+  public void begin(Order order) {
     step = Step.FIRST;
     view.requestFocusInWindow();
     if (order.equals(asked) && comparison != null) {

@@ -10,15 +10,15 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
-import org.midlateral.viewer.stage.Actor;
-import org.midlateral.viewer.stage.Orbit;
-import org.midlateral.viewer.stage.RenderedFrame;
-import org.midlateral.viewer.stage.Stage;
+import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.RenderedFrame;
+import org.midlateral.viewer.render.SceneItem;
 import org.midlateral.viewer.view.Palette;
-import org.midlateral.viewer.view.StageView;
+import org.midlateral.viewer.view.SceneView;
 
 /** The wraps side by side, bending, with their figures under them. */
-final class LessonView extends StageView {
+final class LessonView extends SceneView {
   private static final long serialVersionUID = 1;
   private static final double APART = 52;
   private static final double YAW = Math.toRadians(122);
@@ -29,15 +29,15 @@ final class LessonView extends StageView {
   private static final double LEAST_SEEN = 1;
 
   /** Opacity of a piece where it was before the load. */
-  private static final double GHOST = 0.22;
+  private static final double PALE = 0.22;
 
   private transient Comparison comparison;
   private transient Step step = Step.FIRST;
   private transient Palette palette = Palette.LIGHT;
   private double phase;
 
-  LessonView(Stage stage) {
-    super(stage, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
+  LessonView(OffscreenRenderer renderer) {
+    super(renderer, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
     getAccessibleContext().setAccessibleName("Wraps compared");
   }
 
@@ -75,29 +75,31 @@ final class LessonView extends StageView {
   }
 
   @Override
-  protected List<Actor> actors() {
-    List<Actor> actors = new ArrayList<>();
+  protected List<SceneItem> items() {
+    List<SceneItem> items = new ArrayList<>();
     if (comparison == null) {
-      return actors;
+      return items;
     }
-    List<Actor> ghosts = new ArrayList<>();
+    List<SceneItem> unloaded = new ArrayList<>();
     for (int i = 0; i < comparison.cases().size(); i++) {
       double amount = step.isLoaded(i) ? phase * comparison.exaggeration() : 0;
-      for (Bent.Part part : comparison.cases().get(i).parts()) {
+      for (BentWrap.Part part : comparison.cases().get(i).parts()) {
         Color colour = part.dorsal() ? palette.shell() : palette.trough();
-        Actor actor = Actor.of("wrap " + i, part.shape(), Actor.Look.of(colour));
-        actors.add(actor.at(place(i)).moving(part.motion(), amount));
+        SceneItem item = SceneItem.of("wrap " + i, part.shape(), SceneItem.Look.of(colour));
+        items.add(item.at(place(i)).displaced(part.displacements(), amount));
         if (step.isLoaded(i) && isSeenToMove(i)) {
-          Actor.Look ghost = Actor.Look.of(palette.quiet()).withOpacity(GHOST);
-          ghosts.add(Actor.of("unloaded " + i, part.shape(), ghost).at(place(i)));
+          SceneItem.Look pale = SceneItem.Look.of(palette.quiet()).withOpacity(PALE);
+          unloaded.add(SceneItem.of("unloaded " + i, part.shape(), pale).at(place(i)));
         }
       }
     }
-    actors.addAll(ghosts);
-    return actors;
+    items.addAll(unloaded);
+    return items;
   }
 
-  /** Where a wrap moves by less than its drawn surface is thick, a ghost would only speckle it. */
+  /**
+   * Where a wrap moves by less than its drawn surface is thick, a pale one would only speckle it.
+   */
   private boolean isSeenToMove(int wrap) {
     return comparison.cases().get(wrap).farthest() * comparison.exaggeration() > LEAST_SEEN;
   }
@@ -114,12 +116,12 @@ final class LessonView extends StageView {
 
   @Override
   protected int footer() {
-    return Figures.height(getFontMetrics(getFont()));
+    return FigureTable.height(getFontMetrics(getFont()));
   }
 
   @Override
   protected int margin() {
-    return Figures.LABELS - 60;
+    return FigureTable.LABELS - 60;
   }
 
   @Override
@@ -167,10 +169,14 @@ final class LessonView extends StageView {
       double to = dorsally ? ARROW : -half + 6 - ARROW;
       Vector3D tail =
           orbit.project(
-              Bent.upright(comparison.digit(), stations[i], from).add(place(wrap)), width, height);
+              BentWrap.upright(comparison.digit(), stations[i], from).add(place(wrap)),
+              width,
+              height);
       Vector3D head =
           orbit.project(
-              Bent.upright(comparison.digit(), stations[i], to).add(place(wrap)), width, height);
+              BentWrap.upright(comparison.digit(), stations[i], to).add(place(wrap)),
+              width,
+              height);
       arrow(g, tail, head);
     }
   }
@@ -204,6 +210,6 @@ final class LessonView extends StageView {
     for (int i = 0; i < middles.length; i++) {
       middles[i] = orbit().project(place(i), width, pictureHeight()).getX();
     }
-    new Figures(comparison, step, palette).draw(g, middles);
+    new FigureTable(comparison, step, palette).draw(g, middles);
   }
 }

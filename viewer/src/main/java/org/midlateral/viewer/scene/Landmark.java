@@ -7,7 +7,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.viewer.stage.SurfaceShape;
+import org.midlateral.viewer.render.SurfaceShape;
 
 /**
  * A line on the finger, with its name.
@@ -82,9 +82,7 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
   }
 
   private static Vector3D lifted(Slice slice, DigitSurface digit, double t) {
-    double[] jet = new double[18];
-    slice.jet(t, jet);
-    Vector3D skin = Vector3D.of(jet[0], jet[1], jet[2]);
+    Vector3D skin = slice.point(t);
     Vector3D out = skin.subtract(digit.centre(slice.station())).normalize();
     return skin.add(LIFT, out);
   }

@@ -1,7 +1,7 @@
 package org.midlateral.viewer.scene;
 
 import org.midlateral.solid.Solid;
-import org.midlateral.viewer.stage.SurfaceShape;
+import org.midlateral.viewer.render.SurfaceShape;
 
 /**
  * A piece and what is drawn of it.

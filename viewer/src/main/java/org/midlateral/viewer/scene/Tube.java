@@ -46,7 +46,7 @@ public final class Tube {
       int to = (i + 1) % n * SIDES;
       for (int k = 0; k < SIDES; k++) {
         int next = (k + 1) % SIDES;
-        int[] quad = {from + k, to + k, from + next, from + next, to + k, to + next};
+        int[] quad = {from + k, from + next, to + k, from + next, to + next, to + k};
         System.arraycopy(quad, 0, corners, at, 6);
         at += 6;
       }

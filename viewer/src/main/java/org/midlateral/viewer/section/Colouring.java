@@ -7,93 +7,115 @@ import java.util.stream.DoubleStream;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.mechanics.AreaMoments;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.recipe.rigidity.HeldPieces;
 import org.midlateral.solid.Solid;
 import org.midlateral.viewer.colour.Scale;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.render.SceneItem.VertexColours;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;
 import org.midlateral.viewer.scene.Quantity;
-import org.midlateral.viewer.stage.Actor.VertexPaint;
 
 /**
  * One quantity at every vertex of every piece, measured on the meshes.
  *
  * @param quantity which
  * @param scale from value to colour; null where there is no quantity
- * @param values one a vertex, by piece in the order of the view's pieces
- * @param paints the same as colours; empty for a piece that has no values
+ * @param values one a vertex, by piece in the order of the design's pieces
+ * @param colours the same as colours; empty for a piece that has no values
+ * @param note what to say beside it, or why there is none; empty for nothing
  */
 public record Colouring(
-    Quantity quantity, Scale scale, List<double[]> values, List<Optional<VertexPaint>> paints) {
+    Quantity quantity,
+    Scale scale,
+    List<double[]> values,
+    List<Optional<VertexColours>> colours,
+    String note) {
   private static final double STATION_STEP = 1.5;
 
   /** Pieces in their own plain colours. */
-  public static final Colouring PLAIN = new Colouring(Quantity.NONE, null, List.of(), List.of());
+  public static final Colouring PLAIN = plain("");
+
+  private static final String NO_ROOM =
+      "There is no room on this finger for the forces that strain is computed under";
+
+  private static final String WITHOUT_VENTS =
+      "Computed as without vents: beside them strain is larger than shown";
 
   public Colouring {
     values = List.copyOf(values);
-    paints = List.copyOf(paints);
+    colours = List.copyOf(colours);
   }
 
   /** The colouring of a design; plain where what is asked for cannot be had. */
-  public static Colouring of(Made.MadeView view, Quantity quantity) {
-    if (quantity == Quantity.NONE) {
-      return PLAIN;
-    }
-    List<double[]> values = values(view, quantity);
-    if (values.isEmpty()) {
-      return PLAIN;
-    }
-    double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
-    Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
-    List<Optional<VertexPaint>> paints = new ArrayList<>();
-    for (double[] piece : values) {
-      int[] colours = new int[piece.length];
-      for (int v = 0; v < colours.length; v++) {
-        colours[v] = scale.colour(piece[v]);
-      }
-      paints.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexPaint(colours)));
-    }
-    return new Colouring(quantity, scale, values, paints);
+  public static Colouring of(DesignShapes design, Quantity quantity) {
+    return switch (quantity) {
+      case NONE -> PLAIN;
+      case STRAIN_TROUGH, STRAIN_PAIR -> strain(design, quantity);
+      case CLEARANCE, WALL, RIGIDITY -> of(quantity, measured(design, quantity), "");
+    };
   }
 
-  private static List<double[]> values(Made.MadeView view, Quantity quantity) {
-    if (quantity == Quantity.STRAIN_TROUGH || quantity == Quantity.STRAIN_PAIR) {
-      try {
-        return Strains.of(view, quantity == Quantity.STRAIN_PAIR);
-      } catch (DesignRefused refused) {
-        return List.of();
-      }
+  private static Colouring plain(String note) {
+    return new Colouring(Quantity.NONE, null, List.of(), List.of(), note);
+  }
+
+  private static Colouring strain(DesignShapes design, Quantity quantity) {
+    String note = HeldPieces.leavesVentsOut(design.orthosis()) ? WITHOUT_VENTS : "";
+    List<Finding> findings = new ArrayList<>();
+    try {
+      return Strains.of(design, quantity == Quantity.STRAIN_PAIR, findings)
+          .map(values -> of(quantity, values, note))
+          .orElseGet(() -> plain(findings.get(0).text()));
+    } catch (DesignRefused refused) {
+      return plain(NO_ROOM);
     }
+  }
+
+  private static Colouring of(Quantity quantity, List<double[]> values, String note) {
+    double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
+    Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
+    List<Optional<VertexColours>> colours = new ArrayList<>();
+    for (double[] piece : values) {
+      int[] rgb = new int[piece.length];
+      for (int v = 0; v < rgb.length; v++) {
+        rgb[v] = scale.colour(piece[v]);
+      }
+      colours.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexColours(rgb)));
+    }
+    return new Colouring(quantity, scale, values, colours, note);
+  }
+
+  private static List<double[]> measured(DesignShapes design, Quantity quantity) {
     List<double[]> values = new ArrayList<>();
-    for (PieceShape piece : view.pieces()) {
-      values.add(piece.spread(inner(view, piece, quantity)));
+    for (PieceShape piece : design.pieces()) {
+      values.add(piece.spread(inner(design, piece, quantity)));
     }
     return values;
   }
 
-  private static double[] inner(Made.MadeView view, PieceShape piece, Quantity quantity) {
+  private static double[] inner(DesignShapes design, PieceShape piece, Quantity quantity) {
     return switch (quantity) {
       case NONE, STRAIN_TROUGH, STRAIN_PAIR ->
           throw new IllegalArgumentException("not measured vertex by vertex");
-      case CLEARANCE -> clearance(view, piece.solid());
+      case CLEARANCE -> clearance(design, piece.solid());
       case WALL -> wall(piece.solid());
-      case RIGIDITY -> rigidity(view, piece);
+      case RIGIDITY -> rigidity(design, piece);
     };
   }
 
   /** Distance of each inner vertex from the skin (mm). */
-  private static double[] clearance(Made.MadeView view, Solid solid) {
-    SkinFoot foot = new SkinFoot(view.orthosis().digit());
+  private static double[] clearance(DesignShapes design, Solid solid) {
+    SkinFoot foot = new SkinFoot(design.orthosis().digit());
     TriangleMesh mesh = solid.mesh();
-    double middle = solid.piece().dorsal() ? Math.PI : 0;
     double[] gap = new double[solid.innerVertices()];
     for (int i = 0; i < gap.length; i++) {
-      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), middle + solid.angle(i), solid.station(i));
+      foot.find(mesh.x(i), mesh.y(i), mesh.z(i), solid.skinAngle(i), solid.station(i));
       gap[i] = foot.distance();
     }
     return gap;
@@ -111,14 +133,14 @@ public record Colouring(
   }
 
   /** EI of the piece's own section at the station of each inner vertex (N·mm²). */
-  private static double[] rigidity(Made.MadeView view, PieceShape piece) {
+  private static double[] rigidity(DesignShapes design, PieceShape piece) {
     Outline outline = piece.solid().piece().outline();
-    double modulus = Material.of(view.orthosis().order().design().material()).modulus();
+    double modulus = Material.of(design.orthosis().order().design().material()).modulus();
     int steps = (int) Math.ceil((outline.distal() - outline.proximal()) / STATION_STEP);
     double[] along = new double[steps + 1];
     for (int k = 0; k <= steps; k++) {
       double s = outline.proximal() + (outline.distal() - outline.proximal()) * k / steps;
-      List<Loop> loops = view.sections().loops(s).get(view.pieces().indexOf(piece));
+      List<Loop> loops = design.sections().loops(s).get(design.pieces().indexOf(piece));
       along[k] = modulus * AreaMoments.of(loops).aboutY();
     }
     double[] rigidity = new double[piece.solid().innerVertices()];

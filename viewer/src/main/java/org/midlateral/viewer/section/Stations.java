@@ -6,9 +6,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.SectionPlane;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.render.SurfaceShape;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Tube;
-import org.midlateral.viewer.stage.SurfaceShape;
 
 /** Stations along the finger: which are shown, and which one a point is at. */
 public final class Stations {
@@ -20,14 +20,14 @@ public final class Stations {
   private Stations() {}
 
   /** The most proximal station that is looked at (mm): where the trough begins. */
-  public static double first(Made.MadeView view) {
-    Outline outline = view.orthosis().trough().piece().outline();
+  public static double first(DesignShapes design) {
+    Outline outline = design.orthosis().trough().piece().outline();
     return Math.ceil(outline.proximal() * 2) / 2;
   }
 
   /** The most distal one (mm). */
-  public static double last(Made.MadeView view) {
-    double end = view.orthosis().digit().pulpEnd();
+  public static double last(DesignShapes design) {
+    double end = design.orthosis().digit().pulpEnd();
     return Math.floor((end - STEP) * 2) / 2;
   }
 
@@ -47,9 +47,9 @@ public final class Stations {
   }
 
   /** A hoop that stands about finger and pieces at a station. */
-  public static SurfaceShape hoop(Made.MadeView view, double station) {
-    DigitSurface digit = view.orthosis().digit();
-    double at = Math.min(station, last(view));
+  public static SurfaceShape hoop(DesignShapes design, double station) {
+    DigitSurface digit = design.orthosis().digit();
+    double at = Math.min(station, last(design));
     SectionPlane plane = SectionPlane.at(digit, at);
     double y = digit.slice(at).halfWidth() + CLEAR;
     double z = digit.slice(at).halfDepth() + CLEAR;

@@ -1,21 +1,17 @@
 package org.midlateral.viewer.section;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
-import org.midlateral.measurement.Material;
 import org.midlateral.mechanics.Supports;
-import org.midlateral.mechanics.element.Isotropic;
-import org.midlateral.mechanics.held.FingerShell;
-import org.midlateral.mechanics.held.HeldJoint;
+import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.held.HeldShell;
-import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.relief.Relief;
-import org.midlateral.shell.DorsalShell;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.recipe.rigidity.HeldPieces;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;
 
 /** Surface strains under the load of a held joint, by shell finite elements. */
@@ -26,50 +22,35 @@ final class Strains {
 
   /**
    * The principal strain furthest from zero at each vertex of each piece (%): stretched above zero,
-   * squeezed below.
+   * squeezed below. Empty where it cannot be computed.
    *
    * @param pair whether both pieces are bonded; else the trough bears alone, and the shell has
    *     values that are no numbers
-   * @throws DesignRefused where there is no room for the load, or the surface folds
+   * @param findings take up why it cannot
+   * @throws DesignRefused where there is no room for the load
    */
-  static List<double[]> of(Made.MadeView view, boolean pair) throws DesignRefused {
-    Orthosis made = view.orthosis();
-    boolean closed = pair && made.dorsalShell().isPresent();
-    HeldJoint joint =
-        HeldJoint.of(
-            Supports.worn(made.order().design().support(), made.digit(), made.bare().outline()));
-    HeldShell held = HeldShell.solve(shell(made, closed), joint);
-    List<double[]> strains = new ArrayList<>();
-    for (PieceShape piece : view.pieces()) {
-      strains.add(on(piece, held, closed));
-    }
-    return strains;
+  static Optional<List<double[]>> of(DesignShapes design, boolean pair, List<Finding> findings)
+      throws DesignRefused {
+    Orthosis made = design.orthosis();
+    boolean bonded = pair && made.dorsalShell().isPresent();
+    ThreePoint support =
+        Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
+    boolean left = made.order().measurements().hand() == Hand.LEFT;
+    return HeldPieces.shell(made, bonded, support, findings)
+        .map(held -> design.pieces().stream().map(piece -> on(piece, held, bonded, left)).toList());
   }
 
-  private static double[] on(PieceShape piece, HeldShell held, boolean closed) {
-    if (piece.isDorsal() && !closed) {
+  private static double[] on(PieceShape piece, HeldShell held, boolean bonded, boolean left) {
+    if (piece.isDorsal() && !bonded) {
       double[] none = new double[piece.shape().vertexCount()];
       Arrays.fill(none, Double.NaN);
       return none;
     }
-    double[] strains = held.strainsOn(piece.solid());
+    // What is computed is drawn as for a right hand.
+    double[] strains = held.strainsOn(left ? piece.solid().mirrored() : piece.solid());
     for (int v = 0; v < strains.length; v++) {
       strains[v] *= PERCENT;
     }
     return strains;
-  }
-
-  private static FingerShell shell(Orthosis made, boolean closed) throws DesignRefused {
-    Material material = Material.of(made.order().design().material());
-    Isotropic isotropic = new Isotropic(material.modulus(), material.poisson());
-    Relief relief = made.relief();
-    boolean left = made.order().measurements().hand() == Hand.LEFT;
-    Piece volar = relief.over(made.bare());
-    Piece trough = left ? volar.mirrored() : volar;
-    if (!closed) {
-      return FingerShell.trough(trough, isotropic);
-    }
-    Piece over = DorsalShell.of(made.order().design(), made.digit(), made.bare(), relief);
-    return FingerShell.bonded(trough, left ? over.mirrored() : over, isotropic);
   }
 }

@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Hand;
-import org.midlateral.viewer.stage.Orbit;
+import org.midlateral.viewer.render.Orbit;
 
 /** Which way is distal, dorsal and radial in the picture. */
 final class Compass {

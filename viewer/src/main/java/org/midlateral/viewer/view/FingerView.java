@@ -14,22 +14,22 @@ import java.util.function.DoubleConsumer;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Hand;
 import org.midlateral.viewer.colour.Scale;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.RenderedFrame;
+import org.midlateral.viewer.render.SceneItem;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.section.Stations;
-import org.midlateral.viewer.stage.Actor;
-import org.midlateral.viewer.stage.Orbit;
-import org.midlateral.viewer.stage.RenderedFrame;
-import org.midlateral.viewer.stage.Stage;
 
 /** The finger with its orthosis. */
-public final class FingerView extends StageView {
+public final class FingerView extends SceneView {
   private static final long serialVersionUID = 1;
   private static final Orbit FIRST = new Orbit(Vector3D.of(20, 0, 0), -1.1, -0.42, 60);
   private static final int CLICK_SLOP = 4;
 
-  private transient Made.MadeView view;
+  private transient DesignShapes design;
   private transient Colouring colouring = Colouring.PLAIN;
   private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
@@ -38,8 +38,8 @@ public final class FingerView extends StageView {
   private Point pointer;
   private String note = "";
 
-  public FingerView(Stage stage) {
-    super(stage, FIRST);
+  public FingerView(OffscreenRenderer renderer) {
+    super(renderer, FIRST);
     getAccessibleContext().setAccessibleName("Finger and orthosis");
     MouseAdapter pointing = new Pointing();
     addMouseListener(pointing);
@@ -51,15 +51,15 @@ public final class FingerView extends StageView {
     stationListener = listener;
   }
 
-  /** The next design is fitted to the window. */
-  public void forget() {
-    view = null;
+  /** Fits the next design to the window. */
+  public void fitNext() {
+    design = null;
   }
 
   /** Shows a design. */
-  public void show(Made.MadeView next, Colouring colours) {
-    boolean first = view == null;
-    view = next;
+  public void show(DesignShapes next, Colouring colours) {
+    boolean first = design == null;
+    design = next;
     colouring = colours;
     note = "";
     if (first) {
@@ -104,12 +104,12 @@ public final class FingerView extends StageView {
   }
 
   private Hand hand() {
-    return view == null ? Hand.RIGHT : view.orthosis().order().measurements().hand();
+    return design == null ? Hand.RIGHT : design.orthosis().order().measurements().hand();
   }
 
   @Override
   protected void resized() {
-    if (view != null && frame() == null) {
+    if (design != null && frame() == null) {
       fit();
     } else {
       refresh();
@@ -132,21 +132,21 @@ public final class FingerView extends StageView {
   }
 
   @Override
-  protected List<Actor> actors() {
-    if (view == null) {
+  protected List<SceneItem> items() {
+    if (design == null) {
       return List.of();
     }
-    List<Actor> actors = new ArrayList<>(SceneContents.of(view, colouring, choice, palette));
+    List<SceneItem> items = new ArrayList<>(SceneContents.of(design, colouring, choice, palette));
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
-      Actor.Look look = new Actor.Look(palette.accent(), null, 1, false);
-      actors.add(0, Actor.of("Section", Stations.hoop(view, station), look));
+      SceneItem.Look look = new SceneItem.Look(palette.accent(), null, 1, false);
+      items.add(0, SceneItem.of("Section", Stations.hoop(design, station), look));
     }
-    return actors;
+    return items;
   }
 
   @Override
   protected void over(Graphics2D g, RenderedFrame shown, int width, int height) {
-    if (view == null) {
+    if (design == null) {
       return;
     }
     Orbit orbit = shown.picture().orbit();
@@ -155,55 +155,55 @@ public final class FingerView extends StageView {
     taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
 
     if (!note.isEmpty()) {
-      taken.add(Notes.draw(g, note, 12, 12, palette));
+      taken.add(NoteCard.draw(g, note, 12, 12, palette));
     }
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
-      new Names(orbit, width, height, palette, taken).draw(g, view.landmarks());
+      new LandmarkLabels(orbit, width, height, palette, taken).draw(g, design.landmarks());
     }
     if (pointer != null) {
-      reading().ifPresent(text -> Notes.draw(g, text, pointer.x + 14, pointer.y + 18, palette));
+      reading().ifPresent(text -> NoteCard.draw(g, text, pointer.x + 14, pointer.y + 18, palette));
     }
   }
 
   /** What the pointer rests on, in words. */
   public Optional<String> reading() {
-    if (view == null || pointer == null) {
+    if (design == null || pointer == null) {
       return Optional.empty();
     }
     return hit(pointer).map(this::describe);
   }
 
-  private Optional<Pointer.Hit> hit(Point at) {
-    List<Actor> solid = new ArrayList<>();
-    for (Actor actor : SceneContents.of(view, colouring, choice, palette)) {
-      if (actor.shape() == view.skin() || piece(actor) >= 0) {
-        solid.add(actor);
+  private Optional<Picking.Hit> hit(Point at) {
+    List<SceneItem> solid = new ArrayList<>();
+    for (SceneItem item : SceneContents.of(design, colouring, choice, palette)) {
+      if (item.shape() == design.skin() || piece(item) >= 0) {
+        solid.add(item);
       }
     }
-    return Pointer.hit(solid, orbit(), at.x, at.y, getWidth(), pictureHeight());
+    return Picking.hit(solid, orbit(), at.x, at.y, getWidth(), pictureHeight());
   }
 
-  private int piece(Actor actor) {
-    for (int i = 0; i < view.pieces().size(); i++) {
-      if (view.pieces().get(i).shape() == actor.shape()) {
+  private int piece(SceneItem item) {
+    for (int i = 0; i < design.pieces().size(); i++) {
+      if (design.pieces().get(i).shape() == item.shape()) {
         return i;
       }
     }
     return -1;
   }
 
-  private String describe(Pointer.Hit hit) {
-    Vector3D onFinger = hit.point().subtract(hit.actor().place());
+  private String describe(Picking.Hit hit) {
+    Vector3D onFinger = hit.point().subtract(hit.item().place());
     String where =
         String.format(
-            Locale.ROOT, "station %.1f mm", Stations.nearest(view.orthosis().digit(), onFinger));
-    int piece = piece(hit.actor());
-    if (piece < 0 || colouring.values().isEmpty() || colouring.paints().get(piece).isEmpty()) {
-      return hit.actor().name() + ", " + where;
+            Locale.ROOT, "station %.1f mm", Stations.nearest(design.orthosis().digit(), onFinger));
+    int piece = piece(hit.item());
+    if (piece < 0 || colouring.values().isEmpty() || colouring.colours().get(piece).isEmpty()) {
+      return hit.item().name() + ", " + where;
     }
     Quantity quantity = colouring.quantity();
     double value = hit.value(colouring.values().get(piece));
-    return hit.actor().name()
+    return hit.item().name()
         + ": "
         + quantity.word()
         + " "
@@ -242,13 +242,13 @@ public final class FingerView extends StageView {
 
     @Override
     public void mouseReleased(MouseEvent e) {
-      if (view != null && pressed != null && pressed.distance(e.getPoint()) <= CLICK_SLOP) {
+      if (design != null && pressed != null && pressed.distance(e.getPoint()) <= CLICK_SLOP) {
         hit(e.getPoint())
             .ifPresent(
                 hit ->
                     stationListener.accept(
                         Stations.nearest(
-                            view.orthosis().digit(), hit.point().subtract(hit.actor().place()))));
+                            design.orthosis().digit(), hit.point().subtract(hit.item().place()))));
       }
     }
   }

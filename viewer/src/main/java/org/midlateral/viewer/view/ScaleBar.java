@@ -4,7 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
-import org.midlateral.viewer.stage.Orbit;
+import org.midlateral.viewer.render.Orbit;
 
 /** A length in mm to measure the picture by. */
 final class ScaleBar {

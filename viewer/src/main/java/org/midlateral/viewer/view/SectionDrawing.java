@@ -17,9 +17,9 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import org.midlateral.measurement.Hand;
 import org.midlateral.mechanics.Loop;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.DesignShapes;
+import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.GapLine;
-import org.midlateral.viewer.section.SectionView;
 
 /** The section at one station, drawn flat, seen from the tip. */
 public final class SectionDrawing extends JPanel {
@@ -35,8 +35,8 @@ public final class SectionDrawing extends JPanel {
   /** Lightness of a skin on which dark lines read better, of 255. */
   private static final double BRIGHT = 110;
 
-  private transient Made.MadeView view;
-  private transient SectionView section;
+  private transient DesignShapes design;
+  private transient CrossSection section;
   private transient Palette palette = Palette.LIGHT;
   private SkinTone tone = SkinTone.NEUTRAL;
   private double scale = 1;
@@ -47,8 +47,8 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** Shows a section of a design. */
-  public void show(Made.MadeView design, SectionView other) {
-    view = design;
+  public void show(DesignShapes next, CrossSection other) {
+    design = next;
     section = other;
     repaint();
   }
@@ -87,16 +87,16 @@ public final class SectionDrawing extends JPanel {
 
   private double widest() {
     double most = 0;
-    for (double s = 0; s < view.orthosis().digit().tip(); s += 2) {
-      most = Math.max(most, view.orthosis().digit().slice(s).halfWidth());
+    for (double s = 0; s < design.orthosis().digit().tip(); s += 2) {
+      most = Math.max(most, design.orthosis().digit().slice(s).halfWidth());
     }
     return most + ROOM;
   }
 
   private double deepest() {
     double most = 0;
-    for (double s = 0; s < view.orthosis().digit().tip(); s += 2) {
-      most = Math.max(most, view.orthosis().digit().slice(s).halfDepth());
+    for (double s = 0; s < design.orthosis().digit().tip(); s += 2) {
+      most = Math.max(most, design.orthosis().digit().slice(s).halfDepth());
     }
     return most + ROOM;
   }
@@ -105,7 +105,7 @@ public final class SectionDrawing extends JPanel {
     g.setStroke(new BasicStroke(HAIR));
     fill(g, List.of(section.skin()), tone.colour(), palette.ink());
     section.liner().ifPresent(liner -> fill(g, List.of(liner), palette.liner(), palette.ink()));
-    for (SectionView.Cut cut : section.cuts()) {
+    for (CrossSection.Cut cut : section.cuts()) {
       Color colour = cut.piece().isDorsal() ? palette.shell() : palette.trough();
       fill(g, cut.loops(), colour, palette.ink());
     }
@@ -213,7 +213,7 @@ public final class SectionDrawing extends JPanel {
     centred(g, "volar", getWidth() / 2.0, getHeight() - 6);
     String from = "seen from the tip";
     g.drawString(from, getWidth() - 6 - font.stringWidth(from), getHeight() - 6);
-    Hand hand = view.orthosis().order().measurements().hand();
+    Hand hand = design.orthosis().order().measurements().hand();
     String right = hand == Hand.RIGHT ? "radial" : "ulnar";
     String left = hand == Hand.RIGHT ? "ulnar" : "radial";
     g.drawString(left, 6, font.getAscent() + 3);
@@ -235,7 +235,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** What is drawn, for whoever looks at the numbers. */
-  public Optional<SectionView> section() {
+  public Optional<CrossSection> section() {
     return Optional.ofNullable(section);
   }
 }

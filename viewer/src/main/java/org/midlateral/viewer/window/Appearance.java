@@ -27,8 +27,8 @@ final class Appearance {
 
   private Appearance() {}
 
-  /** Puts one of the two appearances on. */
-  static void wear(boolean dark) {
+  /** Applies one of the two appearances. */
+  static void apply(boolean dark) {
     Palette palette = Palette.of(dark);
     FlatInterFont.install();
     FlatLaf.setGlobalExtraDefaults(defaults(palette));

@@ -10,6 +10,7 @@ import java.util.concurrent.ExecutionException;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JDialog;
+import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
@@ -19,14 +20,16 @@ import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.product.ProductWriter;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 
-/** Writes all files of a design, as the command line does, with a bar and a way to call it off. */
+/** Writes all files of a design, as the command line does, with a bar and a button to cancel it. */
 final class ExportJob extends SwingWorker<String, String> {
   private static final String WRITING = "Writing the files";
 
-  private final MainWindow window;
+  private final JFrame window;
   private final Draft draft;
   private final Path folder;
   private final boolean force;
@@ -37,14 +40,14 @@ final class ExportJob extends SwingWorker<String, String> {
   /** The thread that computes. */
   private Thread working;
 
-  private boolean calledOff;
+  private boolean cancelled;
   private boolean writing;
 
-  ExportJob(MainWindow window, Draft draft, Path folder) {
+  ExportJob(JFrame window, Draft draft, Path folder) {
     this(window, draft, folder, false);
   }
 
-  private ExportJob(MainWindow window, Draft draft, Path folder, boolean force) {
+  private ExportJob(JFrame window, Draft draft, Path folder, boolean force) {
     this.window = window;
     this.draft = draft;
     this.folder = folder;
@@ -54,7 +57,7 @@ final class ExportJob extends SwingWorker<String, String> {
     JProgressBar bar = new JProgressBar();
     bar.setIndeterminate(true);
     cancel.setName("export.cancel");
-    cancel.addActionListener(e -> callOff());
+    cancel.addActionListener(e -> cancelExport());
     JPanel panel = new JPanel(new BorderLayout(12, 12));
     panel.setBorder(BorderFactory.createEmptyBorder(16, 20, 16, 20));
     panel.add(step, BorderLayout.NORTH);
@@ -74,30 +77,30 @@ final class ExportJob extends SwingWorker<String, String> {
    * Nothing has been written yet, and now nothing will be: what is still computed ends by itself at
    * its next step. Once files are being written they are written to the end, which is soon.
    */
-  private void callOff() {
+  private void cancelExport() {
     synchronized (this) {
       if (writing) {
         return;
       }
-      calledOff = true;
+      cancelled = true;
       if (working != null) {
         working.interrupt();
       }
     }
     dialog.dispose();
-    Notices.say(window, "Called off", "Nothing was written.");
+    MessageDialogs.say(window, "Called off", "Nothing was written.");
   }
 
   private synchronized void begin() {
     working = Thread.currentThread();
   }
 
-  /** From here on it cannot be called off. */
+  /** From here on it cannot be cancelled. */
   private synchronized void write() {
     working = null;
     // Threads are used again, by others.
     Thread.interrupted();
-    if (calledOff) {
+    if (cancelled) {
       throw new CancellationException("the export was called off");
     }
     writing = true;
@@ -110,10 +113,10 @@ final class ExportJob extends SwingWorker<String, String> {
     try {
       publish("Making and inspecting the pieces");
       Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
-      product = Product.make(read.order(), read.cautions());
+      product = ProductRecipe.make(read.order(), read.cautions());
       if (product.ok()) {
         publish("Computing the mechanics and drawing the documents");
-        product = product.withDocuments();
+        product = ProductRecipe.withDocuments(product);
       }
     } finally {
       write();
@@ -123,7 +126,7 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     publish(WRITING);
     WholeFile.makeFolder(folder);
-    product.write(folder, force, false);
+    ProductWriter.write(product, folder, force, false);
     return "";
   }
 
@@ -149,9 +152,9 @@ final class ExportJob extends SwingWorker<String, String> {
     try {
       String refused = get();
       if (refused.isEmpty()) {
-        Notices.say(window, "Exported", "All files were written to " + folder + ".");
+        MessageDialogs.say(window, "Exported", "All files were written to " + folder + ".");
       } else {
-        Notices.trouble(window, refused);
+        MessageDialogs.trouble(window, refused);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -162,7 +165,7 @@ final class ExportJob extends SwingWorker<String, String> {
 
   private void failed(Throwable cause) {
     if (cause instanceof CancellationException) {
-      // It was said when it was called off.
+      // It was said when it was cancelled.
       return;
     }
     if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
@@ -170,9 +173,9 @@ final class ExportJob extends SwingWorker<String, String> {
         new ExportJob(window, draft, folder, true).start();
       }
     } else if (cause instanceof FileProblem || cause instanceof IOException) {
-      Notices.trouble(window, String.valueOf(cause.getMessage()));
+      MessageDialogs.trouble(window, String.valueOf(cause.getMessage()));
     } else {
-      Notices.trouble(
+      MessageDialogs.trouble(
           window, "This met a defect of the program (" + cause + "); please report it.");
     }
   }

@@ -18,11 +18,13 @@ import javax.swing.WindowConstants;
 import org.midlateral.measurement.Finding;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.form.Form;
+import org.midlateral.viewer.form.ListChange;
 import org.midlateral.viewer.lesson.Lesson;
+import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.sample.Sample;
-import org.midlateral.viewer.scene.Made;
+import org.midlateral.viewer.scene.DesignShapes;
+import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
-import org.midlateral.viewer.stage.Stage;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.Palette;
 
@@ -34,12 +36,12 @@ public final class MainWindow extends JFrame {
   private static final int QUIET_MILLIS = 1000;
 
   private final transient Session session = new Session(Sample.BULBOUS);
-  private final transient Maker maker = new Maker(this::take);
-  private static final String FIT = "fit";
-  private static final String LESSON = "lesson";
+  private final transient MakingWorker making = new MakingWorker(this::take);
+  private static final String EDITING_PAGE = "editing";
+  private static final String LESSON_PAGE = "lesson";
 
   private final CardLayout cards = new CardLayout();
-  private final JPanel desk = new JPanel();
+  private final JPanel pages = new JPanel();
   private final Lesson lesson;
   private final FingerView view;
   private final Form form;
@@ -47,13 +49,13 @@ public final class MainWindow extends JFrame {
   private final FindingsBar findings;
   private final transient ViewBar viewBar;
   private final transient Menus menus;
-  private final transient Inspector inspector = new Inspector(this::inspected);
-  private final transient Colourist colourist = new Colourist(this::coloured);
+  private final transient InspectionWorker inspection = new InspectionWorker(this::inspected);
+  private final transient ColouringWorker colouring = new ColouringWorker(this::coloured);
 
   /** Inspecting begins when the design has been left alone for a moment. */
   private final Timer quiet = new Timer(QUIET_MILLIS, e -> inspect());
 
-  private transient Made made;
+  private transient MadeDraft made;
   private transient List<Finding> inspected;
 
   /** Whether inspecting is to begin anew. */
@@ -67,28 +69,33 @@ public final class MainWindow extends JFrame {
   /**
    * A window in the light appearance, not yet on the screen.
    *
-   * @param stage draws its pictures
+   * @param renderer draws its pictures
    */
-  public static MainWindow open(Stage stage) {
-    Appearance.wear(false);
-    return new MainWindow(stage);
+  public static MainWindow open(OffscreenRenderer renderer) {
+    Appearance.apply(false);
+    return new MainWindow(renderer);
   }
 
-  private MainWindow(Stage stage) {
-    view = new FingerView(stage);
+  private MainWindow(OffscreenRenderer renderer) {
+    view = new FingerView(renderer);
     view.setName("view");
     form = new Form(session::edit, this::items, session::settle);
     lesson =
         new Lesson(
-            stage,
+            renderer,
             (image, name) ->
                 FileDialogs.toSave(this, Optional.empty(), name, "png")
-                    .ifPresent(path -> Pictures.write(this, image, path)));
+                    .ifPresent(path -> PictureFile.write(this, image, path)));
     section = new SectionCard(view::setStation);
-    findings = new FindingsBar(form::goTo, () -> Notices.cautions(this, made));
+    findings = new FindingsBar(form::goTo, () -> MessageDialogs.cautions(this, made));
     view.onStation(section::moveTo);
     viewBar = new ViewBar(view, this::colourBy, section::setTone);
-    menus = new Menus(this, session, view);
+    menus =
+        new Menus(
+            this,
+            new Menus.WindowCommands(this::showLesson, this::setDark, this::open, this::made),
+            session,
+            view);
     setJMenuBar(menus.bar());
     arrange();
     quiet.setRepeats(false);
@@ -122,11 +129,11 @@ public final class MainWindow extends JFrame {
     all.add(middle, BorderLayout.CENTER);
     all.add(beside(section, BorderLayout.WEST), BorderLayout.EAST);
 
-    desk.setLayout(cards);
-    desk.add(all, FIT);
-    desk.add(lesson, LESSON);
+    pages.setLayout(cards);
+    pages.add(all, EDITING_PAGE);
+    pages.add(lesson, LESSON_PAGE);
     JPanel content = new JPanel(new BorderLayout());
-    content.add(desk);
+    content.add(pages);
     content.add(beside(findings, BorderLayout.NORTH), BorderLayout.SOUTH);
     setContentPane(content);
     setMinimumSize(new Dimension(1100, 680));
@@ -144,11 +151,11 @@ public final class MainWindow extends JFrame {
 
   private void changed() {
     if (inspected == null) {
-      // It would only stand in the way of what is made now.
-      inspector.drop();
+      // It would only hold up what is made now.
+      inspection.drop();
       dropped = true;
     }
-    maker.ask(session.draft(), quantity);
+    making.ask(session.draft(), quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
@@ -156,11 +163,11 @@ public final class MainWindow extends JFrame {
 
   /** Another finger: seen whole, and cut at its PIP axis. */
   private void opened() {
-    view.forget();
-    section.forget();
+    view.fitNext();
+    section.resetStation();
   }
 
-  private void items(Form.Items change) {
+  private void items(ListChange change) {
     Draft draft = session.draft();
     if (change.remove() >= 0) {
       session.replace(draft.withoutItem(change.list(), change.remove()));
@@ -177,10 +184,10 @@ public final class MainWindow extends JFrame {
 
   private void colourBy(Quantity other) {
     quantity = other;
-    maker.ask(session.draft(), quantity);
+    making.ask(session.draft(), quantity);
   }
 
-  private void take(Maker.MadeAnswer answer) {
+  private void take(MakingWorker.MadeAnswer answer) {
     if (made == null || !made.draft().equals(answer.made().draft())) {
       made = answer.made();
       inspected = null;
@@ -190,70 +197,65 @@ public final class MainWindow extends JFrame {
       dropped = false;
       quiet.restart();
     }
-    boolean slow = answer.asked().quantity().isSlow() && made.view().isPresent();
+    boolean slow = answer.asked().quantity().isSlow() && made.shapes().isPresent();
     coloured = slow ? null : answer.asked().quantity();
-    if (made.view().isEmpty()) {
+    if (made.shapes().isEmpty()) {
       view.setNote("Shown as it was before the refused values");
-      tell();
+      showFindings();
       return;
     }
     // The picture first: what follows is done while it is drawn.
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
-    view.show(made.view().get(), answer.colouring());
-    tell();
-    section.show(made.view().get());
+    view.show(made.shapes().get(), answer.colouring());
+    showFindings();
+    section.show(made.shapes().get());
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
-      colourist.ask(made, answer.asked().quantity());
+      colouring.ask(made, answer.asked().quantity());
     }
   }
 
   private void inspect() {
-    if (made.view().isPresent()) {
-      inspector.ask(made);
+    if (made.shapes().isPresent()) {
+      inspection.ask(made);
     }
   }
 
-  private void coloured(Colourist.ColourAnswer answer) {
+  private void coloured(ColouringWorker.ColourAnswer answer) {
     boolean current = answer.asked().made().draft().equals(made.draft());
-    if (current && answer.asked().quantity() == quantity && made.view().isPresent()) {
+    if (current && answer.asked().quantity() == quantity && made.shapes().isPresent()) {
       coloured = quantity;
-      view.show(made.view().get(), answer.colouring());
-      if (answer.colouring().quantity() == Quantity.NONE) {
-        view.setNote(
-            "There is no room on this finger for the forces that strain is computed under");
-      } else if (made.view().get().isVented()) {
-        view.setNote("Computed as without vents: beside them strain is larger than shown");
-      }
+      view.show(made.shapes().get(), answer.colouring());
+      view.setNote(answer.colouring().note());
     }
   }
 
-  private void inspected(Inspector.Inspected answer) {
+  private void inspected(InspectionWorker.Inspected answer) {
     if (answer.made().draft().equals(made.draft())) {
       inspected = answer.findings();
-      tell();
+      showFindings();
     }
   }
 
-  /** Says what was found so far, in the form and below. */
-  private void tell() {
+  /** Shows what was found so far, in the form and below. */
+  private void showFindings() {
     List<Finding> all = inspected == null ? made.findings() : inspected;
-    form.tell(made.errors(), all, palette.caution(), palette.refusal());
-    findings.show(made.errors(), all, made.view().isPresent() && inspected == null);
+    form.showMessages(made.errors(), all, palette.caution(), palette.refusal());
+    findings.show(made.errors(), all, made.shapes().isPresent() && inspected == null);
   }
 
   /** Shows the lesson, or the finger again. */
-  void teach(boolean on) {
+  void showLesson(boolean on) {
     if (on && shown().isEmpty()) {
-      Notices.trouble(this, "The lesson needs a finger; mend the values marked first.");
-      menus.teaching(false);
+      MessageDialogs.trouble(this, "The lesson needs a finger; mend the values marked first.");
+      menus.setLessonShown(false);
       return;
     }
-    menus.teaching(on);
-    cards.show(desk, on ? LESSON : FIT);
+    menus.setLessonShown(on);
+    cards.show(pages, on ? LESSON_PAGE : EDITING_PAGE);
     if (on) {
-      lesson.teach(shown().orElseThrow().orthosis().order());
+      lesson.begin(shown().orElseThrow().orthosis().order());
     } else {
       view.requestFocusInWindow();
     }
@@ -264,8 +266,8 @@ public final class MainWindow extends JFrame {
   }
 
   /** The design that is made now; empty while there is none. */
-  Optional<Made.MadeView> shown() {
-    return made == null ? Optional.empty() : made.view();
+  Optional<DesignShapes> shown() {
+    return made == null ? Optional.empty() : made.shapes();
   }
 
   /** Whether what was last made is what the form and the colour box say. */
@@ -273,20 +275,20 @@ public final class MainWindow extends JFrame {
     return made != null && made.draft().equals(session.draft()) && coloured == quantity;
   }
 
-  Optional<Made> made() {
+  Optional<MadeDraft> made() {
     return Optional.ofNullable(made);
   }
 
-  /** Puts the light or the dark appearance on. */
-  void wear(boolean dark) {
+  /** Changes to the light or the dark appearance. */
+  void setDark(boolean dark) {
     palette = Palette.of(dark);
-    Appearance.wear(dark);
+    Appearance.apply(dark);
     view.setPalette(palette);
     section.setPalette(palette);
     lesson.setPalette(palette);
     findings.setPalette(palette);
     if (made != null) {
-      tell();
+      showFindings();
     }
   }
 
@@ -321,9 +323,9 @@ public final class MainWindow extends JFrame {
 
   @Override
   public void dispose() {
-    maker.close();
-    inspector.close();
-    colourist.close();
+    making.close();
+    inspection.close();
+    colouring.close();
     quiet.stop();
     lesson.close();
     super.dispose();

@@ -4,22 +4,22 @@ import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
 import javax.swing.KeyStroke;
 
-/** Something the user can have done, with its name and keys. */
+/** An action of a menu or a button, with its name and keys. */
 final class MenuAction extends AbstractAction {
   private static final long serialVersionUID = 1;
-  private final transient Runnable deed;
+  private final transient Runnable action;
 
   /**
-   * A verb.
+   * An action.
    *
    * @param name as a menu shows it
    * @param mnemonic letter of the name, reached with Alt
    * @param keys as {@code ctrl Z}; empty for none
-   * @param deed what is done
+   * @param action what it does
    */
-  MenuAction(String name, char mnemonic, String keys, Runnable deed) {
+  MenuAction(String name, char mnemonic, String keys, Runnable action) {
     super(name);
-    this.deed = deed;
+    this.action = action;
     if (mnemonic != 0) {
       putValue(MNEMONIC_KEY, java.awt.event.KeyEvent.getExtendedKeyCodeForChar(mnemonic));
     }
@@ -30,6 +30,6 @@ final class MenuAction extends AbstractAction {
 
   @Override
   public void actionPerformed(ActionEvent e) {
-    deed.run();
+    action.run();
   }
 }

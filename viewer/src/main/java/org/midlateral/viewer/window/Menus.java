@@ -4,31 +4,52 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.Box;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JOptionPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.ViewSide;
 
 /** The menus, and what their items do. */
 final class Menus {
-  private final MainWindow window;
+  private final JFrame window;
+  private final WindowCommands commands;
   private final Session session;
   private final FingerView view;
   private final MenuAction undo;
   private final MenuAction redo;
-  private final JToggleButton teach = new JToggleButton("Lesson");
+  private final JToggleButton lessonButton = new JToggleButton("Lesson");
   private final JMenuBar bar = new JMenuBar();
 
-  Menus(MainWindow window, Session session, FingerView view) {
+  /**
+   * What the window does for a menu.
+   *
+   * @param showLesson shows the lesson, or the finger again
+   * @param setDark changes the appearance
+   * @param open opens a file, and gives what stood in the way
+   * @param made gives what is made now
+   */
+  record WindowCommands(
+      Consumer<Boolean> showLesson,
+      Consumer<Boolean> setDark,
+      Function<Path, Optional<String>> open,
+      Supplier<Optional<MadeDraft>> made) {}
+
+  Menus(JFrame window, WindowCommands commands, Session session, FingerView view) {
     this.window = window;
+    this.commands = commands;
     this.session = session;
     this.view = view;
     undo = new MenuAction("Undo", 'U', "ctrl Z", session::undo);
@@ -38,12 +59,12 @@ final class Menus {
     bar.add(look());
     bar.add(help());
     bar.add(Box.createHorizontalGlue());
-    teach.setName("do.lesson");
-    teach.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
-    teach.addActionListener(e -> window.teach(teach.isSelected()));
-    bar.add(teach);
-    for (MenuAction verb : new MenuAction[] {undo, redo}) {
-      bar.add(button(verb));
+    lessonButton.setName("do.lesson");
+    lessonButton.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
+    lessonButton.addActionListener(e -> commands.showLesson().accept(lessonButton.isSelected()));
+    bar.add(lessonButton);
+    for (MenuAction action : new MenuAction[] {undo, redo}) {
+      bar.add(button(action));
     }
     bar.add(button(new MenuAction("Export all files", 'E', "", this::export)));
     KeyStroke y = KeyStroke.getKeyStroke("ctrl Y");
@@ -51,9 +72,9 @@ final class Menus {
     bar.getActionMap().put("redo", redo);
   }
 
-  private static JButton button(MenuAction verb) {
-    JButton button = new JButton(verb);
-    button.setName("do." + verb.getValue("Name").toString().toLowerCase(Locale.ROOT));
+  private static JButton button(MenuAction action) {
+    JButton button = new JButton(action);
+    button.setName("do." + action.getValue("Name").toString().toLowerCase(Locale.ROOT));
     return button;
   }
 
@@ -63,8 +84,8 @@ final class Menus {
     return menu;
   }
 
-  void teaching(boolean on) {
-    teach.setSelected(on);
+  void setLessonShown(boolean on) {
+    lessonButton.setSelected(on);
   }
 
   JMenuBar bar() {
@@ -108,40 +129,48 @@ final class Menus {
     JMenu menu = menu("View", 'V');
     for (ViewSide side : ViewSide.values()) {
       String key = Integer.toString(side.ordinal() + 1);
-      MenuAction verb =
+      MenuAction action =
           new MenuAction(
               "From the " + side.toString().toLowerCase(Locale.ROOT) + " side",
               (char) 0,
               "alt " + key,
               () -> view.lookFrom(side));
-      menu.add(verb);
-      viewKey(key, verb);
+      menu.add(action);
+      viewKey(key, action);
     }
     MenuAction fit = new MenuAction("Fit to the window", 'F', "alt 0", view::fit);
     menu.add(fit);
     viewKey("0", fit);
     menu.addSeparator();
-    menu.add(new MenuAction("Lesson", 'L', "ctrl L", () -> window.teach(!teach.isSelected())));
+    menu.add(
+        new MenuAction(
+            "Lesson",
+            'L',
+            "ctrl L",
+            () -> commands.showLesson().accept(!lessonButton.isSelected())));
     JCheckBoxMenuItem dark = new JCheckBoxMenuItem("Dark appearance");
     dark.setMnemonic(KeyEvent.VK_D);
     dark.setAccelerator(KeyStroke.getKeyStroke("ctrl D"));
-    dark.addActionListener(e -> window.wear(dark.isSelected()));
+    dark.addActionListener(e -> commands.setDark().accept(dark.isSelected()));
     menu.add(dark);
     return menu;
   }
 
   /** The bare digit works too, while the picture has the keys. */
-  private void viewKey(String key, MenuAction verb) {
-    view.getInputMap().put(KeyStroke.getKeyStroke(key), verb.getValue("Name"));
-    view.getActionMap().put(verb.getValue("Name"), verb);
+  private void viewKey(String key, MenuAction action) {
+    view.getInputMap().put(KeyStroke.getKeyStroke(key), action.getValue("Name"));
+    view.getActionMap().put(action.getValue("Name"), action);
   }
 
   private JMenu help() {
     JMenu menu = menu("Help", 'H');
-    menu.add(new MenuAction("Keys and mouse", 'K', "F1", () -> Notices.keys(window)));
+    menu.add(new MenuAction("Keys and mouse", 'K', "F1", () -> MessageDialogs.keys(window)));
     menu.add(
         new MenuAction(
-            "Cautions", 'C', "", () -> Notices.cautions(window, window.made().orElse(null))));
+            "Cautions",
+            'C',
+            "",
+            () -> MessageDialogs.cautions(window, commands.made().get().orElse(null))));
     return menu;
   }
 
@@ -149,14 +178,14 @@ final class Menus {
     ifSafe(
         () ->
             FileDialogs.toOpen(window, session.file())
-                .flatMap(window::open)
-                .ifPresent(trouble -> Notices.trouble(window, trouble)));
+                .flatMap(commands.open())
+                .ifPresent(trouble -> MessageDialogs.trouble(window, trouble)));
   }
 
   /** Asks before unsaved changes are lost. */
-  private void ifSafe(Runnable deed) {
+  private void ifSafe(Runnable action) {
     if (!session.isDirty()) {
-      deed.run();
+      action.run();
       return;
     }
     Object[] answers = {"Save", "Do not save", "Cancel"};
@@ -171,7 +200,7 @@ final class Menus {
             answers,
             answers[0]);
     if (answer == 1 || answer == 0 && save()) {
-      deed.run();
+      action.run();
     }
   }
 
@@ -191,14 +220,15 @@ final class Menus {
       session.save(path);
       return true;
     } catch (Session.FileTrouble trouble) {
-      Notices.trouble(window, trouble.getMessage());
+      MessageDialogs.trouble(window, trouble.getMessage());
       return false;
     }
   }
 
   private void export() {
-    if (window.shown().isEmpty()) {
-      Notices.trouble(window, "A refused design is not written; mend the values marked first.");
+    if (commands.made().get().flatMap(MadeDraft::shapes).isEmpty()) {
+      MessageDialogs.trouble(
+          window, "A refused design is not written; mend the values marked first.");
       return;
     }
     Optional<Path> folder = FileDialogs.folder(window, session.file());
@@ -208,7 +238,7 @@ final class Menus {
   private void picture() {
     String reference = session.draft().get("reference");
     FileDialogs.toSave(window, Optional.empty(), reference, "png")
-        .ifPresent(path -> Pictures.write(window, view.still(), path));
+        .ifPresent(path -> PictureFile.write(window, view.still(), path));
   }
 
   /** Ends the program, unless there is something to save and the user would rather stay. */

@@ -19,8 +19,8 @@ import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingConstants;
 import org.midlateral.viewer.colour.Scale;
-import org.midlateral.viewer.scene.Made;
-import org.midlateral.viewer.section.SectionView;
+import org.midlateral.viewer.scene.DesignShapes;
+import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.Stations;
 import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.SectionDrawing;
@@ -36,7 +36,7 @@ final class SectionCard extends JPanel {
   private final SectionDrawing drawing = new SectionDrawing();
   private final Map<String, JLabel> figures = new LinkedHashMap<>();
   private final transient DoubleConsumer onStation;
-  private transient Made.MadeView view;
+  private transient DesignShapes design;
   private double station = Double.NaN;
   private boolean setting;
 
@@ -122,23 +122,23 @@ final class SectionCard extends JPanel {
     return label;
   }
 
-  /** The next design is shown at its PIP axis. */
-  void forget() {
+  /** Shows the next design at its PIP axis. */
+  void resetStation() {
     station = Double.NaN;
   }
 
   /** Shows the section of a design at the same station as before, or at the PIP axis at first. */
-  void show(Made.MadeView design) {
-    view = design;
+  void show(DesignShapes next) {
+    design = next;
     setting = true;
-    int first = (int) Math.ceil(Stations.first(view) * STEPS_PER_MM);
-    int last = (int) Math.floor(Stations.last(view) * STEPS_PER_MM);
+    int first = (int) Math.ceil(Stations.first(design) * STEPS_PER_MM);
+    int last = (int) Math.floor(Stations.last(design) * STEPS_PER_MM);
     slider.setMinimum(first);
     slider.setMaximum(last);
     marks();
     setting = false;
-    double at = Double.isNaN(station) ? view.orthosis().digit().pipAxis() : station;
-    moveTo(Math.max(Stations.first(view), Math.min(Stations.last(view), at)));
+    double at = Double.isNaN(station) ? design.orthosis().digit().pipAxis() : station;
+    moveTo(Math.max(Stations.first(design), Math.min(Stations.last(design), at)));
   }
 
   /** Short marks under the slider at the web, the PIP axis and the end. */
@@ -146,9 +146,9 @@ final class SectionCard extends JPanel {
   private void marks() {
     Hashtable<Integer, JComponent> labels = new Hashtable<>();
     labels.put(0, new JLabel("web"));
-    int pip = (int) Math.round(view.orthosis().digit().pipAxis() * STEPS_PER_MM);
+    int pip = (int) Math.round(design.orthosis().digit().pipAxis() * STEPS_PER_MM);
     labels.put(pip, new JLabel("PIP"));
-    int tip = (int) Math.round(view.orthosis().digit().tip() * STEPS_PER_MM);
+    int tip = (int) Math.round(design.orthosis().digit().tip() * STEPS_PER_MM);
     labels.put(tip, new JLabel("pulp"));
     slider.setLabelTable(labels);
     slider.setPaintLabels(true);
@@ -158,17 +158,17 @@ final class SectionCard extends JPanel {
   /** Goes to a station (mm). */
   void moveTo(double millimetres) {
     station = millimetres;
-    if (view == null) {
+    if (design == null) {
       return;
     }
     setting = true;
     slider.setValue((int) Math.round(station * STEPS_PER_MM));
     setting = false;
-    SectionView section = SectionView.of(view, station);
-    drawing.show(view, section);
+    CrossSection section = CrossSection.of(design, station);
+    drawing.show(design, section);
     place.setText(where(station));
-    fill("trough", section.cut(false).map(SectionView.Cut::figures));
-    fill("shell", section.cut(true).map(SectionView.Cut::figures));
+    fill("trough", section.cut(false).map(CrossSection.Cut::figures));
+    fill("shell", section.cut(true).map(CrossSection.Cut::figures));
     fill("slipping", section.slipping());
     fill("bonded", section.bonded());
     figures.get("gap").setText(gap(section.cut(false)) + ", " + gap(section.cut(true)));
@@ -182,11 +182,11 @@ final class SectionCard extends JPanel {
     return String.format(Locale.ROOT, "%.1f mm %s of the web", Math.abs(station), side);
   }
 
-  private static String gap(Optional<SectionView.Cut> cut) {
+  private static String gap(Optional<CrossSection.Cut> cut) {
     return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
   }
 
-  private void fill(String row, Optional<SectionView.SectionFigures> worth) {
+  private void fill(String row, Optional<CrossSection.SectionFigures> worth) {
     put(row + ".area", worth, f -> decimals(f.area(), 1));
     put(row + ".inertia", worth, f -> Scale.text(f.inertia()));
     put(row + ".rigidity", worth, f -> Scale.text(f.rigidity()));
@@ -194,8 +194,8 @@ final class SectionCard extends JPanel {
 
   private void put(
       String name,
-      Optional<SectionView.SectionFigures> worth,
-      Function<SectionView.SectionFigures, String> text) {
+      Optional<CrossSection.SectionFigures> worth,
+      Function<CrossSection.SectionFigures, String> text) {
     figures.get(name).setText(worth.map(text).orElse("–"));
   }
 

@@ -14,7 +14,7 @@ import org.midlateral.viewer.draft.DraftText.NotADraft;
 import org.midlateral.viewer.draft.History;
 import org.midlateral.viewer.sample.Sample;
 
-/** The measurement file being edited, and who wants to know of its changes. */
+/** The measurement file being edited; its listeners are told of each change. */
 final class Session {
   private static final long LARGEST = 1 << 20;
 

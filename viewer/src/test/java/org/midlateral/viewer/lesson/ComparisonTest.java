@@ -30,39 +30,39 @@ class ComparisonTest {
     for (int i = 0; i < 2; i++) {
       Rigidity.Curve curve = rigidity.curves().get(i);
       HeldShell held = curve.held().orElseThrow();
-      AtRest rest = AtRest.of(held, curve.support());
+      ElasticMotion motion = ElasticMotion.of(held, curve.support());
       double expected = rigidity.rigidity().wraps().get(i).finiteElements().deflectionAtPip();
       double from = curve.support().proximal().middle();
       double to = curve.support().distal().middle();
       Vector3D chord = held.floor(from).place().vectorTo(held.floor(to).place());
       Vector3D up = chord.cross(Vector3D.Unit.PLUS_Y).normalize();
-      assertThat(floor(rest, held, from).norm()).isCloseTo(0, within(1e-12));
-      assertThat(floor(rest, held, to).dot(up)).isCloseTo(0, within(1e-12));
-      assertThat(floor(rest, held, digit.pipAxis()).dot(up))
+      assertThat(floor(motion, held, from).norm()).isCloseTo(0, within(1e-12));
+      assertThat(floor(motion, held, to).dot(up)).isCloseTo(0, within(1e-12));
+      assertThat(floor(motion, held, digit.pipAxis()).dot(up))
           .isCloseTo(expected, Percentage.withPercentage(3));
-      assertThat(nearest(rest, held, digit.pipAxis()).dot(up))
+      assertThat(nearest(motion, held, digit.pipAxis()).dot(up))
           .isCloseTo(expected, Percentage.withPercentage(5));
-      assertThat(asymmetry(rest, held)).isLessThan(0.02 * expected);
+      assertThat(asymmetry(motion, held)).isLessThan(0.02 * expected);
     }
   }
 
-  private static Vector3D floor(AtRest rest, HeldShell held, double station) {
+  private static Vector3D floor(ElasticMotion motion, HeldShell held, double station) {
     HeldShell.Moved floor = held.floor(station);
-    return rest.rested(floor.place(), floor.moved());
+    return motion.elastic(floor.place(), floor.moved());
   }
 
   /** Mean difference in height between the trough's two sides (mm): the sample is symmetric. */
-  private static double asymmetry(AtRest rest, HeldShell held) {
+  private static double asymmetry(ElasticMotion motion, HeldShell held) {
     Solid trough = held.pieces().get(0);
     double sum = 0;
     for (int v = 0; v < trough.innerVertices(); v++) {
-      sum += Math.signum(trough.mesh().y(v)) * rest.displacement(0, v).getZ();
+      sum += Math.signum(trough.mesh().y(v)) * motion.displacement(0, v).getZ();
     }
     return Math.abs(sum / trough.innerVertices());
   }
 
   /** Displacement of the vertex nearest to the floor at a station; it may be 0.8 mm off (mm). */
-  private static Vector3D nearest(AtRest rest, HeldShell held, double station) {
+  private static Vector3D nearest(ElasticMotion motion, HeldShell held, double station) {
     Solid trough = held.pieces().get(0);
     int best = -1;
     double least = Double.POSITIVE_INFINITY;
@@ -73,7 +73,7 @@ class ComparisonTest {
         best = v;
       }
     }
-    return rest.displacement(0, best);
+    return motion.displacement(0, best);
   }
 
   @ParameterizedTest
@@ -83,7 +83,7 @@ class ComparisonTest {
     Comparison comparison = Comparison.of(order);
     assertThat(comparison.byElements()).isTrue();
     assertThat(comparison.cases()).hasSize(4);
-    double[] farthest = comparison.cases().stream().mapToDouble(Bent::farthest).toArray();
+    double[] farthest = comparison.cases().stream().mapToDouble(BentWrap::farthest).toArray();
     assertThat(farthest[0]).isGreaterThan(farthest[1]);
     assertThat(farthest[1]).isGreaterThan(farthest[2]);
     // The largest is drawn 13 mm long at most, and more than a third of that.

@@ -23,19 +23,19 @@ import org.midlateral.viewer.view.Palette;
 /** The lesson, stepped through by keys and looked at. */
 @ExtendWith(OnDisplay.class)
 class LessonTest {
-  private Desk desk;
+  private WindowDriver driver;
 
   @BeforeEach
-  void teach() throws Exception {
-    desk = Desk.withSample(Sample.SLIM);
-    Rectangle view = desk.place(desk.view());
-    desk.click(view.x + 4, view.y + 4);
-    desk.until("focus", () -> desk.view().isFocusOwner());
-    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
-    desk.until("the lesson", () -> desk.window.lesson().isShowing());
-    desk.inSwing(
+  void openLesson() throws Exception {
+    driver = WindowDriver.withSample(Sample.SLIM);
+    Rectangle view = driver.place(driver.view());
+    driver.click(view.x + 4, view.y + 4);
+    driver.until("focus", () -> driver.view().isFocusOwner());
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
+    driver.until("the lesson", () -> driver.window.lesson().isShowing());
+    driver.inSwing(
         () -> {
-          desk.window.lesson().hold(true);
+          driver.window.lesson().hold(true);
           return null;
         });
     settle();
@@ -43,31 +43,31 @@ class LessonTest {
 
   @AfterEach
   void leave() {
-    desk.inSwing(
+    driver.inSwing(
         () -> {
-          desk.window.teach(false);
+          driver.window.showLesson(false);
           return null;
         });
   }
 
   private void settle() {
-    desk.until("the lesson's picture", () -> desk.window.lesson().isSettled());
+    driver.until("the lesson's picture", () -> driver.window.lesson().isSettled());
   }
 
   private String text() {
-    return desk.inSwing(() -> desk.find(JTextArea.class, "lesson.text").getText());
+    return driver.inSwing(() -> driver.find(JTextArea.class, "lesson.text").getText());
   }
 
   private void forward(int steps) {
     for (int i = 0; i < steps; i++) {
-      desk.keys(KeyEvent.VK_RIGHT);
+      driver.keys(KeyEvent.VK_RIGHT);
       settle();
     }
   }
 
   private BufferedImage picture() {
     settle();
-    return desk.grab(desk.find(Component.class, "lesson.view"));
+    return driver.grab(driver.find(Component.class, "lesson.view"));
   }
 
   @Test
@@ -79,8 +79,8 @@ class LessonTest {
         .contains("N·mm")
         .contains("finite elements");
     forward(9);
-    assertThat(desk.label("lesson.count")).isEqualTo("6 of 6");
-    desk.keys(KeyEvent.VK_LEFT);
+    assertThat(driver.label("lesson.count")).isEqualTo("6 of 6");
+    driver.keys(KeyEvent.VK_LEFT);
     settle();
     assertThat(text()).startsWith("Closed");
   }
@@ -89,7 +89,7 @@ class LessonTest {
   void theShallowWrapBendsAndTheHalfHardly() {
     BufferedImage before = picture();
     forward(3);
-    assertThat(desk.label("lesson.count")).isEqualTo("4 of 6");
+    assertThat(driver.label("lesson.count")).isEqualTo("4 of 6");
     BufferedImage after = picture();
     // From left to right: 0.25, 0.35, half, closed. Dorsal is to the right.
     assertThat(floor(after, 0.2, 0.4) - floor(before, 0.2, 0.4)).isGreaterThan(15);
@@ -112,14 +112,14 @@ class LessonTest {
   void aStillIsSavedForASlide(@TempDir Path folder) throws Exception {
     forward(5);
     Path file = folder.resolve("still.png");
-    desk.press("Save a still");
-    desk.until("the dialog", () -> desk.hasButton("Save"));
-    desk.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-    desk.type(file.toString());
-    desk.keys(KeyEvent.VK_ENTER);
-    desk.until("the picture", () -> Files.exists(file) && file.toFile().length() > 5000);
+    driver.press("Save a still");
+    driver.until("the dialog", () -> driver.hasButton("Save"));
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    driver.type(file.toString());
+    driver.keys(KeyEvent.VK_ENTER);
+    driver.until("the picture", () -> Files.exists(file) && file.toFile().length() > 5000);
     BufferedImage still = ImageIO.read(file.toFile());
-    assertThat(still.getWidth()).isEqualTo(desk.find(Component.class, "lesson.view").getWidth());
+    assertThat(still.getWidth()).isEqualTo(driver.find(Component.class, "lesson.view").getWidth());
     Color shell = Palette.LIGHT.shell();
     assertThat(Pixels.count(still, Pixels.shadeOf(shell))).isGreaterThan(1000);
   }

@@ -26,49 +26,49 @@ import org.midlateral.viewer.view.ViewSide;
 class PictureTest {
   private static final IntPredicate TROUGH = Pixels.shadeOf(Palette.LIGHT.trough());
   private static final IntPredicate SHELL = Pixels.shadeOf(Palette.LIGHT.shell());
-  private Desk desk;
+  private WindowDriver driver;
 
   @BeforeEach
-  void sit() throws Exception {
-    desk = Desk.withSample(Sample.BULBOUS);
+  void open() throws Exception {
+    driver = WindowDriver.withSample(Sample.BULBOUS);
     from(ViewSide.RADIAL);
   }
 
   @AfterEach
   void putBack() {
     for (String part : new String[] {"finger", "trough", "shell"}) {
-      desk.show(part, PartVisibility.SHOWN);
+      driver.show(part, PartVisibility.SHOWN);
     }
     marks(true);
-    desk.colour(Quantity.NONE);
-    desk.pull(0);
-    desk.inSwing(
+    driver.colour(Quantity.NONE);
+    driver.pull(0);
+    driver.inSwing(
         () -> {
-          desk.window.wear(false);
+          driver.window.setDark(false);
           return null;
         });
-    desk.settle();
+    driver.settle();
   }
 
   private void from(ViewSide side) {
-    desk.click(desk.find(JButton.class, "side." + Desk.lower(side)));
-    desk.settle();
+    driver.click(driver.find(JButton.class, "side." + WindowDriver.lower(side)));
+    driver.settle();
   }
 
   private void marks(boolean shown) {
-    JCheckBox box = desk.find(JCheckBox.class, "show.marks");
+    JCheckBox box = driver.find(JCheckBox.class, "show.marks");
     if (box.isSelected() != shown) {
-      desk.click(box);
+      driver.click(box);
     }
-    desk.settle();
+    driver.settle();
   }
 
   private BufferedImage picture() {
-    return desk.grab(desk.view());
+    return driver.grab(driver.view());
   }
 
   private double pixelsPerMm() {
-    return 1 / desk.view().orbit().pixel(desk.view().getWidth(), desk.view().getHeight());
+    return 1 / driver.view().orbit().pixel(driver.view().getWidth(), driver.view().getHeight());
   }
 
   @Test
@@ -77,21 +77,21 @@ class PictureTest {
     int area = all.getWidth() * all.getHeight();
     assertThat(Pixels.count(all, TROUGH)).isGreaterThan(area / 40);
     assertThat(Pixels.count(all, SHELL)).isGreaterThan(area / 80);
-    desk.show("trough", PartVisibility.HIDDEN);
+    driver.show("trough", PartVisibility.HIDDEN);
     BufferedImage without = picture();
     assertThat(Pixels.count(without, TROUGH)).isLessThan(area / 400);
     assertThat(Pixels.count(without, SHELL)).isGreaterThan(area / 80);
-    desk.show("trough", PartVisibility.SEE_THROUGH);
+    driver.show("trough", PartVisibility.SEE_THROUGH);
     BufferedImage through = picture();
     assertThat(Pixels.count(through, TROUGH)).isLessThan(Pixels.count(all, TROUGH));
-    desk.show("shell", PartVisibility.HIDDEN);
+    driver.show("shell", PartVisibility.HIDDEN);
     assertThat(Pixels.count(picture(), SHELL)).isLessThan(area / 400);
   }
 
   @Test
   void theFingerIsAsLongAsTheScaleSays() {
-    desk.show("trough", PartVisibility.HIDDEN);
-    desk.show("shell", PartVisibility.HIDDEN);
+    driver.show("trough", PartVisibility.HIDDEN);
+    driver.show("shell", PartVisibility.HIDDEN);
     marks(false);
     BufferedImage image = picture();
     int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
@@ -108,13 +108,29 @@ class PictureTest {
     assertThat(length).isCloseTo(Math.rint(length / 5) * 5, within(0.4));
   }
 
+  /** The lamp stands over the viewer's shoulder; a surface turned inside out is lit from below. */
+  @Test
+  void theFingerIsLitFromAbove() {
+    driver.show("trough", PartVisibility.HIDDEN);
+    driver.show("shell", PartVisibility.HIDDEN);
+    marks(false);
+    BufferedImage image = picture();
+    int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
+    BufferedImage middle = image.getSubimage(0, 0, image.getWidth(), image.getHeight() - 140);
+    Rectangle finger = Pixels.bounds(middle, rgb -> Pixels.apart(rgb, paper) > 12);
+    int x = (int) finger.getCenterX();
+    int high = middle.getRGB(x, finger.y + finger.height / 4) & 255;
+    int low = middle.getRGB(x, finger.y + finger.height * 3 / 4) & 255;
+    assertThat(high - low).isGreaterThan(30);
+  }
+
   @Test
   void pulledApartThePiecesMoveByTheDistanceSaid() {
-    desk.show("finger", PartVisibility.HIDDEN);
+    driver.show("finger", PartVisibility.HIDDEN);
     marks(false);
     Rectangle before = Pixels.bounds(picture(), TROUGH);
     Rectangle shellBefore = Pixels.bounds(picture(), SHELL);
-    desk.pull(8);
+    driver.pull(8);
     Rectangle after = Pixels.bounds(picture(), TROUGH);
     Rectangle shellAfter = Pixels.bounds(picture(), SHELL);
     double scale = pixelsPerMm();
@@ -125,7 +141,7 @@ class PictureTest {
   /** Ends of the published colour map viridis: #440154 at the left, #fde725 at the right. */
   @Test
   void theLegendRunsThroughTheMapAndThePiecesWearIt() {
-    desk.colour(Quantity.CLEARANCE);
+    driver.colour(Quantity.CLEARANCE);
     // Dorsally the shell lies nearest to the skin, at the dark end of the scale.
     from(ViewSide.DORSAL);
     BufferedImage image = picture();
@@ -146,7 +162,7 @@ class PictureTest {
   @Test
   void strainHasASignAndItsLegendZeroInTheMiddle() {
     marks(false);
-    desk.colour(Quantity.STRAIN_TROUGH);
+    driver.colour(Quantity.STRAIN_TROUGH);
     BufferedImage image = picture();
     int y = image.getHeight() - 56 + 12 + 7;
     BufferedImage row = image.getSubimage(0, y, image.getWidth(), 1);
@@ -160,22 +176,23 @@ class PictureTest {
     BufferedImage pieces = image.getSubimage(0, 0, image.getWidth(), y - 20);
     assertThat(Pixels.count(pieces, TROUGH)).isLessThan(500);
     assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x8db0fe)))).isGreaterThan(150);
-    Rectangle view = desk.place(desk.view());
-    Point axis = onScreen(view, desk.window.shown().orElseThrow().orthosis().digit().pipAxis());
-    desk.show("shell", PartVisibility.HIDDEN);
-    desk.moveTo(axis.x, axis.y + 1);
-    desk.until("a reading", () -> desk.view().reading().isPresent());
-    assertThat(desk.view().reading().orElseThrow())
+    Rectangle view = driver.place(driver.view());
+    Point axis = onScreen(view, driver.window.shown().orElseThrow().orthosis().digit().pipAxis());
+    driver.show("shell", PartVisibility.HIDDEN);
+    driver.moveTo(axis.x, axis.y + 1);
+    driver.until("a reading", () -> driver.view().reading().isPresent());
+    assertThat(driver.view().reading().orElseThrow())
         .startsWith("Trough: strain +0.1")
         .contains(" %, station");
   }
 
   private Point onScreen(Rectangle view, double station) {
     Vector3D place =
-        desk.view()
+        driver
+            .view()
             .orbit()
             .project(
-                desk.window.shown().orElseThrow().orthosis().digit().centre(station),
+                driver.window.shown().orElseThrow().orthosis().digit().centre(station),
                 view.width,
                 view.height - 56);
     return new Point(view.x + (int) place.getX(), view.y + (int) place.getY());
@@ -183,14 +200,14 @@ class PictureTest {
 
   @Test
   void theValueUnderThePointerIsTheGapThere() {
-    desk.show("shell", PartVisibility.HIDDEN);
-    desk.colour(Quantity.CLEARANCE);
+    driver.show("shell", PartVisibility.HIDDEN);
+    driver.colour(Quantity.CLEARANCE);
     from(ViewSide.VOLAR);
-    Rectangle view = desk.place(desk.view());
-    desk.moveTo((int) view.getCenterX(), (int) view.getCenterY());
-    desk.until("a reading", () -> desk.view().reading().isPresent());
+    Rectangle view = driver.place(driver.view());
+    driver.moveTo((int) view.getCenterX(), (int) view.getCenterY());
+    driver.until("a reading", () -> driver.view().reading().isPresent());
     // On the volar midline the sample's gap is its clearance of 0.3 and liner of 1.0.
-    assertThat(desk.view().reading().orElseThrow())
+    assertThat(driver.view().reading().orElseThrow())
         .startsWith("Trough: clearance 1.3 mm")
         .contains("station");
   }
@@ -198,12 +215,12 @@ class PictureTest {
   @Test
   void theDarkAppearanceIsDark() {
     BufferedImage light = picture();
-    desk.inSwing(
+    driver.inSwing(
         () -> {
-          desk.window.wear(true);
+          driver.window.setDark(true);
           return null;
         });
-    desk.settle();
+    driver.settle();
     BufferedImage dark = picture();
     assertThat(Pixels.apart(light.getRGB(5, 5), Palette.LIGHT.paper().getRGB())).isLessThan(3);
     assertThat(Pixels.apart(dark.getRGB(5, 5), Palette.DARK.paper().getRGB())).isLessThan(3);

@@ -16,11 +16,11 @@ public final class ScaledWindow {
    * @param args the file for the picture
    */
   public static void main(String[] args) throws Exception {
-    Desk desk = Desk.withSample(Sample.BULBOUS);
-    BufferedImage frame = desk.view().frame().image();
-    System.out.println("view " + desk.view().getWidth() + " frame " + frame.getWidth());
-    Rectangle bounds = desk.window.getBounds();
-    ImageIO.write(desk.grab(bounds), "png", new File(args[0]));
+    WindowDriver driver = WindowDriver.withSample(Sample.BULBOUS);
+    BufferedImage frame = driver.view().frame().image();
+    System.out.println("view " + driver.view().getWidth() + " frame " + frame.getWidth());
+    Rectangle bounds = driver.window.getBounds();
+    ImageIO.write(driver.grab(bounds), "png", new File(args[0]));
     System.out.println("window " + bounds.width + " " + bounds.height);
     Runtime.getRuntime().exit(0);
   }

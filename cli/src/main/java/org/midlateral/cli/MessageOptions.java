@@ -1,0 +1,70 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.util.List;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.file.Orders;
+import picocli.CommandLine.Option;
+
+/** How much a command says, and in what form. */
+final class MessageOptions {
+
+  @Option(names = "--quiet", description = "Says nothing but what is wrong.")
+  private boolean quiet;
+
+  @Option(names = "--json", description = "Prints a report as JSON on standard output.")
+  private boolean json;
+
+  boolean json() {
+    return json;
+  }
+
+  boolean quiet() {
+    return quiet;
+  }
+
+  /** Tells what came of reading a file. */
+  void tell(Orders.Result result, StandardStreams streams) {
+    for (InputError error : result.errors()) {
+      streams.err().println(error.message());
+    }
+    tell(result.cautions(), streams);
+  }
+
+  /** Tells what is wrong with an input, in the form asked for; gives the exit status. */
+  int wrong(Orders.Result read, StandardStreams streams) throws IOException {
+    if (json) {
+      streams.out().print(FindingsJson.text(read));
+    } else {
+      tell(read, streams);
+    }
+    return ExitStatus.WRONG_INPUT.code();
+  }
+
+  /** Tells what was found on a design that is refused, in the form asked for; gives the status. */
+  int refused(List<Finding> findings, StandardStreams streams) throws IOException {
+    if (json) {
+      streams.out().print(FindingsJson.text(false, findings));
+    } else {
+      tell(findings, streams);
+    }
+    return ExitStatus.DESIGN_REFUSED.code();
+  }
+
+  /** Tells findings; when quiet, refusals only. */
+  void tell(List<Finding> findings, StandardStreams streams) {
+    for (Finding finding : findings) {
+      if (!quiet || finding.severity() == Finding.Severity.REFUSAL) {
+        streams.err().println(FindingsJson.level(finding.severity()) + ": " + finding.text());
+      }
+    }
+  }
+
+  /** Says a sentence, unless told to be quiet. */
+  void say(String sentence, StandardStreams streams) {
+    if (!quiet) {
+      streams.err().println(sentence);
+    }
+  }
+}

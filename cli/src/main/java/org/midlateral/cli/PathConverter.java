@@ -1,0 +1,22 @@
+package org.midlateral.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a path from the command line. */
+final class PathConverter implements ITypeConverter<Path> {
+  @Override
+  public Path convert(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException e) {
+      throw new TypeConversionException(
+          "'"
+              + text
+              + "' is no path here; allowed: characters that file names of this system and its"
+              + " locale may have, as under a UTF-8 locale");
+    }
+  }
+}

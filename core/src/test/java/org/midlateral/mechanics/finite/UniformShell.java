@@ -1,0 +1,22 @@
+package org.midlateral.mechanics.finite;
+
+import java.util.Arrays;
+import org.midlateral.mechanics.element.Isotropic;
+
+/** Shells of one thickness throughout, as handbooks have them. */
+public final class UniformShell {
+  private UniformShell() {}
+
+  /**
+   * The shell.
+   *
+   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
+   * @param corners nodes of each triangle, m by 3, row-major
+   * @param thickness the wall (mm), above 0
+   */
+  public static ShellModel of(double[] xyz, int[] corners, double thickness, Isotropic material) {
+    double[] wall = new double[xyz.length / 3];
+    Arrays.fill(wall, thickness);
+    return new ShellModel(xyz, corners, wall, material);
+  }
+}

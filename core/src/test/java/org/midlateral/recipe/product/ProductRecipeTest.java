@@ -1,0 +1,43 @@
+package org.midlateral.recipe.product;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.Inspection;
+import org.midlateral.recipe.Orthosis;
+
+/** What is made once is inspected as it is, and made again only where its mesh misses a bound. */
+class ProductRecipeTest {
+  private final Orders.Result read =
+      Orders.read(
+          Path.of("..", "samples", "slim-little.yaml"), List.of("print.edge-length=1.2 mm"));
+
+  private static String report(Product product) {
+    return ProductReport.of(product, List.of(), Optional.empty()).json();
+  }
+
+  @Test
+  void anOrthosisMadeBeforeIsToldAsOneMadeNow() throws Exception {
+    Orthosis made = Orthosis.make(read.order());
+    Product product = ProductRecipe.inspect(made, read.cautions());
+
+    assertThat(product.orthosis()).containsSame(made);
+    assertThat(report(product)).isEqualTo(report(ProductRecipe.make(read.order(), List.of())));
+  }
+
+  @Test
+  void aMeshTooCoarseIsMadeAgain() throws Exception {
+    Orthosis coarse = Orthosis.make(read.order(), 1.5);
+    assertThat(Inspection.of(coarse).mendable()).isTrue();
+
+    Product product = ProductRecipe.inspect(coarse, List.of());
+
+    assertThat(product.ok()).isTrue();
+    assertThat(product.orthosis().orElseThrow().trough().mesh().triangleCount())
+        .isGreaterThan(coarse.trough().mesh().triangleCount());
+  }
+}

@@ -1,0 +1,36 @@
+package org.midlateral.recipe.rigidity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.midlateral.Fingers;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.ContactZone;
+import org.midlateral.mechanics.Supports;
+import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.recipe.Orthosis;
+
+/** What cannot be computed is told, once and with its reason. */
+class HeldPiecesTest {
+  @Test
+  void forcesOffTheTroughAreTold() throws Exception {
+    Orthosis made = Orthosis.make(new Order(Fingers.ring(), Fingers.design()));
+    ThreePoint worn =
+        Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
+    ContactZone beyond = ContactZone.on(made.digit(), -60, -50, s -> 10);
+    ThreePoint off =
+        new ThreePoint(worn.moment(), worn.pip(), worn.proximal(), worn.distal(), beyond);
+    List<Finding> findings = new ArrayList<>();
+
+    assertThat(HeldPieces.shell(made, false, worn, findings)).isPresent();
+    assertThat(findings).isEmpty();
+    assertThat(HeldPieces.shell(made, false, off, findings)).isEmpty();
+    assertThat(findings)
+        .extracting(Finding::text)
+        .containsExactly("The finite element result is left out: no rim to put the load on");
+    assertThat(HeldPieces.of(made, off).findings()).hasSize(1);
+  }
+}

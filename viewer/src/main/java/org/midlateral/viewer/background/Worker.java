@@ -1,0 +1,95 @@
+package org.midlateral.viewer.background;
+
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/**
+ * One thread that answers the newest question.
+ *
+ * @param <Q> a question
+ * @param <A> its answer
+ */
+public final class Worker<Q, A> implements AutoCloseable {
+  private static final long IDLE_MILLIS = 60_000;
+
+  private final Newest<Q> waiting = new Newest<>();
+  private final Function<Q, A> work;
+  private final Consumer<A> deliver;
+  private final Thread thread;
+  private boolean busy;
+  private volatile boolean closed;
+
+  /**
+   * Starts the thread.
+   *
+   * @param name of the thread
+   * @param work answers a question; where it is interrupted it may end with a {@link
+   *     CancellationException}
+   * @param deliver gets each answer, on the worker's thread
+   */
+  public Worker(String name, Function<Q, A> work, Consumer<A> deliver) {
+    this.work = work;
+    this.deliver = deliver;
+    thread = new Thread(this::run, name);
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  /** Asks; a question that still waits is dropped for it. */
+  public void ask(Q question) {
+    waiting.put(question);
+  }
+
+  /** Drops the question that waits, and interrupts the work on the one that does not. */
+  public synchronized void drop() {
+    waiting.clear();
+    if (busy) {
+      thread.interrupt();
+    }
+  }
+
+  private void run() {
+    try {
+      while (!closed) {
+        Q question = waiting.take(IDLE_MILLIS);
+        if (question != null) {
+          begin();
+          answer(question);
+          end();
+        }
+      }
+    } catch (InterruptedException e) {
+      // Only closing interrupts a thread that waits: this is its end.
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private synchronized void begin() {
+    busy = true;
+  }
+
+  /** What interrupted the work does not end the thread. */
+  private synchronized void end() {
+    busy = false;
+    Thread.interrupted();
+  }
+
+  /** A question that fails is reported as the thread's own end would be; the next is answered. */
+  private void answer(Q question) {
+    try {
+      deliver.accept(work.apply(question));
+    } catch (CancellationException e) {
+      // It was dropped: there is nobody to tell.
+      return;
+    } catch (RuntimeException e) {
+      thread.getUncaughtExceptionHandler().uncaughtException(thread, e);
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    closed = true;
+    thread.interrupt();
+  }
+}

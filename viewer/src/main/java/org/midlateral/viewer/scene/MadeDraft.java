@@ -1,0 +1,48 @@
+package org.midlateral.viewer.scene;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.Orthosis;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.DraftText;
+
+/**
+ * What came of a draft.
+ *
+ * @param draft what was made
+ * @param errors values that cannot stand
+ * @param findings cautions and refusals
+ * @param shapes what there is to show; empty where the draft was refused
+ */
+public record MadeDraft(
+    Draft draft, List<InputError> errors, List<Finding> findings, Optional<DesignShapes> shapes) {
+
+  public MadeDraft {
+    errors = List.copyOf(errors);
+    findings = List.copyOf(findings);
+  }
+
+  /** Makes a draft, as far as it goes. */
+  public static MadeDraft of(Draft draft) {
+    Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
+    if (!read.ok()) {
+      return new MadeDraft(draft, read.errors(), List.of(), Optional.empty());
+    }
+    List<Finding> findings = new ArrayList<>(read.cautions());
+    try {
+      return new MadeDraft(
+          draft, List.of(), findings, Optional.of(DesignShapes.of(Orthosis.make(read.order()))));
+    } catch (DesignRefused e) {
+      findings.add(0, e.finding());
+    } catch (RuntimeException e) {
+      String text = "This design met a defect of the program (" + e + "); please report it.";
+      findings.add(0, Finding.refusal("defect", null, text, Double.NaN, Double.NaN));
+    }
+    return new MadeDraft(draft, List.of(), findings, Optional.empty());
+  }
+}

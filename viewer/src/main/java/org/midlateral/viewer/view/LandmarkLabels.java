@@ -1,0 +1,123 @@
+package org.midlateral.viewer.view;
+
+import java.awt.BasicStroke;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.scene.Landmark;
+
+/**
+ * The landmarks' names beside the finger: levels on one side, creases and axes on the other, each
+ * tied to its line, none over another.
+ */
+final class LandmarkLabels {
+  private static final double GAP = 26;
+
+  /** Share of the finger's length that is seen, under which it counts as seen from an end. */
+  private static final double END_ON = 0.25;
+
+  private static final int PADDING = 4;
+
+  private final Orbit orbit;
+  private final int width;
+  private final int height;
+  private final Palette palette;
+  private final List<Rectangle2D> taken = new ArrayList<>();
+
+  LandmarkLabels(Orbit orbit, int width, int height, Palette palette, List<Rectangle2D> taken) {
+    this.orbit = orbit;
+    this.width = width;
+    this.height = height;
+    this.palette = palette;
+    this.taken.addAll(taken);
+  }
+
+  /**
+   * A name and where it is tied.
+   *
+   * @param x of the tie (px), as y
+   * @param side +1 or -1 across the finger
+   */
+  private record Tie(Landmark mark, double x, double y, int side) {}
+
+  void draw(Graphics2D g, List<Landmark> marks) {
+    // Across the finger in the picture, to the right or up.
+    double fx = orbit.right().getX();
+    double fy = -orbit.up().getX();
+    double length = Math.hypot(fx, fy);
+    double nx = length < END_ON ? 1 : -fy / length;
+    double ny = length < END_ON ? 0 : fx / length;
+    int turn = nx - ny < 0 ? -1 : 1;
+    List<Tie> ties = new ArrayList<>();
+    for (Landmark mark : marks) {
+      boolean level = mark.kind() == Landmark.Kind.LEVEL || mark.kind() == Landmark.Kind.CREASE;
+      // Seen from an end all levels lie on one another.
+      if (!mark.name().isEmpty() && !(level && length < END_ON)) {
+        ties.add(tie(mark, nx * turn, ny * turn));
+      }
+    }
+    ties.sort(Comparator.comparingDouble(t -> t.x() * fx + t.y() * fy));
+    for (Tie tie : ties) {
+      draw(g, tie, nx * turn * tie.side(), ny * turn * tie.side());
+    }
+  }
+
+  private Tie tie(Landmark mark, double nx, double ny) {
+    int side = mark.kind() == Landmark.Kind.LEVEL ? 1 : -1;
+    Vector3D best = null;
+    double most = Double.NEGATIVE_INFINITY;
+    for (Vector3D anchor : mark.anchor()) {
+      Vector3D p = orbit.project(anchor, width, height);
+      double out = side * (p.getX() * nx + p.getY() * ny);
+      if (out > most) {
+        most = out;
+        best = p;
+      }
+    }
+    return new Tie(mark, best.getX(), best.getY(), side);
+  }
+
+  private void draw(Graphics2D g, Tie tie, double nx, double ny) {
+    FontMetrics font = g.getFontMetrics();
+    double w = font.stringWidth(tie.mark().name()) + 2 * PADDING;
+    double h = font.getHeight();
+    for (double gap = GAP; gap < GAP + 16 * h; gap += h / 2) {
+      double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx));
+      double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny));
+      Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
+      if (isFree(box)) {
+        draw(g, tie, box, nx, ny);
+        taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
+        return;
+      }
+    }
+  }
+
+  private boolean isFree(Rectangle2D box) {
+    return box.getX() >= 2
+        && box.getY() >= 2
+        && box.getMaxX() <= width - 2
+        && box.getMaxY() <= height - 2
+        && taken.stream().noneMatch(box::intersects);
+  }
+
+  private void draw(Graphics2D g, Tie tie, Rectangle2D box, double nx, double ny) {
+    double ex = box.getCenterX() - nx * box.getWidth() / 2 * Math.abs(nx);
+    double ey = box.getCenterY() - ny * box.getHeight() / 2 * Math.abs(ny);
+    g.setStroke(new BasicStroke(1));
+    g.setColor(palette.quiet());
+    g.draw(new Line2D.Double(tie.x(), tie.y(), ex, ey));
+    g.setColor(Translucent.of(palette.card(), 0.85));
+    g.fill(box);
+    g.setColor(SceneContents.colour(tie.mark().kind(), palette));
+    FontMetrics font = g.getFontMetrics();
+    g.drawString(
+        tie.mark().name(), (float) box.getX() + PADDING, (float) (box.getY() + font.getAscent()));
+  }
+}

@@ -1,0 +1,287 @@
+package org.midlateral.viewer.view;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.HierarchyEvent;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import javax.swing.AbstractAction;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.PictureRequest;
+import org.midlateral.viewer.render.RenderedFrame;
+import org.midlateral.viewer.render.SceneItem;
+
+/** A component that shows a scene, turned by mouse and keys. */
+public abstract class SceneView extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final double KEY_TURN = Math.toRadians(7.5);
+  private static final double KEY_ZOOM = 1.15;
+  private static final double KEY_PAN = 0.06;
+  private static final int SETTLED_MILLIS = 180;
+
+  private final transient OffscreenRenderer renderer;
+  private final Timer settled;
+  private transient Orbit orbit;
+  private transient RenderedFrame frame;
+  private transient PictureRequest asked;
+  private transient Runnable whenShown = () -> {};
+  private boolean changedSinceShown;
+
+  protected SceneView(OffscreenRenderer renderer, Orbit first) {
+    this.renderer = renderer;
+    this.orbit = first;
+    settled = new Timer(SETTLED_MILLIS, e -> ask(true));
+    settled.setRepeats(false);
+    setFocusable(true);
+    setPreferredSize(new Dimension(560, 480));
+    MouseNavigation mouse = new MouseNavigation(this::pictureHeight, this::navigate);
+    addMouseListener(mouse);
+    addMouseMotionListener(mouse);
+    addMouseWheelListener(mouse);
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            resized();
+          }
+        });
+    addHierarchyListener(
+        e -> {
+          if ((e.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && isShowing()) {
+            refresh();
+          }
+        });
+    keys();
+  }
+
+  /** What is in the scene. */
+  protected abstract List<SceneItem> items();
+
+  /** What is behind it. */
+  protected abstract Color paper();
+
+  /** Draws over the picture, in the component's own coordinates. */
+  protected abstract void over(Graphics2D g, RenderedFrame shown, int width, int height);
+
+  /** Height of what is drawn below the picture (px). */
+  protected int footer() {
+    return 0;
+  }
+
+  /** Draws below the picture, from y = 0 down. */
+  protected void drawFooter(Graphics2D g, int width) {}
+
+  /** Width at the left that is kept free when all is brought into view (px). */
+  protected int margin() {
+    return 0;
+  }
+
+  /** Height of the picture itself (px). */
+  protected final int pictureHeight() {
+    return Math.max(1, getHeight() - footer());
+  }
+
+  /** Called when the component has got another size. */
+  protected void resized() {
+    refresh();
+  }
+
+  public final Orbit orbit() {
+    return orbit;
+  }
+
+  /** Looks from elsewhere. */
+  public final void look(Orbit other) {
+    orbit = other;
+    refresh();
+  }
+
+  private void navigate(UnaryOperator<Orbit> change) {
+    look(change.apply(orbit));
+  }
+
+  /** Looks from the same side so that all is in view. */
+  public final void fit() {
+    if (getWidth() > 0 && getHeight() > 0) {
+      int height = pictureHeight();
+      Orbit fitted = FitToWindow.of(items(), orbit, getWidth() - margin(), height);
+      double pixel = fitted.pixel(getWidth() - margin(), height);
+      // The span is counted over the shorter side, which may be another with the margin.
+      double span = pixel * Math.min(getWidth(), height) / 2;
+      Orbit same = new Orbit(fitted.target(), fitted.yaw(), fitted.pitch(), span);
+      look(same.panned(-pixel * margin() / 2, 0));
+    }
+  }
+
+  /** Has the picture drawn anew, at once roughly and then smoothly. */
+  public final void refresh() {
+    changedSinceShown = true;
+    ask(false);
+    settled.restart();
+  }
+
+  /** Calls back once, when a picture asked for after this call is on the screen. */
+  public final void whenNextShown(Runnable callback) {
+    whenShown = callback;
+    changedSinceShown = false;
+  }
+
+  /** Whether the picture on the screen is the one last asked for, drawn smoothly. */
+  public final boolean isSettled() {
+    return isShowing()
+        && frame != null
+        && frame.picture().equals(asked)
+        && asked.smooth()
+        && !settled.isRunning();
+  }
+
+  /** The frame on the screen; null before the first. */
+  public final RenderedFrame frame() {
+    return frame;
+  }
+
+  /** Calls back once, when the newest picture is on the screen, drawn smoothly. */
+  public final void whenSettled(Runnable callback) {
+    if (isSettled()) {
+      callback.run();
+    } else {
+      Timer again = new Timer(SETTLED_MILLIS, e -> whenSettled(callback));
+      again.setRepeats(false);
+      again.start();
+    }
+  }
+
+  private void ask(boolean smooth) {
+    if (getWidth() <= 0 || getHeight() <= 0 || !isShowing()) {
+      return;
+    }
+    double scale = pixelScale();
+    int width = (int) Math.round(getWidth() * scale);
+    int height = (int) Math.round(pictureHeight() * scale);
+    PictureRequest picture = new PictureRequest(items(), orbit, width, height, paper(), smooth);
+    asked = picture;
+    renderer.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown)));
+  }
+
+  private double pixelScale() {
+    return getGraphicsConfiguration().getDefaultTransform().getScaleX();
+  }
+
+  private void take(RenderedFrame drawn) {
+    frame = drawn;
+    paintImmediately(0, 0, getWidth(), getHeight());
+    if (changedSinceShown) {
+      Runnable callback = whenShown;
+      whenShown = () -> {};
+      callback.run();
+    }
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    paintAll(g);
+    if (isFocusOwner()) {
+      g.setColor(javax.swing.UIManager.getColor("Component.focusColor"));
+      g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+      g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+    }
+    g.dispose();
+  }
+
+  private void paintAll(Graphics2D g) {
+    Graphics2D picture = (Graphics2D) g.create(0, 0, getWidth(), pictureHeight());
+    paintPicture(picture, getWidth(), pictureHeight());
+    picture.dispose();
+    if (footer() > 0) {
+      Graphics2D below = (Graphics2D) g.create(0, pictureHeight(), getWidth(), footer());
+      hints(below);
+      drawFooter(below, getWidth());
+      below.dispose();
+    }
+  }
+
+  private void hints(Graphics2D g) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setFont(getFont());
+  }
+
+  private void paintPicture(Graphics2D g, int width, int height) {
+    if (frame == null) {
+      g.setColor(paper());
+      g.fillRect(0, 0, width, height);
+      return;
+    }
+    BufferedImage image = frame.image();
+    g.drawImage(
+        image,
+        AffineTransform.getScaleInstance(
+            width / (double) image.getWidth(), height / (double) image.getHeight()),
+        null);
+    hints(g);
+    over(g, frame, width, height);
+  }
+
+  /** What is on the screen, names and all, as an image of as many pixels. */
+  public final BufferedImage still() {
+    double scale = pixelScale();
+    BufferedImage image =
+        new BufferedImage(
+            (int) Math.round(getWidth() * scale),
+            (int) Math.round(getHeight() * scale),
+            BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.scale(scale, scale);
+    paintAll(g);
+    g.dispose();
+    return image;
+  }
+
+  private void keys() {
+    key("LEFT", o -> o.turned(-KEY_TURN, 0));
+    key("RIGHT", o -> o.turned(KEY_TURN, 0));
+    key("UP", o -> o.turned(0, KEY_TURN));
+    key("DOWN", o -> o.turned(0, -KEY_TURN));
+    key("shift LEFT", o -> o.panned(o.span() * KEY_PAN, 0));
+    key("shift RIGHT", o -> o.panned(-o.span() * KEY_PAN, 0));
+    key("shift UP", o -> o.panned(0, -o.span() * KEY_PAN));
+    key("shift DOWN", o -> o.panned(0, o.span() * KEY_PAN));
+    for (String in : new String[] {"PLUS", "EQUALS", "ADD"}) {
+      key(in, o -> o.zoomed(1 / KEY_ZOOM));
+    }
+    for (String out : new String[] {"MINUS", "SUBTRACT"}) {
+      key(out, o -> o.zoomed(KEY_ZOOM));
+    }
+  }
+
+  private void key(String stroke, UnaryOperator<Orbit> change) {
+    getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
+    getActionMap()
+        .put(
+            stroke,
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                navigate(change);
+              }
+            });
+  }
+}

@@ -1,0 +1,63 @@
+package org.midlateral.viewer.window;
+
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+import org.midlateral.viewer.background.Worker;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.scene.MadeDraft;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.section.Colouring;
+
+/** Makes the newest draft, on a thread of its own. */
+final class MakingWorker implements AutoCloseable {
+  private final Worker<MakeRequest, MadeAnswer> worker;
+  private MadeDraft last;
+
+  /**
+   * A question.
+   *
+   * @param draft to be made
+   * @param quantity to colour it by
+   * @param since when it was asked (ns)
+   */
+  record MakeRequest(Draft draft, Quantity quantity, long since) {}
+
+  /**
+   * What came of it.
+   *
+   * @param colouring plain where the quantity takes longer than a frame
+   */
+  record MadeAnswer(MakeRequest asked, MadeDraft made, Colouring colouring) {}
+
+  /**
+   * Starts.
+   *
+   * @param listener gets each answer, on the screen's thread
+   */
+  MakingWorker(Consumer<MadeAnswer> listener) {
+    worker =
+        new Worker<>(
+            "maker",
+            this::make,
+            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+  }
+
+  void ask(Draft draft, Quantity quantity) {
+    worker.ask(new MakeRequest(draft, quantity, System.nanoTime()));
+  }
+
+  private MadeAnswer make(MakeRequest asked) {
+    if (last == null || !last.draft().equals(asked.draft())) {
+      last = MadeDraft.of(asked.draft());
+    }
+    Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
+    Colouring colouring =
+        last.shapes().map(shapes -> Colouring.of(shapes, quantity)).orElse(Colouring.PLAIN);
+    return new MadeAnswer(asked, last, colouring);
+  }
+
+  @Override
+  public void close() {
+    worker.close();
+  }
+}

@@ -1,0 +1,72 @@
+package org.midlateral.viewer.window;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JOptionPane;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import org.midlateral.measurement.Caution;
+import org.midlateral.viewer.scene.MadeDraft;
+
+/** Texts that come up over the window. */
+final class MessageDialogs {
+  private static final String KEYS =
+      """
+      In the picture
+      Drag: turn        Shift and drag, or the right button: move        Wheel: nearer, farther
+      Click a piece: its section        Rest the pointer on a piece: the value there
+      Arrow keys: turn        Shift and arrow keys: move        + and -: nearer, farther
+      1 to 6: dorsal, volar, radial, ulnar, proximal, distal        0: fit to the window
+
+      In the form
+      Tab and Shift+Tab: next and previous field        Up and Down: one step more or less
+      Shift with Up or Down: ten steps        Lengths as 62, 6.2 cm, 63.5 mm or 2 1/2 in
+
+      Anywhere
+      Ctrl+O open        Ctrl+S save        Ctrl+E export all files        Ctrl+P save the picture
+      Ctrl+Z undo        Ctrl+Y redo        Ctrl+D dark or light        Alt+1 to Alt+6 the six sides
+      """;
+
+  private MessageDialogs() {}
+
+  static void trouble(Component parent, String sentence) {
+    JOptionPane.showMessageDialog(
+        parent, area(sentence, 420, 60), "That did not work", JOptionPane.WARNING_MESSAGE);
+  }
+
+  static void say(Component parent, String title, String sentence) {
+    JOptionPane.showMessageDialog(
+        parent, area(sentence, 420, 60), title, JOptionPane.INFORMATION_MESSAGE);
+  }
+
+  static void keys(Component parent) {
+    JOptionPane.showMessageDialog(
+        parent, area(KEYS, 640, 225), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
+  }
+
+  /** All cautions, or those for the material of a design. */
+  static void cautions(Component parent, MadeDraft made) {
+    List<Caution> cautions =
+        made == null || made.shapes().isEmpty()
+            ? Caution.all()
+            : Caution.forMaterial(
+                made.shapes().get().orthosis().order().design().material().name());
+    String text = String.join("\n\n", cautions.stream().map(Caution::text).toList());
+    JOptionPane.showMessageDialog(
+        parent, area(text, 560, 330), "Cautions", JOptionPane.PLAIN_MESSAGE);
+  }
+
+  private static JScrollPane area(String text, int width, int height) {
+    JTextArea area = new JTextArea(text);
+    area.setEditable(false);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setOpaque(false);
+    JScrollPane scroll = new JScrollPane(area);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setPreferredSize(new Dimension(width, height));
+    return scroll;
+  }
+}

@@ -1,0 +1,72 @@
+package org.midlateral.viewer.section;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.DraftText;
+import org.midlateral.viewer.draft.DraftText.NotADraft;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.DesignShapes;
+import org.midlateral.viewer.scene.MadeDraft;
+import org.midlateral.viewer.scene.Quantity;
+
+/** Invariant: what the viewer shows agrees with what the design asked for. */
+class CrossSectionTest {
+  private static DesignShapes design;
+
+  @BeforeAll
+  static void make() throws NotADraft {
+    Draft draft = DraftText.read(Sample.BULBOUS.text());
+    design = MadeDraft.of(draft).shapes().orElseThrow();
+  }
+
+  @Test
+  void gapsAreThoseTheDesignAskedFor() {
+    // Sample: clearance 0.3 by default and a liner of 1.0; the midline has no relief.
+    CrossSection section = CrossSection.of(design, design.orthosis().digit().pipAxis());
+    GapLine volar = section.gaps().get(0);
+    assertThat(volar.millimetres()).isCloseTo(1.3, within(0.02));
+    assertThat(section.cut(false).orElseThrow().leastGap()).isCloseTo(1.3, within(0.02));
+  }
+
+  @Test
+  void theCircumferenceAtATapeIsTheTapes() {
+    CrossSection section = CrossSection.of(design, design.orthosis().digit().pipAxis());
+    assertThat(section.circumference()).isCloseTo(70, within(0.05));
+  }
+
+  @Test
+  void aSectionPastTheShellHasOnlyTheTrough() {
+    double nearEnd = design.orthosis().trough().piece().outline().flankEnd() - 0.5;
+    CrossSection section = CrossSection.of(design, nearEnd);
+    assertThat(section.cut(false)).isPresent();
+    assertThat(section.cut(true)).isEmpty();
+  }
+
+  @Test
+  void clearanceSpansFromTheGapToTheTopOfTheRelief() {
+    Colouring clearance = Colouring.of(design, Quantity.CLEARANCE);
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (double value : clearance.values().get(0)) {
+      least = Math.min(least, value);
+      most = Math.max(most, value);
+    }
+    assertThat(least).isCloseTo(1.3, within(0.02));
+    // Height of the relief in the sample: 1.2.
+    assertThat(most).isCloseTo(2.5, within(0.05));
+  }
+
+  @Test
+  void wallIsWhatWasAskedFor() {
+    Colouring wall = Colouring.of(design, Quantity.WALL);
+    int inner = design.pieces().get(0).solid().innerVertices();
+    double[] values = wall.values().get(0);
+    for (int i = 0; i < inner; i++) {
+      assertThat(values[i]).isBetween(1.6 * 0.97, 1.6 * 1.001);
+    }
+  }
+}

@@ -1,0 +1,138 @@
+package org.midlateral.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.FocusTraversalPolicy;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
+import javax.swing.JSlider;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.view.SceneView;
+
+/** Everything is reached by the Tab key, and large enough to read. */
+@ExtendWith(OnDisplay.class)
+class AccessibilityTest {
+  private static final double LEAST_SIZE = 12;
+  private WindowDriver driver;
+
+  @BeforeEach
+  void open() throws Exception {
+    driver = WindowDriver.withSample(Sample.SLIM);
+  }
+
+  private static void visit(Container in, Consumer<Component> visitor) {
+    for (Component c : in.getComponents()) {
+      visitor.accept(c);
+      if (c instanceof Container inner && c.isVisible()) {
+        visit(inner, visitor);
+      }
+    }
+  }
+
+  private static boolean isControl(Component c) {
+    boolean control =
+        c instanceof AbstractButton && !(c instanceof JMenuItem)
+            || c instanceof JComboBox<?>
+            || c instanceof JSlider
+            || c instanceof JList<?>
+            || c instanceof SceneView
+            || c instanceof JTextComponent text && text.isEditable();
+    // A box's own arrow, a scroll bar's ends: parts of controls.
+    boolean part = c.getParent() instanceof JComboBox<?> || !c.isFocusable();
+    return control && !part && c.isShowing() && c.isEnabled();
+  }
+
+  private Set<Component> reached() {
+    FocusTraversalPolicy policy = driver.window.getFocusTraversalPolicy();
+    Set<Component> reached = new HashSet<>();
+    Component at = policy.getFirstComponent(driver.window);
+    while (at != null && reached.add(at)) {
+      at = policy.getComponentAfter(driver.window, at);
+    }
+    return reached;
+  }
+
+  @Test
+  void everyControlIsReachedByTab() {
+    List<String> missed =
+        driver.inSwing(
+            () -> {
+              Set<Component> reached = reached();
+              List<String> names = new ArrayList<>();
+              visit(
+                  driver.window.getContentPane(),
+                  c -> {
+                    if (isControl(c) && !reached.contains(c)) {
+                      names.add(c.getClass().getSimpleName() + " " + c.getName());
+                    }
+                  });
+              assertThat(reached.size()).isGreaterThan(30);
+              return names;
+            });
+    assertThat(missed).isEmpty();
+  }
+
+  @Test
+  void noTextIsSmall() {
+    List<String> small =
+        driver.inSwing(
+            () -> {
+              List<String> names = new ArrayList<>();
+              visit(
+                  driver.window.getLayeredPane(),
+                  c -> {
+                    boolean text = c instanceof JLabel || isControl(c) || c instanceof JMenu;
+                    if (text && c.getFont().getSize2D() < LEAST_SIZE) {
+                      names.add(c.getClass().getSimpleName() + " " + c.getName());
+                    }
+                  });
+              return names;
+            });
+    assertThat(small).isEmpty();
+  }
+
+  /** At the smallest size asked for nothing stands outside the window. */
+  @Test
+  void everyControlIsInsideTheWindow() {
+    List<String> outside =
+        driver.inSwing(
+            () -> {
+              List<String> names = new ArrayList<>();
+              Container all = driver.window.getContentPane();
+              visit(
+                  all,
+                  c -> {
+                    boolean scrolled =
+                        javax.swing.SwingUtilities.getAncestorOfClass(
+                                javax.swing.JViewport.class, c)
+                            != null;
+                    if (isControl(c) && !scrolled) {
+                      var place =
+                          javax.swing.SwingUtilities.convertRectangle(
+                              c.getParent(), c.getBounds(), all);
+                      if (!new java.awt.Rectangle(all.getSize()).contains(place)) {
+                        names.add(c.getClass().getSimpleName() + " " + c.getName());
+                      }
+                    }
+                  });
+              assertThat(driver.window.getWidth()).isEqualTo(1280);
+              return names;
+            });
+    assertThat(outside).isEmpty();
+  }
+}

@@ -1,0 +1,180 @@
+package org.midlateral.viewer.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.KeyEvent;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JSlider;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.viewer.render.SurfaceShape;
+import org.midlateral.viewer.sample.Sample;
+
+/** End to end: what a user does with mouse and keys, and what the screen then says. */
+@ExtendWith(OnDisplay.class)
+class EndToEndTest {
+  private WindowDriver driver;
+
+  @BeforeEach
+  void open() throws Exception {
+    driver = WindowDriver.withSample(Sample.BULBOUS);
+  }
+
+  private SurfaceShape trough() {
+    return driver.window.shown().orElseThrow().pieces().get(0).shape();
+  }
+
+  @Test
+  void aTypedCircumferenceChangesMeshSectionAndFindings() {
+    SurfaceShape before = trough();
+    assertThat(driver.label("section.skin.girth")).isEqualTo("70.0");
+    driver.fill("circumference.pip", "72");
+    driver.settle();
+    assertThat(trough()).isNotSameAs(before);
+    assertThat(driver.label("section.skin.girth")).isEqualTo("72.0");
+    System.out.printf(
+        "typed change to shown picture: %.0f ms%n", driver.window.changeToShownMillis());
+    driver.fill("circumference.pip", "76");
+    driver.settle();
+    assertThat(driver.window.findingTexts())
+        .anyMatch(text -> text.startsWith("Caution") && text.contains("circumference.pip"));
+  }
+
+  @Test
+  void aRefusedValueIsSaidAtTheFieldAndTheOldDesignStays() {
+    SurfaceShape before = trough();
+    driver.fill("trough.wall", "9");
+    driver.until(
+        "a refusal",
+        () -> driver.window.findingTexts().stream().anyMatch(t -> t.startsWith("Refused")));
+    assertThat(driver.window.findingTexts().get(0)).contains("trough.wall").contains("0.8 to 4 mm");
+    JTextField field = driver.find(JTextField.class, "trough.wall");
+    assertThat(field.getClientProperty("JComponent.outline")).isEqualTo("error");
+    assertThat(driver.window.made().orElseThrow().shapes()).isEmpty();
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    driver.settle();
+    assertThat(trough().triangleCount()).isEqualTo(before.triangleCount());
+  }
+
+  @Test
+  void tabArrowsUndoAndRedoWork() {
+    driver.fill("circumference.proximal-phalanx", "60");
+    driver.keys(KeyEvent.VK_TAB);
+    Component pip = driver.find(Component.class, "circumference.pip");
+    driver.until("focus on the next field", pip::isFocusOwner);
+    driver.keys(KeyEvent.VK_UP);
+    driver.settle();
+    assertThat(driver.window.session().draft().get("circumference.pip")).isEqualTo("71");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    assertThat(driver.window.session().draft().get("circumference.pip")).isEqualTo("70");
+    assertThat(((JTextField) pip).getText()).isEqualTo("70");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    assertThat(driver.window.session().draft().get("circumference.proximal-phalanx"))
+        .isEqualTo("61");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Y);
+    assertThat(driver.window.session().draft().get("circumference.proximal-phalanx"))
+        .isEqualTo("60");
+  }
+
+  @Test
+  void inchFractionsAreTyped() {
+    driver.fill("circumference.pip", "2 3/4 in");
+    driver.settle();
+    // 2.75 x 25.4 = 69.85.
+    assertThat(driver.label("section.skin.girth")).isIn("69.8", "69.9");
+  }
+
+  @Test
+  void draggingTheStationChangesTheSecondMoment() {
+    String atPip = driver.label("section.trough.inertia");
+    JSlider slider = driver.find(JSlider.class, "station");
+    Rectangle place = driver.place(slider);
+    int y = place.y + 12;
+    int from = place.x + (int) (place.width * share(slider));
+    driver.drag(new Point(from, y), new Point(from - 70, y));
+    assertThat(driver.label("section.trough.inertia")).isNotEqualTo(atPip);
+    assertThat(slider.getValue()).isLessThan(53);
+  }
+
+  private static double share(JSlider slider) {
+    double range = slider.getMaximum() - slider.getMinimum();
+    return (slider.getValue() - slider.getMinimum()) / range;
+  }
+
+  @Test
+  void aClickOnAPieceGoesToItsStation() {
+    String before = driver.label("section.station");
+    Rectangle view = driver.place(driver.view());
+    driver.click(view.x + view.width / 2 - 60, view.y + view.height / 2 + 20);
+    assertThat(driver.label("section.station")).isNotEqualTo(before);
+  }
+
+  @Test
+  void whatIsExportedIsWhatTheCommandWrites(@TempDir Path folder) throws Exception {
+    driver = WindowDriver.withSample(Sample.SLIM);
+    Path into = folder.resolve("out");
+    driver.press("Export all files");
+    driver.until("the dialog", () -> driver.hasButton("Export here"));
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    driver.type(into.toString());
+    driver.press("Export here");
+    driver.press("OK");
+    assertThat(into.resolve("trough.stl")).isNotEmptyFile();
+    assertThat(into.resolve("dorsal-shell.stl")).isNotEmptyFile();
+    assertThat(into.resolve("report.json")).isNotEmptyFile();
+  }
+
+  @Test
+  void anExportCalledOffStopsAtOnceAndWritesNothing(@TempDir Path folder) throws Exception {
+    Path into = folder.resolve("none");
+    driver.press("Export all files");
+    driver.until("the dialog", () -> driver.hasButton("Export here"));
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    driver.type(into.toString());
+    driver.press("Export here");
+    driver.press("Cancel");
+    long start = System.nanoTime();
+    driver.until("the end", () -> driver.hasButton("OK"));
+    double seconds = (System.nanoTime() - start) / 1e9;
+    assertThat(driver.hasText("Nothing was written.")).isTrue();
+    driver.press("OK");
+    assertThat(into).doesNotExist();
+    assertThat(seconds).isLessThan(1);
+    // What was still computed has ended by now or ends by itself, and writes nothing either.
+    driver.settle();
+    Thread.sleep(1500);
+    assertThat(into).doesNotExist();
+  }
+
+  @Test
+  void whatIsSavedOpensAgain(@TempDir Path folder) throws Exception {
+    Path file = folder.resolve("again.yaml");
+    driver.fill("trough.wall", "2.0");
+    driver.settle();
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    driver.until("the dialog", () -> driver.hasButton("Save"));
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    driver.type(file.toString());
+    driver.keys(KeyEvent.VK_ENTER);
+    driver.until("the file", () -> Files.exists(file) && !driver.window.session().isDirty());
+    assertThat(Orders.read(file, List.of()).order().design().trough().wall()).isEqualTo(2.0);
+
+    driver.fill("trough.wall", "1.2");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_O);
+    driver.press("Do not save");
+    driver.until("the dialog", () -> driver.hasButton("Open"));
+    driver.type(file.toString());
+    driver.keys(KeyEvent.VK_ENTER);
+    driver.until(
+        "the old value", () -> driver.window.session().draft().get("trough.wall").equals("2.0"));
+  }
+}

@@ -1,0 +1,322 @@
+package org.midlateral.viewer.window;
+
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.Robot;
+import java.awt.Toolkit;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JMenuItem;
+import javax.swing.JSlider;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.render.RendererFailure;
+import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.view.FingerView;
+import org.midlateral.viewer.view.PartVisibility;
+
+/** The real window on the real screen, driven by mouse and keys. One in the process. */
+final class WindowDriver {
+  private static final long PATIENCE_MILLIS = 20_000;
+  private static final int PAUSE_MILLIS = 30;
+  private static final int QUIET_PAUSES = 2;
+  private static final int MOST_PAUSES = 60;
+  private static WindowDriver driver;
+
+  final MainWindow window;
+  private final Robot robot;
+
+  private WindowDriver() throws RendererFailure, AWTException {
+    OffscreenRenderer renderer = OffscreenRenderer.open();
+    Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
+    robot = new Robot();
+    robot.setAutoDelay(15);
+    window =
+        inSwing(
+            () -> {
+              MainWindow made = MainWindow.open(renderer);
+              made.setLocation(0, 0);
+              made.setVisible(true);
+              return made;
+            });
+    until("the first frame", () -> view().frame() != null && window.shown().isPresent());
+  }
+
+  /** The window with a fresh sample in it. */
+  static synchronized WindowDriver withSample(Sample sample) throws RendererFailure, AWTException {
+    if (driver == null) {
+      driver = new WindowDriver();
+    }
+    driver.inSwing(
+        () -> {
+          driver.window.session().openSample(sample);
+          return null;
+        });
+    driver.settle();
+    return driver;
+  }
+
+  <T> T inSwing(Callable<T> call) {
+    FutureTask<T> task = new FutureTask<>(call);
+    SwingUtilities.invokeLater(task);
+    try {
+      return task.get();
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  FingerView view() {
+    return find(FingerView.class, "view");
+  }
+
+  /** Waits until something holds. */
+  void until(String what, BooleanSupplier holds) {
+    long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+    while (!inSwing(holds::getAsBoolean)) {
+      if (System.currentTimeMillis() > end) {
+        throw new AssertionError("waited in vain for " + what);
+      }
+      robot.delay(PAUSE_MILLIS);
+    }
+  }
+
+  /**
+   * Waits until the events sent so far are dealt with. The robot's own way asks the display for a
+   * selection, which this process may own itself, and then waits for itself for seconds.
+   */
+  private void idle() {
+    EventQueue queue = Toolkit.getDefaultToolkit().getSystemEventQueue();
+    int quiet = 0;
+    for (int i = 0; i < MOST_PAUSES && quiet < QUIET_PAUSES; i++) {
+      robot.delay(PAUSE_MILLIS);
+      quiet = inSwing(() -> queue.peekEvent() == null) ? quiet + 1 : 0;
+    }
+  }
+
+  /** Waits until the newest draft is on the screen, drawn smoothly. */
+  void settle() {
+    until("the newest draft", window::isCurrent);
+    robot.delay(80);
+    until("a smooth frame of now", () -> view().isSettled());
+  }
+
+  /** Pulls the pieces apart by so much. */
+  void pull(int millimetres) {
+    inSwing(
+        () -> {
+          find(JSlider.class, "pull").setValue(millimetres);
+          return null;
+        });
+    settle();
+  }
+
+  /** Shows, hides or makes see-through. */
+  void show(String part, PartVisibility visibility) {
+    inSwing(
+        () -> {
+          find(JComboBox.class, "show." + part).setSelectedItem(visibility);
+          return null;
+        });
+    settle();
+  }
+
+  /** Colours the pieces by a quantity. */
+  void colour(Quantity quantity) {
+    inSwing(
+        () -> {
+          find(JComboBox.class, "quantity").setSelectedItem(quantity);
+          return null;
+        });
+    settle();
+  }
+
+  <T extends Component> T find(Class<T> type, String name) {
+    for (Window each : Window.getWindows()) {
+      Component found = each.isShowing() ? search(each, c -> name.equals(c.getName())) : null;
+      if (found != null) {
+        return type.cast(found);
+      }
+    }
+    throw new AssertionError("nothing on the screen is named " + name);
+  }
+
+  private static Component search(Container in, Predicate<Component> wanted) {
+    for (Component c : in.getComponents()) {
+      if (wanted.test(c)) {
+        return c;
+      }
+      Component found = c instanceof Container inner ? search(inner, wanted) : null;
+      if (found != null) {
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** Whether a button with some text is on the screen. */
+  boolean hasButton(String text) {
+    return button(text) != null;
+  }
+
+  private AbstractButton button(String text) {
+    for (Window each : Window.getWindows()) {
+      Component found =
+          each.isShowing()
+              ? search(
+                  each,
+                  c ->
+                      c instanceof AbstractButton b
+                          && !(c instanceof JMenuItem)
+                          && text.equals(b.getText())
+                          && c.isShowing())
+              : null;
+      if (found != null) {
+        return (AbstractButton) found;
+      }
+    }
+    return null;
+  }
+
+  /** Whether a text stands in some area on the screen. */
+  boolean hasText(String text) {
+    for (Window each : Window.getWindows()) {
+      Predicate<Component> wanted =
+          c -> c instanceof JTextArea area && area.isShowing() && text.equals(area.getText());
+      if (each.isShowing() && search(each, wanted) != null) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  void press(String buttonText) {
+    until("a button " + buttonText, () -> hasButton(buttonText));
+    click(button(buttonText));
+  }
+
+  String label(String name) {
+    return inSwing(() -> find(JLabel.class, name).getText());
+  }
+
+  void click(Component component) {
+    inSwing(
+        () -> {
+          if (component.getParent() instanceof javax.swing.JComponent parent) {
+            parent.scrollRectToVisible(component.getBounds());
+          }
+          return null;
+        });
+    Rectangle place = place(component);
+    click((int) place.getCenterX(), (int) place.getCenterY());
+  }
+
+  void click(int x, int y) {
+    robot.mouseMove(x, y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    idle();
+  }
+
+  void moveTo(int x, int y) {
+    robot.mouseMove(x - 1, y);
+    robot.mouseMove(x, y);
+    idle();
+  }
+
+  void drag(Point from, Point to) {
+    robot.mouseMove(from.x, from.y);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    int steps = 12;
+    for (int i = 1; i <= steps; i++) {
+      robot.mouseMove(from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
+    }
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    idle();
+  }
+
+  Rectangle place(Component component) {
+    return inSwing(() -> new Rectangle(component.getLocationOnScreen(), component.getSize()));
+  }
+
+  /** Replaces what stands in a field by typing. */
+  void fill(String name, String text) {
+    inSwing(
+        () -> {
+          window.goTo(name);
+          return null;
+        });
+    Component field = find(Component.class, name);
+    click(field);
+    until("focus in " + name, field::isFocusOwner);
+    keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    keys(KeyEvent.VK_DELETE);
+    type(text);
+    idle();
+  }
+
+  void type(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      switch (c) {
+        case '"' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE);
+        case '_' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS);
+        default -> {
+          int code = KeyEvent.getExtendedKeyCodeForChar(c);
+          if (Character.isUpperCase(c)) {
+            press(KeyEvent.VK_SHIFT, code);
+          } else {
+            press(code);
+          }
+        }
+      }
+    }
+    idle();
+  }
+
+  /** Presses keys together. */
+  void keys(int... codes) {
+    press(codes);
+    idle();
+  }
+
+  private void press(int... codes) {
+    for (int code : codes) {
+      robot.keyPress(code);
+    }
+    for (int i = codes.length - 1; i >= 0; i--) {
+      robot.keyRelease(codes[i]);
+    }
+  }
+
+  BufferedImage grab(Component component) {
+    robot.mouseMove(1270, 795);
+    idle();
+    robot.delay(60);
+    return robot.createScreenCapture(place(component));
+  }
+
+  BufferedImage grab(Rectangle place) {
+    return robot.createScreenCapture(place);
+  }
+
+  static String lower(Enum<?> word) {
+    return word.name().toLowerCase(Locale.ROOT);
+  }
+}
