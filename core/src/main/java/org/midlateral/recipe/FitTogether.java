@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
@@ -34,7 +35,6 @@ public record FitTogether(
     Donning goingOn,
     double allowable,
     OptionalDouble largestOverlap) {
-  private static final double GAP_TOLERANCE = 0.05;
   private static final double LEAST_OVERLAP = 1;
 
   /**
@@ -122,7 +122,7 @@ public record FitTogether(
   /** A refusal for a gap that is too small; a caution for a shell that is strained too far. */
   List<Finding> findings(Orthosis made) {
     List<Finding> found = new ArrayList<>();
-    double least = made.order().design().dorsalShell().fitGap() - GAP_TOLERANCE;
+    double least = made.order().design().dorsalShell().fitGap() - ErrorBudget.FIT_GAP;
     if (meeting || smallest.distance() < least) {
       found.add(
           Finding.refusal(

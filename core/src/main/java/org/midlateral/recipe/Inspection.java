@@ -11,6 +11,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance.Spot;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Finding;
@@ -38,8 +39,6 @@ public record Inspection(
     Optional<FitTogether> together,
     Map<Level, Double> perimeters,
     List<Finding> findings) {
-  private static final double TAPE_TOLERANCE = 0.05;
-
   public Inspection {
     perimeters = Map.copyOf(perimeters);
     findings = List.copyOf(findings);
@@ -148,7 +147,7 @@ public record Inspection(
             (level, tape) -> {
               double perimeter = SkinMesh.perimeter(orthosis.digit(), measured.stationOf(level));
               perimeters.put(level, perimeter);
-              if (Math.abs(perimeter - tape) > TAPE_TOLERANCE) {
+              if (Math.abs(perimeter - tape) > ErrorBudget.TAPE) {
                 findings.add(
                     Finding.refusal(
                         "circumference",

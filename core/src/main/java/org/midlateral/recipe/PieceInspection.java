@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.inspection.Conformance.Spot;
 import org.midlateral.measurement.Finding;
@@ -23,13 +24,6 @@ import org.midlateral.solid.Solid;
  */
 public record PieceInspection(
     Solid solid, MeshAudit audit, Conformance conformance, double reliefError) {
-  private static final double GAP_TOLERANCE = 0.02;
-  private static final double RELIEF_TOLERANCE = 0.05;
-  private static final double TRIM_TOLERANCE = 0.05;
-  private static final double CHORD_TOLERANCE = 0.02;
-  private static final double LEAST_ANGLE = 10;
-  private static final double SHARP_SHARE = 0.01;
-
   /**
    * Inspects a solid.
    *
@@ -83,7 +77,7 @@ public record PieceInspection(
       // What else is measured on a folded surface says nothing more.
       return found;
     }
-    double leastWall = Conformance.LEAST_WALL * solid.piece().wall();
+    double leastWall = ErrorBudget.LEAST_WALL * solid.piece().wall();
     if (conformance.minWall() < leastWall) {
       found.add(
           refusal(
@@ -96,7 +90,7 @@ public record PieceInspection(
               conformance.minWall(),
               leastWall));
     }
-    if (conformance.gapShort() > GAP_TOLERANCE) {
+    if (conformance.gapShort() > ErrorBudget.CLEARANCE) {
       found.add(
           refusal(
               "clearance",
@@ -105,14 +99,14 @@ public record PieceInspection(
                   + " %.2f mm is allowed; choose a smaller print.edge-length.",
               name,
               conformance.gapShort(),
-              GAP_TOLERANCE));
+              ErrorBudget.CLEARANCE));
     }
     meshFindings(name, found);
     return found;
   }
 
   private void meshFindings(String name, List<Finding> found) {
-    if (reliefError > RELIEF_TOLERANCE) {
+    if (reliefError > ErrorBudget.RELIEF) {
       found.add(
           refusal(
               "relief",
@@ -121,10 +115,10 @@ public record PieceInspection(
                   + " %.2f mm is allowed; widen the relief or choose a smaller print.edge-length.",
               name,
               reliefError,
-              RELIEF_TOLERANCE));
+              ErrorBudget.RELIEF));
     }
     double trim = conformance.trimError().orElse(0.0);
-    if (trim > TRIM_TOLERANCE) {
+    if (trim > ErrorBudget.TRIM) {
       found.add(
           refusal(
               "trim",
@@ -133,9 +127,9 @@ public record PieceInspection(
                   + " allowed; choose a smaller print.edge-length.",
               name,
               trim,
-              TRIM_TOLERANCE));
+              ErrorBudget.TRIM));
     }
-    if (conformance.chordError() > CHORD_TOLERANCE) {
+    if (conformance.chordError() > ErrorBudget.CHORD) {
       found.add(
           refusal(
               "chord-error",
@@ -145,9 +139,9 @@ public record PieceInspection(
                   + " smaller print.edge-length.",
               name,
               conformance.chordError(),
-              CHORD_TOLERANCE));
+              ErrorBudget.CHORD));
     }
-    if (audit.shape().sharpShare() > SHARP_SHARE) {
+    if (audit.shape().sharpShare() > ErrorBudget.SHARP_SHARE) {
       found.add(
           refusal(
               "sliver",
@@ -157,8 +151,8 @@ public record PieceInspection(
                   + UNSQUEEZED,
               name,
               100 * audit.shape().sharpShare(),
-              100 * SHARP_SHARE));
-    } else if (audit.minAngle() < LEAST_ANGLE) {
+              100 * ErrorBudget.SHARP_SHARE));
+    } else if (audit.minAngle() < ErrorBudget.LEAST_ANGLE) {
       found.add(
           refusal(
               "sliver",
@@ -167,7 +161,7 @@ public record PieceInspection(
                   + UNSQUEEZED,
               name,
               audit.minAngle(),
-              LEAST_ANGLE));
+              ErrorBudget.LEAST_ANGLE));
     }
   }
 

@@ -2,6 +2,7 @@ package org.midlateral.solid;
 
 import java.util.Locale;
 import org.locationtech.jts.geom.LineString;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.piece.Piece;
@@ -14,12 +15,6 @@ import org.midlateral.piece.Piece;
  * next.
  */
 final class EdgeLoop {
-  /** Error that a chord of the surfaces' edges is given against the surfaces at first (mm). */
-  private static final double BEND = 0.0105;
-
-  /** And that it may come to have. */
-  private static final double BEND_MOST = 0.017;
-
   private static final int TRIES = 3;
 
   private final double[] angle;
@@ -45,9 +40,11 @@ final class EdgeLoop {
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, SizingField density)
       throws DesignRefused {
     EdgeLoop loop = null;
-    double bend = BEND;
+    double bend = ErrorBudget.CHORD_OF_EDGES_AT_FIRST;
     // The ring's samples are seated some way off the ring, where the surfaces may bend more.
-    for (int i = 0; i < TRIES && (i == 0 || loop.error(piece.wall()) > BEND_MOST); i++) {
+    for (int i = 0;
+        i < TRIES && (i == 0 || loop.error(piece.wall()) > ErrorBudget.CHORD_OF_EDGES);
+        i++) {
       loop = seated(piece, surface, RingSamples.of(ring, piece, surface, chart, density, bend));
       bend *= 0.6;
     }

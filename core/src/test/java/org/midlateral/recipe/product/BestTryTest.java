@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
 import org.midlateral.recipe.Inspection;
 
@@ -16,7 +17,8 @@ class BestTryTest {
   }
 
   private static Finding chord(double error) {
-    return Finding.refusal("chord-error", "print.edge-length", "too far off", error, 0.02);
+    return Finding.refusal(
+        "chord-error", "print.edge-length", "too far off", error, ErrorBudget.CHORD);
   }
 
   private static Finding wall() {
