@@ -11,6 +11,7 @@ import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.mechanics.Donning;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.mesh.query.Gap;
@@ -124,23 +125,7 @@ public record FitTogether(
     List<Finding> found = new ArrayList<>();
     double least = made.order().design().dorsalShell().fitGap() - ErrorBudget.FIT_GAP;
     if (meeting || smallest.distance() < least) {
-      found.add(
-          Finding.refusal(
-              "fit-gap",
-              "dorsal-shell.fit-gap",
-              String.format(
-                  Locale.ROOT,
-                  "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
-                      + " least %.2f mm is wanted by dorsal-shell.fit-gap; lower relief.height or"
-                      + " trough.flare, or widen relief.length, relief.width or"
-                      + " trough.flare-width, so that the shell can follow the trough.",
-                  smallest.distance(),
-                  smallest.point().getX(),
-                  smallest.point().getY(),
-                  smallest.point().getZ(),
-                  least),
-              smallest.distance(),
-              least));
+      found.add(Refusals.fitGap(smallest.distance(), smallest.point(), least));
     }
     if (goingOn.strain() > allowable) {
       String way =

@@ -18,6 +18,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.ReliefBubble;
@@ -148,19 +149,7 @@ public record Inspection(
               double perimeter = SkinMesh.perimeter(orthosis.digit(), measured.stationOf(level));
               perimeters.put(level, perimeter);
               if (Math.abs(perimeter - tape) > ErrorBudget.TAPE) {
-                findings.add(
-                    Finding.refusal(
-                        "circumference",
-                        "circumference." + level.key(),
-                        String.format(
-                            Locale.ROOT,
-                            "The finger's model measures %.2f mm round at %s where the tape read"
-                                + " %.2f mm.",
-                            perimeter,
-                            level.key(),
-                            tape),
-                        perimeter,
-                        tape));
+                findings.add(Refusals.circumference(level, perimeter, tape));
               }
             });
     return perimeters;
@@ -168,7 +157,7 @@ public record Inspection(
 
   /** Whether what speaks against the orthosis is its meshes alone, so that finer ones may do. */
   public boolean mendable() {
-    return !ok() && refusals().allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
+    return !ok() && refusals().allMatch(f -> Refusals.OF_THE_MESH.contains(f.code()));
   }
 
   /**

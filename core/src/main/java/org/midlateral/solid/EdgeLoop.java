@@ -1,10 +1,9 @@
 package org.midlateral.solid;
 
-import java.util.Locale;
 import org.locationtech.jts.geom.LineString;
 import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.Piece;
 
 /**
@@ -57,7 +56,7 @@ final class EdgeLoop {
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {
       if (!seat.find(samples.girth(i), samples.station(i), samples.direction(i))) {
-        throw refusal(piece, samples.station(i));
+        throw new DesignRefused(Refusals.edgeFolds(piece.name(), samples.station(i)));
       }
       loop.angle[i] = seat.angle();
       loop.station[i] = seat.station();
@@ -74,22 +73,6 @@ final class EdgeLoop {
       most = Math.max(most, OffsetSurface.bend(frame, i, j, wall) / 8);
     }
     return most;
-  }
-
-  private static DesignRefused refusal(Piece piece, double station) {
-    return new DesignRefused(
-        Finding.refusal(
-            "edge-folds",
-            piece.name() + ".wall",
-            String.format(
-                Locale.ROOT,
-                "The edge of the %s folds at station %.1f mm: the gap changes too steeply there for"
-                    + " this wall; lower relief.height or trough.flare, widen their footprints, or"
-                    + " make the wall thinner.",
-                piece.name(),
-                station),
-            station,
-            Double.NaN));
   }
 
   int vertices() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.viewer.draft.Draft;
@@ -40,8 +41,7 @@ public record MadeDraft(
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {
-      String text = "This design met a defect of the program (" + e + "); please report it.";
-      findings.add(0, Finding.refusal("defect", null, text, Double.NaN, Double.NaN));
+      findings.add(0, Refusals.defect(e.toString()));
     }
     return new MadeDraft(draft, List.of(), findings, Optional.empty());
   }
