@@ -96,6 +96,13 @@ class ArchitectureTest {
         .check(LIBRARY);
   }
 
+  /** Those who catch whatever there is tell of a defect, or throw it again when they are done. */
+  @Test
+  void nobodyTakesAMistakeForAnOutcome() {
+    assertThat(new ModuleRules(LIBRARY, Path.of("src", "main", "java")).catchersOfMistakes())
+        .containsExactlyInAnyOrder("WholeFile", "OrderJob");
+  }
+
   @Test
   void publicFieldsDoNotChange() {
     fields().that().arePublic().should().beFinal().check(LIBRARY);
