@@ -100,7 +100,7 @@ class ArchitectureTest {
   @Test
   void nobodyTakesAMistakeForAnOutcome() {
     assertThat(new ModuleRules(LIBRARY, Path.of("src", "main", "java")).catchersOfMistakes())
-        .containsExactlyInAnyOrder("WholeFile", "OrderJob");
+        .containsExactlyInAnyOrder("Defect", "WholeFile", "OrderJob");
   }
 
   @Test

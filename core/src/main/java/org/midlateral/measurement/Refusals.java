@@ -375,15 +375,20 @@ public final class Refusals {
             + " trough.flare-width, so that the shell can follow the trough.");
   }
 
-  /** Making the design met a defect of the program; it is about no key. */
-  public static Finding defect(String what) {
+  /**
+   * Making the design met a defect of the program; it is about no key.
+   *
+   * @param what was thrown
+   * @param request what the user is asked to do
+   */
+  public static Finding defect(String what, String request) {
     return refusal(
         "defect",
         null,
         Double.NaN,
         Double.NaN,
         text("This design met a defect of the program (%s)", what),
-        "; please report it.");
+        text("; %s.", request));
   }
 
   /**

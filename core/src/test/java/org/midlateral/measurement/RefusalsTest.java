@@ -90,9 +90,10 @@ class RefusalsTest {
 
   @Test
   void aDefectIsAboutNoKey() {
-    assertThat(Refusals.defect("IllegalStateException").text())
+    Finding defect = Refusals.defect("IllegalStateException", "please report it");
+    assertThat(defect.text())
         .isEqualTo(
             "This design met a defect of the program (IllegalStateException); please report it.");
-    assertThat(Refusals.defect("IllegalStateException").key()).isNull();
+    assertThat(defect.key()).isNull();
   }
 }

@@ -3,9 +3,11 @@ package org.midlateral.viewer.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.document.Defect;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Refusals;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -41,8 +43,14 @@ public record MadeDraft(
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {
-      findings.add(0, Refusals.defect(e.toString()));
+      findings.add(0, defect(e, read.order()));
     }
     return new MadeDraft(draft, List.of(), findings, Optional.empty());
+  }
+
+  /** Tells of a defect; the file that goes with it lies in the temporary folder. */
+  static Finding defect(RuntimeException e, Order order) {
+    Defect defect = new Defect(e, List.of("midlateral view"), List.of(order));
+    return Refusals.defect(e.toString(), Defect.request(defect.write(Optional.empty())));
   }
 }
