@@ -1,10 +1,10 @@
 package org.midlateral.piece;
 
-import java.util.Locale;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Level;
+import org.midlateral.measurement.Refusals;
 
 /**
  * Where a finger narrows beside its joint the skin bends in along the finger. What lies off it by
@@ -37,31 +37,11 @@ public final class Waist {
         if (bend > 0) {
           double off = piece.gap().at(slice.girth(t), s) + piece.wall();
           if (1 - bend * off < LEAST_LENGTH) {
-            throw refusal(piece, s, 1 / bend, off);
+            Level beside = s > digit.pipAxis() ? Level.MIDDLE_PHALANX : Level.PROXIMAL_PHALANX;
+            throw new DesignRefused(Refusals.waistFolds(piece.name(), beside, s, 1 / bend, off));
           }
         }
       }
     }
-  }
-
-  private static DesignRefused refusal(Piece piece, double station, double radius, double off) {
-    String beside = station > piece.digit().pipAxis() ? "middle-phalanx" : "proximal-phalanx";
-    return new DesignRefused(
-        Finding.refusal(
-            "waist-folds",
-            "circumference." + beside,
-            String.format(
-                Locale.ROOT,
-                "At station %.1f mm the skin bends in with a radius of %.1f mm, and the outside of"
-                    + " the %s lies %.1f mm off it and would fold; measure circumference.pip and"
-                    + " circumference.%s and the lengths beside the joint again, or choose a"
-                    + " thinner wall, liner or trough.",
-                station,
-                radius,
-                piece.name(),
-                off,
-                beside),
-            off,
-            radius));
   }
 }

@@ -1,12 +1,11 @@
 package org.midlateral.shell;
 
-import java.util.Locale;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
@@ -74,18 +73,7 @@ public final class DorsalShell {
     double top = design.trough().clearance() + design.trough().liner() + onTop;
     double clearance = design.dorsalShell().clearance();
     if (clearance > top) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "dorsal-shell-step",
-              "dorsal-shell.clearance",
-              String.format(
-                  Locale.ROOT,
-                  "A dorsal-shell.clearance of %.2f mm is more than the shell has over the trough's"
-                      + " rims, %.2f mm; choose at most that.",
-                  clearance,
-                  top),
-              clearance,
-              top));
+      throw new DesignRefused(Refusals.dorsalShellClearance(clearance, top));
     }
   }
 
@@ -94,20 +82,7 @@ public final class DorsalShell {
     for (double s = outline.proximal(); s <= outline.distal(); s += 0.5) {
       double dorsum = outline.wrap() * digit.circumference(s) - 2 * step;
       if (dorsum < LEAST_DORSUM) {
-        throw new DesignRefused(
-            Finding.refusal(
-                "dorsal-shell-step",
-                "dorsal-shell.clearance",
-                String.format(
-                    Locale.ROOT,
-                    "The shell's step over the trough's rim takes %.1f mm of girth on each side and"
-                        + " leaves %.1f mm over the dorsum, and at least %.0f mm is needed; make"
-                        + " trough.liner or trough.wall thinner, or dorsal-shell.clearance larger.",
-                    step,
-                    dorsum,
-                    LEAST_DORSUM),
-                dorsum,
-                LEAST_DORSUM));
+        throw new DesignRefused(Refusals.dorsalShellStep(step, dorsum, LEAST_DORSUM));
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.mesh.HalfEdges;
 
 /**
@@ -10,9 +11,6 @@ import org.midlateral.mesh.HalfEdges;
  * what its edges do together.
  */
 final class Refinement {
-  /** Chord error aimed at (mm); the bound on what is measured is a little larger. */
-  private static final double LIMIT = 0.0175;
-
   /** Edges are not halved under this length (mm). */
   private static final double SHORTEST = 0.4;
 
@@ -37,7 +35,7 @@ final class Refinement {
   private Refinement(Lifted points, int[] corners, Chart chart, double fineness) {
     this.points = points;
     this.chart = chart;
-    this.limit = LIMIT * fineness * fineness;
+    this.limit = ErrorBudget.CHORD_OF_FACES * fineness * fineness;
     int n = points.size();
     this.net = Triangulation.of(new double[n], new double[n], corners);
     for (int i = 0; i < n; i++) {

@@ -1,8 +1,11 @@
 package org.midlateral.digit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -229,6 +232,48 @@ class TapedDigitTest {
       assertThat(digit.circumference(s)).isBetween(37 * (1 - u), last);
       last = digit.circumference(s);
     }
+  }
+
+  /** Readings that no file may have, but that errors drawn for each reading lead to. */
+  @Test
+  void readingsOutOfTheirPlaceAreNoFingers() {
+    assertThat(TapedDigit.isPossible(RING)).isTrue();
+    Measurements shortTip = measured(RING.circumference(), Map.of(), Map.of(Level.TIP, 71.5));
+    Measurements crossed = measured(RING.circumference(), Map.of(), Map.of(Level.TIP, 35.0));
+    Measurements flat = measured(RING.circumference(), Map.of(Level.PIP, 30.0), Map.of());
+    Map<Level, Double> less = new EnumMap<>(RING.circumference());
+    less.put(Level.TIP, -1.0);
+    Measurements nothing = measured(less, Map.of(), Map.of());
+
+    for (Measurements wrong : List.of(shortTip, crossed, flat, nothing)) {
+      assertThat(TapedDigit.isPossible(wrong)).isFalse();
+    }
+    assertThatThrownBy(() -> TapedDigit.of(shortTip))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("tip at station 71.5 mm is out of its place");
+    assertThatThrownBy(() -> TapedDigit.of(flat))
+        .hasMessage("no ellipse is 30.0 mm wide and 66.0 mm round at pip");
+    assertThatThrownBy(() -> TapedDigit.of(nothing)).hasMessage("nothing is -1.0 mm round at tip");
+  }
+
+  private static Measurements measured(
+      Map<Level, Double> around, Map<Level, Double> width, Map<Level, Double> station) {
+    return new Measurements(
+        "drawn",
+        RING.hand(),
+        RING.digit(),
+        RING.unit(),
+        around,
+        width,
+        RING.palmarCreaseToWeb(),
+        RING.webToPip(),
+        RING.pipToDip(),
+        RING.dipToTip(),
+        0,
+        0,
+        2.5,
+        7.5,
+        station);
   }
 
   private static void close(double derivative, double[][] ends, int k, double h) {

@@ -10,6 +10,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.midlateral.TwoPieceFile;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.measurement.key.KeyTable;
@@ -47,7 +48,7 @@ public class TwoPiecePropertyTest {
     BoundingVolumeHierarchy shell =
         BoundingVolumeHierarchy.of(made.dorsalShell().orElseThrow().mesh());
     Gap gap = trough.gap(shell);
-    double least = made.order().design().dorsalShell().fitGap() - 0.05;
+    double least = made.order().design().dorsalShell().fitGap() - ErrorBudget.FIT_GAP;
     return trough.intersections(shell, 1).length == 0 && gap.distance() >= least;
   }
 

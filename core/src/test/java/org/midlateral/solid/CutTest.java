@@ -8,6 +8,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.file.Orders;
@@ -31,7 +32,7 @@ class CutTest {
             (level, tape) -> {
               double s = measured.stationOf(level);
               double cut = cut(skin.mesh(), digit.centre(s), digit.tangent(s));
-              assertThat(cut).as(level.key()).isCloseTo(tape, within(0.05));
+              assertThat(cut).as(level.key()).isCloseTo(tape, within(ErrorBudget.TAPE));
               assertThat(SkinMesh.perimeter(digit, s)).as(level.key()).isCloseTo(cut, within(1e-3));
             });
   }

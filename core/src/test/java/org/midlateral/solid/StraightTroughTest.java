@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.midlateral.RoundFinger;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.inspection.Conformance;
@@ -55,10 +56,10 @@ class StraightTroughTest {
     Solid solid = solid(40, 0.8);
     Conformance found = Conformance.of(solid, solid.hierarchy(), CLEARANCE, java.util.List.of());
 
-    assertThat(found.minWall()).isCloseTo(WALL, within(0.02));
-    assertThat(found.minWall()).isGreaterThan(0.97 * WALL);
+    assertThat(found.minWall()).isCloseTo(WALL, within(ErrorBudget.CHORD));
+    assertThat(found.minWall()).isGreaterThan(ErrorBudget.LEAST_WALL * WALL);
     assertThat(found.gap().mean()).isCloseTo(CLEARANCE, within(0.02));
-    assertThat(found.gapShort()).isLessThan(0.02);
+    assertThat(found.gapShort()).isLessThan(ErrorBudget.CLEARANCE);
     assertThat(found.trimError().orElseThrow()).isLessThan(1e-3);
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
@@ -41,7 +42,7 @@ class EdgeCasesTest {
         BoundingVolumeHierarchy.of(made.dorsalShell().orElseThrow().mesh());
     double fitGap = product.order().design().dorsalShell().fitGap();
     assertThat(trough.intersections(shell, 1)).isEmpty();
-    assertThat(trough.gap(shell).distance()).isGreaterThanOrEqualTo(fitGap - 0.05);
+    assertThat(trough.gap(shell).distance()).isGreaterThanOrEqualTo(fitGap - ErrorBudget.FIT_GAP);
     assertThat(inspection.pieces()).hasSize(2).allMatch(p -> p.audit().sound());
   }
 
@@ -90,7 +91,7 @@ class EdgeCasesTest {
     PieceInspection shell = product.inspection().orElseThrow().dorsalShell().orElseThrow();
     assertThat(shell.conformance().gapAtSpots())
         .singleElement()
-        .satisfies(gap -> assertThat(gap).isCloseTo(0.5 + 1, within(0.05)));
+        .satisfies(gap -> assertThat(gap).isCloseTo(0.5 + 1, within(ErrorBudget.RELIEF)));
   }
 
   @Test

@@ -32,7 +32,7 @@ class ProductRecipeTest {
   @Test
   void aMeshTooCoarseIsMadeAgain() throws Exception {
     Orthosis coarse = Orthosis.make(read.order(), 1.5);
-    assertThat(Inspection.of(coarse).mendable()).isTrue();
+    assertThat(Inspection.of(coarse, Runnable::run).mendable()).isTrue();
 
     Product product = ProductRecipe.inspect(coarse, List.of());
 
