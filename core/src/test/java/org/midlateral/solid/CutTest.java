@@ -24,7 +24,7 @@ class CutTest {
     TapedDigit digit = TapedDigit.of(measured);
     List<Double> stations =
         measured.circumference().keySet().stream().map(measured::stationOf).toList();
-    SkinMesh skin = SkinMesh.of(digit, -measured.palmarCreaseToWeb(), stations);
+    SkinMesh skin = skin(digit, -measured.palmarCreaseToWeb(), stations);
 
     measured
         .circumference()
@@ -37,13 +37,18 @@ class CutTest {
             });
   }
 
+  /** As fine as it is measured on. */
+  private static SkinMesh skin(TapedDigit digit, double from, List<Double> levels) {
+    return SkinMesh.of(digit, from, levels, SkinMesh.AROUND, 0.8);
+  }
+
   @ParameterizedTest
   @MethodSource("org.midlateral.measurement.file.SamplesTest#samples")
   void theSkinIsClosed(Path sample) {
     Measurements measured = Orders.read(sample, List.of()).order().measurements();
     MeshAudit audit =
         MeshAudit.of(
-            SkinMesh.of(TapedDigit.of(measured), -measured.palmarCreaseToWeb(), List.of()).mesh());
+            skin(TapedDigit.of(measured), -measured.palmarCreaseToWeb(), List.of()).mesh());
 
     assertThat(audit.watertight()).isTrue();
     assertThat(audit.volume()).as("its outside faces outward").isPositive();
