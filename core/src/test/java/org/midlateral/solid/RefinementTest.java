@@ -161,7 +161,10 @@ class RefinementTest {
           worst = Math.max(worst, misses(c, surface, a, b));
         }
       }
-      assertThat(worst).as(c.piece().name()).isLessThanOrEqualTo(ErrorBudget.CHORD).isGreaterThan(AIM / 4);
+      assertThat(worst)
+          .as(c.piece().name())
+          .isLessThanOrEqualTo(ErrorBudget.CHORD)
+          .isGreaterThan(AIM / 4);
     }
   }
 

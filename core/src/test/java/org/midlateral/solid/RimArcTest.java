@@ -83,7 +83,8 @@ class RimArcTest {
         if (arc.strips() > 6) {
           RimArc fewer = new RimArc(arc.strips() - 2);
           boolean enough =
-              outside(fewer, radius) <= ErrorBudget.CHORD_ROUND_RIM && Math.PI * radius / fewer.strips() <= 0.5 * edge;
+              outside(fewer, radius) <= ErrorBudget.CHORD_ROUND_RIM
+                  && Math.PI * radius / fewer.strips() <= 0.5 * edge;
           assertThat(enough).as("%d strips would do", fewer.strips()).isFalse();
         }
       }
