@@ -22,6 +22,7 @@ class ArchitectureTest {
   /** The data's way, from the tape to the files. */
   private static final List<String> WAY =
       List.of(
+          "accuracy",
           "measurement",
           "digit",
           "cut",
@@ -93,6 +94,13 @@ class ArchitectureTest {
         .dependOnClassesThat()
         .resideInAnyPackage(within("cli"), within("viewer"), "picocli..", "com.jme3..")
         .check(LIBRARY);
+  }
+
+  /** Those who catch whatever there is tell of a defect, or throw it again when they are done. */
+  @Test
+  void nobodyTakesAMistakeForAnOutcome() {
+    assertThat(new ModuleRules(LIBRARY, Path.of("src", "main", "java")).catchersOfMistakes())
+        .containsExactlyInAnyOrder("Defect", "WholeFile", "OrderJob");
   }
 
   @Test

@@ -8,15 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.EdgeCasesMode;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
-import net.jqwik.api.RandomDistribution;
-import net.jqwik.api.ShrinkingMode;
-import net.jqwik.api.lifecycle.AfterContainer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Tag;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
@@ -40,9 +34,6 @@ class RandomOrdersTest {
   private static final int AT_ONCE = 16;
   private static final double MOST_REFUSED = 0.25;
 
-  /** The same orders in every run; the long run by hand draws others. */
-  private static final String SEED = "20261125";
-
   private static final Tally TROUGHS = new Tally();
   private static final Tally BOTH = new Tally();
 
@@ -57,28 +48,24 @@ class RandomOrdersTest {
     }
   }
 
-  @Provide
-  Arbitrary<List<double[]>> files() {
-    return Arbitraries.doubles()
-        .between(0, 1)
-        .withDistribution(RandomDistribution.uniform())
-        .array(double[].class)
-        .ofSize(RandomFile.DRAWS)
-        .list()
-        .ofSize(AT_ONCE);
+  @Tag(LongRun.TAG)
+  @Seeded(value = 12, full = 125)
+  void everyTroughIsSoundOrClearlyRefused(long seed) {
+    assertThat(wrong(files(seed), TROUGHS, "dorsal-shell.make=no")).isEmpty();
   }
 
-  @Property(seed = SEED, tries = 125, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void everyTroughIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
-    assertThat(wrong(files, TROUGHS, "dorsal-shell.make=no")).isEmpty();
+  @Tag(LongRun.TAG)
+  @Seeded(value = 1, full = 4)
+  void everyPairIsSoundOrClearlyRefused(long seed) {
+    assertThat(wrong(files(seed), BOTH, "dorsal-shell.make=yes")).isEmpty();
   }
 
-  @Property(seed = SEED, tries = 4, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void everyPairIsSoundOrClearlyRefused(@ForAll("files") List<double[]> files) {
-    assertThat(wrong(files, BOTH, "dorsal-shell.make=yes")).isEmpty();
+  private static List<double[]> files(long seed) {
+    Drawn drawn = new Drawn(seed);
+    return Stream.generate(() -> drawn.even(RandomFile.DRAWS)).limit(AT_ONCE).toList();
   }
 
-  @AfterContainer
+  @AfterAll
   static void refusalsDoNotDominate() {
     System.out.printf(Locale.ROOT, "random troughs: %s%n", TROUGHS);
     System.out.printf(Locale.ROOT, "random troughs with dorsal shell: %s%n", BOTH);

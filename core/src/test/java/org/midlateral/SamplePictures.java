@@ -42,7 +42,8 @@ public final class SamplePictures {
   private static void draw(Order order, Path picture) throws IOException, DesignRefused {
     Orthosis made = Orthosis.make(order);
     Measurements measured = order.measurements();
-    SkinMesh skin = SkinMesh.of(made.digit(), -measured.palmarCreaseToWeb(), List.of());
+    SkinMesh skin =
+        SkinMesh.of(made.digit(), -measured.palmarCreaseToWeb(), List.of(), SkinMesh.AROUND, 0.8);
     Viewpoint view = Viewpoint.from(Vector3D.of(0.45, -1, 0.85), Vector3D.Unit.PLUS_Z);
     List<MeshFigure> figures =
         List.of(new MeshFigure(made.trough().mesh(), PIECE), new MeshFigure(skin.mesh(), SKIN));

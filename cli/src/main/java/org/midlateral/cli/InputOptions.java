@@ -3,6 +3,7 @@ package org.midlateral.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,11 +20,30 @@ final class InputOptions {
       description = "Goes before what the file says, as trough.wrap=0.45; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
+  private final List<Order> orders = new ArrayList<>();
+
   Path file() {
     return file;
   }
 
   Orders.Result read() {
-    return Orders.read(file, overrides);
+    return kept(Orders.read(file, overrides));
+  }
+
+  /** Reads one more file, as it is. */
+  Orders.Result read(Path other) {
+    return kept(Orders.read(other, List.of()));
+  }
+
+  private Orders.Result kept(Orders.Result read) {
+    if (read.ok()) {
+      orders.add(read.order());
+    }
+    return read;
+  }
+
+  /** What has been read so far. */
+  List<Order> orders() {
+    return orders;
   }
 }

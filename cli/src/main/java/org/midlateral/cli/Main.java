@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.midlateral.document.Defect;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,8 +45,9 @@ public final class Main implements Runnable {
    * @return exit status
    */
   static int run(String[] arguments, StandardStreams streams) {
+    CommandLine line = new CommandLine(new Main());
     try {
-      int status = commandLine(streams).execute(arguments);
+      int status = prepared(line, streams).execute(arguments);
       if (streams.out().checkError()) {
         streams.err().println("midlateral: standard output cannot be written");
         return ExitStatus.MACHINE.code();
@@ -55,12 +57,11 @@ public final class Main implements Runnable {
       streams.err().println("midlateral: there is not enough memory for this");
       return ExitStatus.MACHINE.code();
     } catch (RuntimeException | Error e) {
-      return defect(e, streams);
+      return defect(e, line, streams);
     }
   }
 
-  private static CommandLine commandLine(StandardStreams streams) {
-    CommandLine line = new CommandLine(new Main());
+  private static CommandLine prepared(CommandLine line, StandardStreams streams) {
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
@@ -75,7 +76,7 @@ public final class Main implements Runnable {
     line.setExpandAtFiles(false);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler((e, arguments) -> wrongCommandLine(e, streams));
-    line.setExecutionExceptionHandler((e, command, result) -> failed(e, streams));
+    line.setExecutionExceptionHandler((e, command, result) -> failed(e, line, streams));
     return line;
   }
 
@@ -92,23 +93,21 @@ public final class Main implements Runnable {
     return ExitStatus.WRONG_INPUT.code();
   }
 
-  private static int failed(Exception e, StandardStreams streams) {
+  private static int failed(Exception e, CommandLine line, StandardStreams streams) {
     if (e instanceof IOException || e instanceof UncheckedIOException) {
       streams.err().println("midlateral: a file or stream failed: " + e.getMessage());
       return ExitStatus.MACHINE.code();
     }
-    return defect(e, streams);
+    return defect(e, line, streams);
   }
 
-  private static int defect(Throwable e, StandardStreams streams) {
-    StackTraceElement[] trace = e.getStackTrace();
-    String where = trace.length == 0 ? "" : " at " + trace[0];
-    streams
-        .err()
-        .println(
-            "midlateral: a defect of this program, please report it: "
-                + e.getClass().getSimpleName()
-                + where);
+  /** One line, and a file with the rest. */
+  private static int defect(Throwable e, CommandLine line, StandardStreams streams) {
+    AskedCommand asked = AskedCommand.of(line);
+    Defect defect = new Defect(e, asked.words(), asked.orders());
+    String request = Defect.request(defect.write(asked.folder()));
+    String what = "midlateral: a defect of this program, " + request + ": " + defect.inShort();
+    streams.err().println(what);
     return ExitStatus.DEFECT.code();
   }
 }

@@ -47,7 +47,7 @@ final class RefitCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Orders.Result made = input.read();
-    Orders.Result later = Orders.read(against, List.of());
+    Orders.Result later = input.read(against);
     if (!made.ok() || !later.ok()) {
       return wrong(made, later);
     }

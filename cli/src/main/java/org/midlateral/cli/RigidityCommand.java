@@ -10,6 +10,7 @@ import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -124,13 +125,13 @@ final class RigidityCommand implements Callable<Integer> {
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
     Rigidity rigidity = RigidityRecipe.of(Orthosis.make(order), compared);
-    Bands bands = samples == 0 ? null : Bands.sample(order, samples, seed, tapeError);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
       WholeFile.write(plot, out -> out.write(picture), force);
     }
     List<Finding> findings = new ArrayList<>(cautions);
     findings.addAll(rigidity.findings());
+    Bands bands = samples == 0 ? null : bands(order, findings);
     if (messages.json()) {
       streams.out().print(RigidityReport.of(rigidity, findings, bands).json());
     } else {
@@ -138,5 +139,16 @@ final class RigidityCommand implements Callable<Integer> {
       streams.out().print(RigidityTable.text(rigidity, bands));
     }
     return ExitStatus.DONE.code();
+  }
+
+  /** The bands; null, and a note of why, where none of the samples can be made. */
+  private Bands bands(Order order, List<Finding> findings) throws DesignRefused {
+    try {
+      return Bands.sample(order, samples, seed, tapeError);
+    } catch (NotComputable e) {
+      String text = "The bands are left out: " + e.getMessage() + ".";
+      findings.add(Finding.note("bands", null, text, samples, Double.NaN));
+      return null;
+    }
   }
 }

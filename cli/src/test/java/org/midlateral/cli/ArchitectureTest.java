@@ -1,6 +1,7 @@
 package org.midlateral.cli;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -26,6 +27,13 @@ class ArchitectureTest {
   @TestFactory
   List<DynamicTest> theCommandLineKeepsTheRules() {
     return COMMAND_LINE.tests();
+  }
+
+  /** These tell of a defect. */
+  @Test
+  void nobodyTakesAMistakeForAnOutcome() {
+    assertThat(VIEWER.catchersOfMistakes()).containsExactlyInAnyOrder("MadeDraft", "Worker");
+    assertThat(COMMAND_LINE.catchersOfMistakes()).containsExactly("Main");
   }
 
   @Test

@@ -16,15 +16,17 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.LongRun;
 
 /**
  * Kills {@code make} at random moments: whatever stands under a final name is whole, and what was
  * left behind is gone after the next run.
  */
 class KilledMakeTest {
-  private static final int KILLS = 50;
+  private static final int KILLS = LongRun.count(6, 50);
   private static final Path SAMPLE = Path.of("..", "samples", "slim-little.yaml");
 
   private static final List<String> PARTS_ONLY = List.of("--parts-only");
@@ -32,6 +34,7 @@ class KilledMakeTest {
   @TempDir Path directory;
 
   @Test
+  @Tag(LongRun.TAG)
   void noPartialFileEverStandsUnderAFinalName() throws Exception {
     Path out = Files.createDirectory(directory.resolve("made"));
     long documents = whole(out, List.of());

@@ -163,23 +163,86 @@ class MainTest {
     assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(4);
   }
 
-  @Test
-  void aDefectEndsWith1InOneSentence() {
-    java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
-    PrintStream broken =
-        new PrintStream(OutputStream.nullOutputStream()) {
-          @Override
-          public void print(String text) {
-            throw new IllegalStateException("broken on purpose");
-          }
-        };
-    StandardStreams streams =
-        new StandardStreams(broken, new PrintStream(err, true, StandardCharsets.UTF_8));
+  /** Standard output that no program foresees: every command that prints meets a defect. */
+  private static final class Broken extends PrintStream {
+    Broken() {
+      super(OutputStream.nullOutputStream());
+    }
 
-    assertThat(Main.run(new String[] {"template"}, streams)).isEqualTo(1);
-    assertThat(err.toString(StandardCharsets.UTF_8).lines())
-        .hasSize(1)
-        .allMatch(line -> line.startsWith("midlateral: a defect of this program"));
+    @Override
+    public void print(String text) {
+      throw new IllegalStateException("broken on purpose, for inv-defect");
+    }
+  }
+
+  /** What a command says where it meets a defect: one line, that names a file. */
+  private static Path fileOfDefect(String... arguments) {
+    java.io.ByteArrayOutputStream err = new java.io.ByteArrayOutputStream();
+    StandardStreams streams =
+        new StandardStreams(new Broken(), new PrintStream(err, true, StandardCharsets.UTF_8));
+
+    assertThat(Main.run(arguments, streams)).isEqualTo(1);
+    String said = err.toString(StandardCharsets.UTF_8);
+    assertThat(said.lines().filter(line -> line.startsWith("midlateral: "))).hasSize(1);
+    assertThat(said)
+        .contains("midlateral: a defect of this program, please report it with ")
+        .contains(": IllegalStateException at org.midlateral.cli.MainTest$Broken.print(")
+        .doesNotContain("\tat ");
+    return Path.of(said.replaceAll("(?s).*report it with (.*\\.txt): Illegal.*", "$1"));
+  }
+
+  @Test
+  void aDefectEndsWith1InOneSentenceThatNamesAFile() throws Exception {
+    Path told = fileOfDefect("template", "--unit", "cm");
+
+    assertThat(told).hasParent(Path.of(System.getProperty("java.io.tmpdir")));
+    assertThat(Files.readString(told))
+        .contains("# java.lang.IllegalStateException: broken on purpose")
+        .contains("#     at org.midlateral.cli.TemplateCommand.call(TemplateCommand.java:")
+        .contains("# Command: midlateral template --unit cm\n")
+        .endsWith("# No measurements had been read.\n");
+    Files.delete(told);
+  }
+
+  @Test
+  void theFileOfADefectLiesBesideTheOutputAndNamesNobody() throws Exception {
+    Path out = directory.resolve("out");
+    Path told =
+        fileOfDefect(
+            "make",
+            file.toString(),
+            "--out=" + out,
+            "--json",
+            "--parts-only",
+            "--format=stl",
+            "--set=reference=inv-defect",
+            "--set=note=of no one",
+            "--set=dorsal-shell.make=no",
+            "--set=trough.wall=1.7");
+
+    assertThat(told).isEqualTo(out.resolve("midlateral-defect.txt"));
+    String text = Files.readString(told);
+    assertThat(text)
+        .contains("#     at org.midlateral.cli.MakeCommand.")
+        .contains("\n  wall: 1.7\n", "\ncircumference:\n  proximal-phalanx: 62")
+        .doesNotContain("inv-defect", "of no one", directory.toString());
+    assertThat(text.lines().filter(line -> line.startsWith("# Command: ")))
+        .containsExactly(
+            "# Command: midlateral make FILE --out DIR --json --parts-only --format stl --set"
+                + " KEY=VALUE");
+    assertThat(Run.of("check", told.toString()).status()).isZero();
+  }
+
+  @Test
+  void theFileOfADefectKnowsBothFingers() throws Exception {
+    Path later = directory.resolve("later.yaml");
+    Files.writeString(later, Files.readString(file).replace("pip: 66 ", "pip: 67.5 "));
+    Path told = fileOfDefect("refit", file.toString(), "--against", later.toString());
+
+    assertThat(Files.readString(told))
+        .contains("# Command: midlateral refit FILE --against FILE\n")
+        .contains("\n  pip: 66\n", "\n#   pip: 67.5\n");
+    Files.delete(told);
   }
 
   @Test

@@ -38,6 +38,16 @@ class RigidityCommandTest {
     assertThat(run.err()).contains("kPa").doesNotContain("\tat ");
   }
 
+  /** A single draw with so bad a tape is of no finger; the rest is told all the same. */
+  @Test
+  void withoutASampleTheBandsAreLeftOut() {
+    Run run = Run.of("rigidity", file, "--wrap=0.5", "--samples=1", "--seed=6", "--tape-error=10");
+
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).contains("note: The bands are left out: of 1 sets of readings");
+    assertThat(run.out()).contains("N·mm²").doesNotContain("Bands of");
+  }
+
   @Test
   void printsJsonAndNothingElse() throws Exception {
     Run run = Run.of("rigidity", file, "--json", "--wrap", "0.35,1");

@@ -1,6 +1,5 @@
 package org.midlateral.cut;
 
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
@@ -9,8 +8,8 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Refusals;
 
 /**
  * Draws the trough's finished edge in the unrolled plane: tongue, two flanks at the trim height,
@@ -67,20 +66,7 @@ public final class MidlateralCut {
     double half = flank(web);
     double blunt = length > 0 ? length * length / half : 0;
     if (blunt < Corner.LEAST_RADIUS) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "tongue-short",
-              "trough.proximal-margin",
-              String.format(
-                  Locale.ROOT,
-                  "The tongue is %.1f mm long and %.1f mm wide: its edge would turn within %.1f mm"
-                      + " beside the web, and at least 1.5 mm is blunt; make"
-                      + " trough.proximal-margin smaller or check length.palmar-crease-to-web.",
-                  length,
-                  2 * half,
-                  blunt),
-              blunt,
-              Corner.LEAST_RADIUS));
+      throw new DesignRefused(Refusals.tongueShort(length, 2 * half, blunt, Corner.LEAST_RADIUS));
     }
   }
 
@@ -135,17 +121,7 @@ public final class MidlateralCut {
       }
       if (1.5 * length < Corner.LEAST_RADIUS) {
         throw new DesignRefused(
-            Finding.refusal(
-                "distal-end-narrow",
-                "trough.distal-margin",
-                String.format(
-                    Locale.ROOT,
-                    "At %.1f mm before the end of the pulp the trough is too narrow for corners"
-                        + " of 1.5 mm radius; make trough.distal-margin larger or cover the tip"
-                        + " with trough.distal: covered.",
-                    design.distalMargin()),
-                design.distalMargin(),
-                Double.NaN));
+            Refusals.distalEndNarrow(design.distalMargin(), Corner.LEAST_RADIUS));
       }
     }
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
@@ -54,15 +55,14 @@ public final class TapedDigit implements DigitSurface {
   /**
    * The finger that was measured.
    *
-   * @throws IllegalArgumentException where no ellipse has a measured width and circumference;
-   *     measurements that were checked on reading never do
+   * @throws IllegalArgumentException where there is none, see {@link #isPossible}
    */
   public static TapedDigit of(Measurements measurements) {
-    List<Level> levels = new ArrayList<>(measurements.circumference().keySet());
-    boolean web = measurements.width().containsKey(Level.WEB);
-    if (web) {
-      levels.add(0, Level.WEB);
+    Optional<String> fault = fault(measurements);
+    if (fault.isPresent()) {
+      throw new IllegalArgumentException(fault.get());
     }
+    List<Level> levels = levels(measurements);
     int n = levels.size();
     double[] station = new double[n];
     double[] circumference = new double[n];
@@ -86,18 +86,52 @@ public final class TapedDigit implements DigitSurface {
     return new TapedDigit(measurements, girthLaw, ratioLaw, bent(measurements, girthLaw, ratioLaw));
   }
 
+  /**
+   * Whether there is a finger of these readings: the levels follow each other and lie before the
+   * end of the pulp, and where a width was measured, an ellipse has it and the circumference.
+   * Measurements that were checked on reading are always possible; those that errors were drawn for
+   * may not be.
+   */
+  public static boolean isPossible(Measurements measurements) {
+    return fault(measurements).isEmpty();
+  }
+
+  private static Optional<String> fault(Measurements measurements) {
+    double before = Double.NEGATIVE_INFINITY;
+    for (Level level : levels(measurements)) {
+      double station = measurements.stationOf(level);
+      if (!(station > before && station < measurements.pulpEnd())) {
+        return Optional.of(level.key() + " at station " + station + " mm is out of its place");
+      }
+      before = station;
+      Double tape = measurements.circumference().get(level);
+      if (tape != null && !(tape > 0)) {
+        return Optional.of("nothing is " + tape + " mm round at " + level.key());
+      }
+      Double width = measurements.width().get(level);
+      if (tape != null && width != null && Double.isNaN(Ellipses.depthRatio(width, tape))) {
+        return Optional.of(
+            "no ellipse is " + width + " mm wide and " + tape + " mm round at " + level.key());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The levels that sections are known at, from the web on. */
+  private static List<Level> levels(Measurements measurements) {
+    List<Level> levels = new ArrayList<>(measurements.circumference().keySet());
+    if (measurements.width().containsKey(Level.WEB)) {
+      levels.add(0, Level.WEB);
+    }
+    return levels;
+  }
+
+  /** Depth over width at a taped level; not a number where no ellipse has both measures. */
   private static double ratio(Measurements measurements, Level level) {
     Double width = measurements.width().get(level);
-    if (width == null) {
-      return USUAL_RATIO.get(level);
-    }
-    double tape = measurements.circumference().get(level);
-    double found = Ellipses.depthRatio(width, tape);
-    if (Double.isNaN(found)) {
-      throw new IllegalArgumentException(
-          "no ellipse is " + width + " mm wide and " + tape + " mm round at " + level.key());
-    }
-    return found;
+    return width == null
+        ? USUAL_RATIO.get(level)
+        : Ellipses.depthRatio(width, measurements.circumference().get(level));
   }
 
   private static Centreline bent(

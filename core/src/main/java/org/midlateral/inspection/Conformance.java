@@ -3,6 +3,7 @@ package org.midlateral.inspection;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.KnownSlices;
 import org.midlateral.digit.SkinFoot;
@@ -18,9 +19,10 @@ import org.midlateral.solid.Solid;
  * What is measured on a finished solid against what it was made to be.
  *
  * @param minWall smallest distance between inner and outer surface (mm), G3: between any two places
- *     of them where that is under {@value #LEAST_WALL} of the wall asked for, which is looked for
- *     everywhere; else the smallest distance of a corner from the triangle over or under it less
- *     the chord error, by which flat triangles may come nearer than their corners: never too large
+ *     of them where that is under {@value ErrorBudget#LEAST_WALL} of the wall asked for, which is
+ *     looked for everywhere; else the smallest distance of a corner from the triangle over or under
+ *     it less the chord error, by which flat triangles may come nearer than their corners: never
+ *     too large
  * @param gap signed distance of the inner surface from the skin (mm), G4
  * @param gapShort largest shortfall of that distance against the gap asked for (mm), G4
  * @param gapAtSpots distance of the inner surface from the skin at the spots asked for (mm), G4
@@ -35,9 +37,6 @@ public record Conformance(
     List<Double> gapAtSpots,
     double chordError,
     Optional<Double> trimError) {
-
-  /** The least share of the wall that may be left anywhere, G3. */
-  public static final double LEAST_WALL = 0.97;
 
   /** A place on the skin: girth from the volar midline and station (mm). */
   public record Spot(double girth, double station) {}
@@ -75,7 +74,7 @@ public record Conformance(
       BoundingVolumeHierarchy outer,
       double chordError) {
     int n = solid.innerTriangles();
-    double limit = LEAST_WALL * solid.piece().wall();
+    double limit = ErrorBudget.LEAST_WALL * solid.piece().wall();
     double corners = Math.min(overCorners(inner, 0, n, n), overCorners(outer, n, 2 * n, -n));
     return inner
         .gap(outer, limit)

@@ -29,7 +29,8 @@ public record Finding(
     return new Finding(Severity.CAUTION, code, key, text, value, limit);
   }
 
-  public static Finding refusal(String code, String key, String text, double value, double limit) {
+  /** Made by {@link Refusals} alone. */
+  static Finding refusal(String code, String key, String text, double value, double limit) {
     return new Finding(Severity.REFUSAL, code, key, text, value, limit);
   }
 }

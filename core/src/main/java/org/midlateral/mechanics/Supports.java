@@ -1,13 +1,12 @@
 package org.midlateral.mechanics;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.SupportDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Refusals;
 
 /** Finds where the three forces act. */
 public final class Supports {
@@ -42,20 +41,7 @@ public final class Supports {
 
   private static void requireZone(String end, double length) throws DesignRefused {
     if (length < LEAST_ZONE) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "lever-arm-short",
-              "trough." + end + "-margin",
-              String.format(
-                  Locale.ROOT,
-                  "Past the closure over the PIP joint only %.1f mm of the trough's %s end are left"
-                      + " to press on, and at least %.0f mm are needed: a smaller trough.%s-margin.",
-                  Math.max(0, length),
-                  end,
-                  LEAST_ZONE,
-                  end),
-              length,
-              LEAST_ZONE));
+      throw new DesignRefused(Refusals.leverArmShort(end, length, LEAST_ZONE));
     }
   }
 

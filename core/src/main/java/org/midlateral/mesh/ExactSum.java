@@ -8,12 +8,12 @@ import java.util.Arrays;
  * predicates, Discrete and Computational Geometry 18, 1997, 305-363: Grow-Expansion, Two-Sum).
  * Exact as long as no product over- or underflows, which 32-bit coordinates cannot cause.
  */
-final class ExactSum {
+public final class ExactSum {
   private double[] terms = new double[32];
   private int count;
 
   /** Adds one number. */
-  void add(double value) {
+  public void add(double value) {
     double carry = value;
     int kept = 0;
     for (int i = 0; i < count; i++) {
@@ -35,21 +35,28 @@ final class ExactSum {
   }
 
   /** Adds a·b. */
-  void addProduct(double a, double b) {
+  public void addProduct(double a, double b) {
     double high = a * b;
     add(high);
     add(Math.fma(a, b, -high));
   }
 
   /** Adds a·b·c. */
-  void addProduct(double a, double b, double c) {
+  public void addProduct(double a, double b, double c) {
     double high = a * b;
     addProduct(high, c);
     addProduct(Math.fma(a, b, -high), c);
   }
 
+  /** Adds a·b·c·d. */
+  public void addProduct(double a, double b, double c, double d) {
+    double high = a * b;
+    addProduct(high, c, d);
+    addProduct(Math.fma(a, b, -high), c, d);
+  }
+
   /** -1, 0 or 1: the sign of the largest term, which outweighs all the others. */
-  int sign() {
+  public int sign() {
     return count == 0 ? 0 : (int) Math.signum(terms[count - 1]);
   }
 }

@@ -3,6 +3,7 @@ package org.midlateral.mesh;
 import java.util.Arrays;
 import org.apache.commons.geometry.euclidean.threed.Bounds3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.accuracy.ErrorBudget;
 
 /**
  * Sizes of a mesh and of its triangles.
@@ -12,7 +13,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param degenerateTriangles triangles whose corners lie on one line, exactly
  * @param repeatedVertices vertices at the place of an earlier one, exactly
  * @param smallestAngle of any triangle, at most 60 (degrees)
- * @param sharpShare share of the triangles that have an angle under {@value #SHARP} degrees, 0 to 1
+ * @param sharpShare share of the triangles that have an angle under {@value
+ *     ErrorBudget#SHARP_ANGLE} degrees, 0 to 1
  * @param bounds the box around the vertices (mm)
  */
 public record MeshShape(
@@ -23,9 +25,6 @@ public record MeshShape(
     double smallestAngle,
     double sharpShare,
     Bounds3D bounds) {
-
-  /** The angle that nearly all triangles should exceed (degrees). */
-  public static final double SHARP = 20;
 
   /** Measures a mesh. */
   public static MeshShape of(TriangleMesh mesh) {
@@ -50,7 +49,8 @@ public record MeshShape(
 
   /** Running sums over triangles. */
   private static final class Triangles {
-    private static final double SHARP_SINE = Math.pow(Math.sin(Math.toRadians(SHARP)), 2);
+    private static final double SHARP_SINE =
+        Math.pow(Math.sin(Math.toRadians(ErrorBudget.SHARP_ANGLE)), 2);
 
     private final double[] xyz;
     private double volume;

@@ -164,8 +164,7 @@ public final class Bridge implements GapField {
    * @param under empty beside the other piece
    * @param distance to be kept from that (mm)
    */
-  private record Pair(
-      Meridians.Curve curve, Optional<Meridians.Curve> under, double distance) {
+  private record Pair(Meridians.Curve curve, Optional<Meridians.Curve> under, double distance) {
 
     static Pair at(Meridians meridians, Piece piece, Optional<Under> under, double own) {
       double share = share(piece.midline(), own);
@@ -195,8 +194,7 @@ public final class Bridge implements GapField {
         piece.digit().creases().stream()
             .filter(s -> s > first + CLOSE && s < last - CLOSE)
             .flatMapToDouble(s -> DoubleStream.of(s - CLOSE, s + CLOSE));
-    return apart(
-        DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases));
+    return apart(DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases));
   }
 
   /** Places evenly along the finger, each moved to a crease of the skin that is near. */

@@ -60,7 +60,8 @@ public record Piece(
 
   /** The same piece raised over waists of the finger, and its edge with it. */
   public Piece bridged(GapField rise) {
-    return new Piece(name, digit, outline, midline, gap.plus(rise), bridge.plus(rise), wall, raised);
+    return new Piece(
+        name, digit, outline, midline, gap.plus(rise), bridge.plus(rise), wall, raised);
   }
 
   /** The same piece whose edge is measured square to the skin raised by a field. */

@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.mechanics.Donning;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.mesh.query.Gap;
@@ -33,7 +35,6 @@ public record FitTogether(
     Donning goingOn,
     double allowable,
     OptionalDouble largestOverlap) {
-  private static final double GAP_TOLERANCE = 0.05;
   private static final double LEAST_OVERLAP = 1;
 
   /**
@@ -107,8 +108,8 @@ public record FitTogether(
     try {
       Design design = made.order().design();
       Design other = design.withDorsalShell(design.dorsalShell().withOverlap(overlap));
-      Piece shell = DorsalShell.of(
-              other, made.digit(), made.bare(), made.plainTrough(), made.relief());
+      Piece shell =
+          DorsalShell.of(other, made.digit(), made.bare(), made.plainTrough(), made.relief());
       return Donning.of(made.plainTrough(), shell, overlap).strain();
     } catch (DesignRefused e) {
       return Double.POSITIVE_INFINITY;
@@ -118,25 +119,9 @@ public record FitTogether(
   /** A refusal for a gap that is too small; a caution for a shell that is strained too far. */
   List<Finding> findings(Orthosis made) {
     List<Finding> found = new ArrayList<>();
-    double least = made.order().design().dorsalShell().fitGap() - GAP_TOLERANCE;
+    double least = made.order().design().dorsalShell().fitGap() - ErrorBudget.FIT_GAP;
     if (meeting || smallest.distance() < least) {
-      found.add(
-          Finding.refusal(
-              "fit-gap",
-              "dorsal-shell.fit-gap",
-              String.format(
-                  Locale.ROOT,
-                  "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
-                      + " least %.2f mm is wanted by dorsal-shell.fit-gap; lower relief.height or"
-                      + " trough.flare, or widen relief.length, relief.width or"
-                      + " trough.flare-width, so that the shell can follow the trough.",
-                  smallest.distance(),
-                  smallest.point().getX(),
-                  smallest.point().getY(),
-                  smallest.point().getZ(),
-                  least),
-              smallest.distance(),
-              least));
+      found.add(Refusals.fitGap(smallest.distance(), smallest.point(), least));
     }
     if (goingOn.strain() > allowable) {
       String way =

@@ -10,12 +10,14 @@ import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance.Spot;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.ReliefBubble;
@@ -37,8 +39,6 @@ public record Inspection(
     Optional<FitTogether> together,
     Map<Level, Double> perimeters,
     List<Finding> findings) {
-  private static final double TAPE_TOLERANCE = 0.05;
-
   public Inspection {
     perimeters = Map.copyOf(perimeters);
     findings = List.copyOf(findings);
@@ -142,20 +142,8 @@ public record Inspection(
             (level, tape) -> {
               double perimeter = SkinMesh.perimeter(orthosis.digit(), measured.stationOf(level));
               perimeters.put(level, perimeter);
-              if (Math.abs(perimeter - tape) > TAPE_TOLERANCE) {
-                findings.add(
-                    Finding.refusal(
-                        "circumference",
-                        "circumference." + level.key(),
-                        String.format(
-                            Locale.ROOT,
-                            "The finger's model measures %.2f mm round at %s where the tape read"
-                                + " %.2f mm.",
-                            perimeter,
-                            level.key(),
-                            tape),
-                        perimeter,
-                        tape));
+              if (Math.abs(perimeter - tape) > ErrorBudget.TAPE) {
+                findings.add(Refusals.circumference(level, perimeter, tape));
               }
             });
     return perimeters;
@@ -163,7 +151,7 @@ public record Inspection(
 
   /** Whether what speaks against the orthosis is its meshes alone, so that finer ones may do. */
   public boolean mendable() {
-    return !ok() && refusals().allMatch(f -> PieceInspection.MESH_CODES.contains(f.code()));
+    return !ok() && refusals().allMatch(f -> Refusals.OF_THE_MESH.contains(f.code()));
   }
 
   /**

@@ -2,15 +2,14 @@ package org.midlateral.relief;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.Bridge;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Piece;
@@ -61,12 +60,8 @@ public record Relief(List<ReliefBubble> bubbles) {
       Bubble b = design.bubbles().get(i);
       String item = "relief.bubbles[" + i + "].";
       if (b.station() >= digit.pulpEnd()) {
-        throw refused(
-            "relief-station",
-            item + "station",
-            "%s is %.1f mm, and the finger ends at %.1f mm; choose less.",
-            b.station(),
-            digit.pulpEnd());
+        throw new DesignRefused(
+            Refusals.reliefStation(item + "station", b.station(), digit.pulpEnd()));
       }
       requireRoom(digit, item + "girth", b.station(), Math.abs(b.girth()), TAPE);
       requireRoom(digit, item + "width", b.station(), b.width(), 0);
@@ -82,20 +77,8 @@ public record Relief(List<ReliefBubble> bubbles) {
       throws DesignRefused {
     double half = digit.circumference(station) / 2;
     if (length > half + more) {
-      throw refused(
-          "relief-girth",
-          key,
-          "%s is %.1f mm, and there the skin is %.1f mm from the volar to the dorsal midline;"
-              + " choose at most that.",
-          length,
-          half);
+      throw new DesignRefused(Refusals.reliefGirth(key, length, half));
     }
-  }
-
-  private static DesignRefused refused(
-      String code, String key, String text, double value, double limit) {
-    String sentence = String.format(Locale.ROOT, text, key, value, limit);
-    return new DesignRefused(Finding.refusal(code, key, sentence, value, limit));
   }
 
   private static boolean madePair(

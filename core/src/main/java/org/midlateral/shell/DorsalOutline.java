@@ -1,6 +1,5 @@
 package org.midlateral.shell;
 
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.CoordinateList;
@@ -11,7 +10,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 
 /**
  * Draws the dorsal shell's finished edge in the unrolled plane, girth counted from the dorsal
@@ -77,19 +76,7 @@ final class DorsalOutline {
     }
     double most = (1 - share) / 2 * thinnest - APART / 2;
     if (design.overlap() > most) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "dorsal-shell-overlap",
-              "dorsal-shell.overlap",
-              String.format(
-                  Locale.ROOT,
-                  "An overlap of %.1f mm would bring the dorsal shell's flanks together on the volar"
-                      + " side; there is room for %.1f mm. Change dorsal-shell.overlap or"
-                      + " trough.wrap.",
-                  design.overlap(),
-                  Math.max(0, most)),
-              design.overlap(),
-              Math.max(0, most)));
+      throw new DesignRefused(Refusals.dorsalShellOverlap(design.overlap(), Math.max(0, most)));
     }
   }
 
@@ -111,21 +98,7 @@ final class DorsalOutline {
     // A length that was asked for is kept or refused; the usual one gives way.
     double half = design.length().isPresent() ? wanted : Math.min(wanted, room);
     if (half > room + 1e-9 || 2 * half < SHORTEST) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "dorsal-shell-length",
-              "dorsal-shell.length",
-              String.format(
-                  Locale.ROOT,
-                  "The dorsal shell would be %.1f mm long; centred on the PIP axis it has room for"
-                      + " %.1f mm between the web clearance and the trough's distal corners, and"
-                      + " needs at least %.0f mm. Change dorsal-shell.length, or leave the shell"
-                      + " out with dorsal-shell.make: no.",
-                  2 * half,
-                  2 * room,
-                  SHORTEST),
-              2 * half,
-              2 * room));
+      throw new DesignRefused(Refusals.dorsalShellLength(2 * half, 2 * room, SHORTEST));
     }
     return half;
   }

@@ -1,12 +1,11 @@
 package org.midlateral.shell;
 
-import java.util.Locale;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.Bridge;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Midline;
@@ -40,8 +39,7 @@ public final class DorsalShell {
    * @param relief shared by both pieces
    * @throws DesignRefused where there is no room for it
    */
-  public static Piece of(
-      Design design, DigitSurface digit, Piece bare, Piece trough, Relief relief)
+  public static Piece of(Design design, DigitSurface digit, Piece bare, Piece trough, Relief relief)
       throws DesignRefused {
     DorsalShellDesign shell = design.dorsalShell();
     Outline outline = DorsalOutline.of(shell, bare.outline(), digit, design.trough().corner());
@@ -51,6 +49,10 @@ public final class DorsalShell {
     double rim = shell.fitGap();
     double top = highest(bare, outline, digit) + onTop;
     double room = room(outline, digit) - rim;
+    if (room < LEAST_STEP) {
+      throw new DesignRefused(
+          Refusals.dorsalShellStep(rim + LEAST_STEP, 2 * (room - LEAST_STEP), LEAST_DORSUM));
+    }
     double width = Math.min(room, OverlapStep.width(top - shell.clearance(), wall));
     double clearance =
         Math.max(shell.clearance(), top - OverlapStep.height(width, wall, radius(outline, digit)));
@@ -89,18 +91,7 @@ public final class DorsalShell {
     double top = design.trough().clearance() + design.trough().liner() + onTop;
     double clearance = design.dorsalShell().clearance();
     if (clearance > top) {
-      throw new DesignRefused(
-          Finding.refusal(
-              "dorsal-shell-step",
-              "dorsal-shell.clearance",
-              String.format(
-                  Locale.ROOT,
-                  "A dorsal-shell.clearance of %.2f mm is more than the shell has over the trough's"
-                      + " rims, %.2f mm; choose at most that.",
-                  clearance,
-                  top),
-              clearance,
-              top));
+      throw new DesignRefused(Refusals.dorsalShellClearance(clearance, top));
     }
   }
 

@@ -1,9 +1,9 @@
 package org.midlateral.solid;
 
-import java.util.Locale;
 import org.locationtech.jts.geom.LineString;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.Piece;
 
 /**
@@ -14,12 +14,6 @@ import org.midlateral.piece.Piece;
  * next.
  */
 final class EdgeLoop {
-  /** Error that a chord of the surfaces' edges is given against the surfaces at first (mm). */
-  private static final double BEND = 0.0105;
-
-  /** And that it may come to have. */
-  private static final double BEND_MOST = 0.017;
-
   private static final int TRIES = 3;
 
   private final double[] angle;
@@ -45,9 +39,11 @@ final class EdgeLoop {
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, SizingField density)
       throws DesignRefused {
     EdgeLoop loop = null;
-    double bend = BEND;
+    double bend = ErrorBudget.CHORD_OF_EDGES_AT_FIRST;
     // The ring's samples are seated some way off the ring, where the surfaces may bend more.
-    for (int i = 0; i < TRIES && (i == 0 || loop.error(piece.wall()) > BEND_MOST); i++) {
+    for (int i = 0;
+        i < TRIES && (i == 0 || loop.error(piece.wall()) > ErrorBudget.CHORD_OF_EDGES);
+        i++) {
       loop = seated(piece, surface, RingSamples.of(ring, piece, surface, chart, density, bend));
       bend *= 0.6;
     }
@@ -60,7 +56,7 @@ final class EdgeLoop {
     RimSeat seat = new RimSeat(piece, surface);
     for (int i = 0; i < samples.count(); i++) {
       if (!seat.find(samples.girth(i), samples.station(i), samples.direction(i))) {
-        throw refusal(piece, samples.station(i));
+        throw new DesignRefused(Refusals.edgeFolds(piece.name(), samples.station(i)));
       }
       loop.angle[i] = seat.angle();
       loop.station[i] = seat.station();
@@ -77,22 +73,6 @@ final class EdgeLoop {
       most = Math.max(most, OffsetSurface.bend(frame, i, j, wall) / 8);
     }
     return most;
-  }
-
-  private static DesignRefused refusal(Piece piece, double station) {
-    return new DesignRefused(
-        Finding.refusal(
-            "edge-folds",
-            piece.name() + ".wall",
-            String.format(
-                Locale.ROOT,
-                "The edge of the %s folds at station %.1f mm: the gap changes too steeply there for"
-                    + " this wall; lower relief.height or trough.flare, widen their footprints, or"
-                    + " make the wall thinner.",
-                piece.name(),
-                station),
-            station,
-            Double.NaN));
   }
 
   int vertices() {

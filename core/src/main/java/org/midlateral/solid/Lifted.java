@@ -61,8 +61,8 @@ final class Lifted {
     return lifted;
   }
 
-  /** Adds the point midway between two of one height; returns its number. */
-  int addMiddle(int a, int b) {
+  /** Adds a point as much raised as one that is there. */
+  void add(double atAngle, double atStation, int raisedAs) {
     if (size == angle.length) {
       int room = size + size / 8 + 16;
       angle = Arrays.copyOf(angle, room);
@@ -70,12 +70,12 @@ final class Lifted {
       height = Arrays.copyOf(height, room);
       frame = Arrays.copyOf(frame, 6 * room);
     }
-    angle[size] = (angle[a] + angle[b]) / 2;
-    station[size] = (station[a] + station[b]) / 2;
-    height[size] = height[a];
-    Slice slice = piece.digit().slice(station[size]);
-    surface.at(slice, angle[size], piece.gap().uniformAt(station[size]), frame, size);
-    return size++;
+    angle[size] = atAngle;
+    station[size] = atStation;
+    height[size] = height[raisedAs];
+    Slice slice = piece.digit().slice(atStation);
+    surface.at(slice, atAngle, piece.gap().uniformAt(atStation), frame, size);
+    size++;
   }
 
   /**

@@ -2,6 +2,7 @@ package org.midlateral.solid;
 
 import java.util.Arrays;
 import java.util.List;
+import org.midlateral.mesh.plane.DelaunayTriangulation;
 
 /**
  * The triangulated domain of a piece: points by angle off its midline and station, triangles
@@ -60,7 +61,7 @@ final class PlaneMesh {
     for (int i = 0; i < all; i++) {
       stretched[i] = density.stretched(angle[i]);
     }
-    int[] hull = Delaunay.triangulate(stretched, mu);
+    int[] hull = DelaunayTriangulation.of(stretched, mu);
     int[] corners = within(hull, loopStart);
     LaplacianSmoothing.nearLoops(angle, station, corners, onLoops, fixed, chart);
     return new PlaneMesh(angle, station, corners, onLoops);

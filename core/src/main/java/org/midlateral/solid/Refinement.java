@@ -1,7 +1,8 @@
 package org.midlateral.solid;
 
-import java.util.Arrays;
-import org.midlateral.mesh.HalfEdges;
+import org.midlateral.accuracy.ErrorBudget;
+import org.midlateral.mesh.plane.DelaunayMesh;
+import org.midlateral.mesh.plane.PlanePoints;
 
 /**
  * Adds points to a triangulated domain where flat triangles would stand too far from the surfaces
@@ -10,9 +11,6 @@ import org.midlateral.mesh.HalfEdges;
  * what its edges do together.
  */
 final class Refinement {
-  /** Chord error aimed at (mm); the bound on what is measured is a little larger. */
-  private static final double LIMIT = 0.0175;
-
   /** Edges are not halved under this length (mm). */
   private static final double SHORTEST = 0.4;
 
@@ -26,7 +24,7 @@ final class Refinement {
   private final Lifted points;
   private final Chart chart;
   private final double limit;
-  private final Triangulation net;
+  private final DelaunayMesh mesh;
 
   /** Of the triangle looked at last: by side, how far its middle stands off, inside and outside. */
   private final double[] inner = new double[3];
@@ -37,12 +35,20 @@ final class Refinement {
   private Refinement(Lifted points, int[] corners, Chart chart, double fineness) {
     this.points = points;
     this.chart = chart;
-    this.limit = LIMIT * fineness * fineness;
-    int n = points.size();
-    this.net = Triangulation.of(new double[n], new double[n], corners);
-    for (int i = 0; i < n; i++) {
-      place(i);
+    this.limit = ErrorBudget.CHORD_OF_FACES * fineness * fineness;
+    this.mesh = new DelaunayMesh(inPlane(points, chart), corners);
+  }
+
+  /** The points in the plane that keeps angles. */
+  private static PlanePoints inPlane(Lifted points, Chart chart) {
+    double[] x = new double[points.size()];
+    double[] y = new double[points.size()];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = points.angle(i);
+      boolean sameRow = i > 0 && points.station(i) == points.station(i - 1);
+      y[i] = sameRow ? y[i - 1] : chart.mu(points.station(i));
     }
+    return new PlanePoints(x, y);
   }
 
   /**
@@ -59,32 +65,34 @@ final class Refinement {
     for (int i = 0; i < MOST_ROUNDS && more; i++) {
       more = refinement.round();
     }
-    return refinement.net.corners();
+    return refinement.mesh.corners();
   }
 
-  /** Enters a point into the plane that keeps angles. */
-  private void place(int i) {
-    if (i == net.x.length) {
-      net.x = Arrays.copyOf(net.x, i + i / 8 + 16);
-      net.y = Arrays.copyOf(net.y, net.x.length);
-    }
-    net.x[i] = points.angle(i);
-    net.y[i] = chart.mu(points.station(i));
-  }
-
-  /** Looks once at each triangle there is; tells whether one was divided. */
+  /**
+   * Looks at each triangle there is, if it has not stood the same test before; tells whether one
+   * was divided.
+   */
   private boolean round() {
     int before = points.size();
-    int end = net.used;
+    int end = mesh.sides();
     for (int t = 0; t < end; t += 3) {
-      int side = toHalve(t);
+      int side = mesh.takeChange(t / 3) ? toHalve(t) : -1;
       if (side >= 0) {
-        int middle = points.addMiddle(net.corner[side], net.corner[HalfEdges.after(side)]);
-        place(middle);
-        net.split(side, middle);
+        halve(side);
       }
     }
     return points.size() > before;
+  }
+
+  /** Halves an edge, unless its middle in the plane lies beyond the triangles beside it. */
+  private void halve(int side) {
+    int a = mesh.from(side);
+    int b = mesh.to(side);
+    double angle = (points.angle(a) + points.angle(b)) / 2;
+    double station = (points.station(a) + points.station(b)) / 2;
+    if (mesh.split(side, angle, chart.mu(station))) {
+      points.add(angle, station, a);
+    }
   }
 
   /** The side of a triangle to be halved, or -1 where it may stay. */
@@ -115,8 +123,8 @@ final class Refinement {
   }
 
   private void measure(int t, int i) {
-    int a = net.corner[t + i];
-    int b = net.corner[HalfEdges.after(t + i)];
+    int a = mesh.from(t + i);
+    int b = mesh.to(t + i);
     double qq = 0;
     double qn = 0;
     double nn = 0;
@@ -134,9 +142,8 @@ final class Refinement {
 
   /** Not on the edge of the whole, nor on the slope of what is raised. */
   private boolean isDivisible(int side, double square) {
-    return net.twin[side] >= 0
+    return !mesh.isBoundary(side)
         && square > SHORTEST * SHORTEST
-        && points.thickness(net.corner[side])
-            == points.thickness(net.corner[HalfEdges.after(side)]);
+        && points.thickness(mesh.from(side)) == points.thickness(mesh.to(side));
   }
 }

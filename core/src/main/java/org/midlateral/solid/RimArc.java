@@ -1,5 +1,7 @@
 package org.midlateral.solid;
 
+import org.midlateral.accuracy.ErrorBudget;
+
 /**
  * The half circle round a rim as a row of strips. Their corners stand on the circle at both ends
  * and at the crest, where the finished edge is, and between these a little outside, so that the
@@ -9,16 +11,13 @@ package org.midlateral.solid;
  * @param strips their number, even and at least 6, since every second line stands half a step on
  */
 record RimArc(int strips) {
-  /** A corner stands outside the circle by no more than this (mm). */
-  private static final double OUTSIDE = 0.0145;
-
   /** Width of a strip over the edge length, at most. */
   private static final double WIDEST = 0.5;
 
   /** The arc for a rim. */
   static RimArc of(double radius, double edgeLength) {
     int strips = 2 * (int) Math.ceil(Math.max(3, Math.PI * radius / (WIDEST * edgeLength) / 2));
-    while (radius * (new RimArc(strips).stretch() - 1) > OUTSIDE) {
+    while (radius * (new RimArc(strips).stretch() - 1) > ErrorBudget.CHORD_ROUND_RIM) {
       strips += 2;
     }
     return new RimArc(strips);

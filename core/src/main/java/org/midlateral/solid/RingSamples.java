@@ -4,6 +4,7 @@ import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.piece.Piece;
@@ -13,9 +14,6 @@ import org.midlateral.piece.Piece;
  * even number, every second one meant for a vertex.
  */
 final class RingSamples {
-  /** Sagitta a chord of the finished edge may have (mm). */
-  private static final double SAGITTA = 0.010;
-
   /** The ring is looked at in steps no longer than this (mm). */
   private static final double STEP = 0.3;
 
@@ -90,7 +88,8 @@ final class RingSamples {
       double longer = hole ? 1 + rim / radius : 1;
       double counts = longer * counted / density.spacing(ring[i].y);
       counts = Math.max(counts, bends(frame, i, j, piece.wall()) / Math.sqrt(8 * bend));
-      at[i + 1] = at[i] + Math.max(counts, length[i] / Math.sqrt(8 * SAGITTA * radius));
+      at[i + 1] =
+          at[i] + Math.max(counts, length[i] / Math.sqrt(8 * ErrorBudget.CHORD_ALONG_RIM * radius));
     }
     int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());

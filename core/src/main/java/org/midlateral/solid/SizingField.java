@@ -1,6 +1,7 @@
 package org.midlateral.solid;
 
 import java.util.Arrays;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.piece.Piece;
 
 /**
@@ -10,9 +11,6 @@ import org.midlateral.piece.Piece;
  * does, by narrower steps round the finger at that angle.
  */
 final class SizingField {
-  /** Chord error aimed at with even triangles (mm); the uneven ones are refined. */
-  private static final double SAGITTA = 0.018;
-
   /** Over the pulp the chart, which knows mean radii only, makes true lengths vary. */
   private static final double UNEVEN_PULP = 1.3;
 
@@ -53,7 +51,7 @@ final class SizingField {
    */
   static SizingField of(Piece piece, Chart chart, double edgeLength, double fineness) {
     double asked = edgeLength * fineness;
-    double sagitta = SAGITTA * fineness * fineness;
+    double sagitta = ErrorBudget.CHORD_OF_EVEN_TRIANGLES * fineness * fineness;
     double from = chart.v(piece.outline().proximal());
     double to = chart.v(Math.min(piece.outline().distal(), piece.digit().pulpEnd() - SHORT));
     int rows = (int) Math.ceil((to - from) / STEP) + 1;

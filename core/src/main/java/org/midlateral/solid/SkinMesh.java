@@ -13,23 +13,12 @@ public final class SkinMesh {
   /** Points of a ring: its perimeter falls short of the section's by under 0.02 % . */
   public static final int AROUND = 96;
 
-  private static final double STEP = 0.8;
   private static final int PULP_RINGS = 24;
 
   private final TriangleMesh mesh;
 
   private SkinMesh(TriangleMesh mesh) {
     this.mesh = mesh;
-  }
-
-  /**
-   * The skin from a proximal station to the end of the pulp, as fine as it is measured on.
-   *
-   * @param from station of the flat proximal end (mm)
-   * @param levels stations that get a ring of their own (mm)
-   */
-  public static SkinMesh of(DigitSurface digit, double from, List<Double> levels) {
-    return of(digit, from, levels, AROUND, STEP);
   }
 
   /**

@@ -1,12 +1,11 @@
 package org.midlateral.trough;
 
-import java.util.Locale;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.Lettering;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.Piece;
 
 /** The order's reference, raised on the outside of a piece along the finger. */
@@ -42,20 +41,7 @@ public final class ReferenceLabel {
         return laid(piece, letters, (from + to) / 2);
       }
     }
-    throw new DesignRefused(
-        Finding.refusal(
-            "label-room",
-            "print.label",
-            String.format(
-                Locale.ROOT,
-                "The reference, %d letters long, does not fit on the %s, which has room for %.0f by"
-                    + " %.0f mm; use a shorter reference or print.label: no.",
-                text.length(),
-                piece.name(),
-                to - from,
-                width),
-            text.length(),
-            Double.NaN));
+    throw new DesignRefused(Refusals.labelRoom(piece.name(), text.length(), to - from, width));
   }
 
   /** Lines run distally, read from outside with the finger pointing right, true to size outside. */

@@ -1,11 +1,10 @@
 package org.midlateral.trough;
 
-import java.util.Locale;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
@@ -44,19 +43,7 @@ public final class Trough {
     for (double s = outline.proximal(); s < outline.flankEnd(); s += 0.5) {
       double left = 1 - digit.curvature(s) * (digit.halfDepth(s) + thickness);
       if (left < LEAST_LENGTH) {
-        throw new DesignRefused(
-            Finding.refusal(
-                "bend-folds",
-                "angle.pip-extension-deficit",
-                String.format(
-                    Locale.ROOT,
-                    "Bent this far, the outside of the trough keeps %.0f %% of its length at"
-                        + " station %.0f mm and would fold; at least 25 %% is needed: a smaller"
-                        + " angle.pip-extension-deficit, or a thinner trough.wall or trough.liner.",
-                    100 * left,
-                    s),
-                left,
-                LEAST_LENGTH));
+        throw new DesignRefused(Refusals.bendFolds(s, left, LEAST_LENGTH));
       }
     }
   }

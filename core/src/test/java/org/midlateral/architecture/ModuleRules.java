@@ -37,6 +37,15 @@ import org.junit.jupiter.api.DynamicTest;
 public record ModuleRules(JavaClasses classes, Path sources) {
   private static final int MOST_FILES = 25;
 
+  private static final Set<String> MISTAKES =
+      Set.of(
+          "RuntimeException",
+          "IllegalArgumentException",
+          "IllegalStateException",
+          "ArithmeticException",
+          "NullPointerException",
+          "IndexOutOfBoundsException");
+
   /** Packages of the JDK whose names every reader knows. */
   private static final List<String> JDK_PACKAGES =
       List.of(
@@ -69,6 +78,22 @@ public record ModuleRules(JavaClasses classes, Path sources) {
         DynamicTest.dynamicTest("no package is large", this::noPackageIsLarge),
         DynamicTest.dynamicTest("no name stands for two types", this::noNameStandsForTwo),
         DynamicTest.dynamicTest("no name is one of the JDK's", this::noNameIsTheJdks));
+  }
+
+  /**
+   * Classes that catch what a mistake of the program throws. What may come of an input has
+   * exceptions of its own; so these must be few, and each for a reason.
+   */
+  public Set<String> catchersOfMistakes() {
+    return classes.stream()
+        .flatMap(one -> one.getCodeUnits().stream())
+        .filter(
+            unit ->
+                unit.getTryCatchBlocks().stream()
+                    .flatMap(block -> block.getCaughtThrowables().stream())
+                    .anyMatch(caught -> MISTAKES.contains(caught.getSimpleName())))
+        .map(unit -> topLevel(unit.getOwner()).getSimpleName())
+        .collect(Collectors.toSet());
   }
 
   private void packagesFormNoCycle() {

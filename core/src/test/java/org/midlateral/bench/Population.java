@@ -98,7 +98,9 @@ public final class Population {
               try {
                 product = ProductRecipe.make(read.order(), read.cautions());
               } catch (RuntimeException e) {
-                if (Boolean.getBoolean("population.told")) { e.printStackTrace(System.out); }
+                if (Boolean.getBoolean("population.told")) {
+                  e.printStackTrace(System.out);
+                }
                 String told = design + " " + i + " " + e + " " + finger.entries();
                 count(codes, counts, "defect", true, told);
                 return;
@@ -144,7 +146,8 @@ public final class Population {
     for (Solid solid : product.orthosis().orElseThrow().solids()) {
       String name = design + "-" + finger + "-" + solid.piece().name();
       try (OutputStream out = Files.newOutputStream(folder.resolve(name + ".stl"))) {
-        new StlFile(new NamedSolid(name, solid.mesh(), AffineTransformMatrix3D.identity())).writeTo(out);
+        new StlFile(new NamedSolid(name, solid.mesh(), AffineTransformMatrix3D.identity()))
+            .writeTo(out);
       } catch (IOException e) {
         throw new java.io.UncheckedIOException(e);
       }

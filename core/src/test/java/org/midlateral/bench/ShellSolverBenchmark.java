@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.finite.Constraint;
+import org.midlateral.mechanics.finite.MechanismException;
 import org.midlateral.mechanics.finite.PlainLoads;
 import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellLoad;
@@ -85,7 +86,7 @@ public class ShellSolverBenchmark {
   }
 
   @Benchmark
-  public Vector3D solve() {
+  public Vector3D solve() throws MechanismException {
     return ShellSolver.of(model, held).solve(load).displacement(model.nodeCount() / 2);
   }
 }

@@ -1,19 +1,20 @@
 package org.midlateral.digit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.Drawn;
 import org.midlateral.Fingers;
+import org.midlateral.Seeded;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 
@@ -47,20 +48,30 @@ class TapedDigitTest {
     assertThat(digit.circumference(-15)).isEqualTo(62.0);
   }
 
-  @Provide
-  Arbitrary<double[]> girths() {
-    return Arbitraries.doubles().between(20, 100).array(double[].class).ofSize(6);
-  }
-
-  @Provide
-  Arbitrary<double[]> gaps() {
-    return Arbitraries.doubles().between(0.5, 40).array(double[].class).ofSize(5);
-  }
-
   /** No knots, however uneven, make the girth law overshoot: Fritsch and Carlson (1980). */
-  @Property(tries = 300)
-  void theGirthLawNeverOvershoots(
-      @ForAll("girths") double[] y, @ForAll("gaps") double[] gaps, @ForAll boolean held) {
+  @Seeded(300)
+  void theGirthLawNeverOvershoots(long seed) {
+    Drawn drawn = new Drawn(seed);
+    neverOvershoots(drawn.between(20, 100, 6), drawn.between(0.5, 40, 5), drawn.yes());
+  }
+
+  /** Every girth at a limit of its range, the gaps all at the same one or in turn. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void theGirthLawNeverOvershootsAtTheLimits(boolean held) {
+    for (int girths = 0; girths < 1 << 6; girths++) {
+      for (int gaps : new int[] {0b00000, 0b01010, 0b10101, 0b11111}) {
+        neverOvershoots(limits(girths, 6, 20, 100), limits(gaps, 5, 0.5, 40), held);
+      }
+    }
+  }
+
+  /** The one limit where a bit is 0, the other where it is 1. */
+  private static double[] limits(int bits, int count, double low, double high) {
+    return IntStream.range(0, count).mapToDouble(i -> (bits >> i & 1) == 0 ? low : high).toArray();
+  }
+
+  private static void neverOvershoots(double[] y, double[] gaps, boolean held) {
     double[] x = new double[6];
     for (int i = 1; i < 6; i++) {
       x[i] = x[i - 1] + gaps[i - 1];
@@ -229,6 +240,48 @@ class TapedDigitTest {
       assertThat(digit.circumference(s)).isBetween(37 * (1 - u), last);
       last = digit.circumference(s);
     }
+  }
+
+  /** Readings that no file may have, but that errors drawn for each reading lead to. */
+  @Test
+  void readingsOutOfTheirPlaceAreNoFingers() {
+    assertThat(TapedDigit.isPossible(RING)).isTrue();
+    Measurements shortTip = measured(RING.circumference(), Map.of(), Map.of(Level.TIP, 71.5));
+    Measurements crossed = measured(RING.circumference(), Map.of(), Map.of(Level.TIP, 35.0));
+    Measurements flat = measured(RING.circumference(), Map.of(Level.PIP, 30.0), Map.of());
+    Map<Level, Double> less = new EnumMap<>(RING.circumference());
+    less.put(Level.TIP, -1.0);
+    Measurements nothing = measured(less, Map.of(), Map.of());
+
+    for (Measurements wrong : List.of(shortTip, crossed, flat, nothing)) {
+      assertThat(TapedDigit.isPossible(wrong)).isFalse();
+    }
+    assertThatThrownBy(() -> TapedDigit.of(shortTip))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("tip at station 71.5 mm is out of its place");
+    assertThatThrownBy(() -> TapedDigit.of(flat))
+        .hasMessage("no ellipse is 30.0 mm wide and 66.0 mm round at pip");
+    assertThatThrownBy(() -> TapedDigit.of(nothing)).hasMessage("nothing is -1.0 mm round at tip");
+  }
+
+  private static Measurements measured(
+      Map<Level, Double> around, Map<Level, Double> width, Map<Level, Double> station) {
+    return new Measurements(
+        "drawn",
+        RING.hand(),
+        RING.digit(),
+        RING.unit(),
+        around,
+        width,
+        RING.palmarCreaseToWeb(),
+        RING.webToPip(),
+        RING.pipToDip(),
+        RING.dipToTip(),
+        0,
+        0,
+        2.5,
+        7.5,
+        station);
   }
 
   private static void close(double derivative, double[][] ends, int k, double h) {

@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.midlateral.LongRun;
 import org.midlateral.TwoPieceFile;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.measurement.key.KeyTable;
@@ -24,10 +27,10 @@ import org.midlateral.recipe.product.ProductRecipe;
  * against the fit gap, G5. What is refused names a key of the file and says what to change.
  */
 public class TwoPiecePropertyTest {
-  private static final int WANTED = 1000;
+  private static final int WANTED = LongRun.count(45, 1000);
 
   /** Some four of five are accepted. */
-  private static final int DRAWN = 1320;
+  private static final int DRAWN = LongRun.count(60, 1320);
 
   private static final double EDGE = 2;
 
@@ -35,6 +38,7 @@ public class TwoPiecePropertyTest {
   private final AtomicInteger accepted = new AtomicInteger();
 
   @Test
+  @Tag(LongRun.TAG)
   void thePiecesNeverMeetAndKeepTheirGap() {
     IntStream.range(0, DRAWN).parallel().forEach(this::make);
     System.out.printf(
@@ -47,7 +51,7 @@ public class TwoPiecePropertyTest {
     BoundingVolumeHierarchy shell =
         BoundingVolumeHierarchy.of(made.dorsalShell().orElseThrow().mesh());
     Gap gap = trough.gap(shell);
-    double least = made.order().design().dorsalShell().fitGap() - 0.05;
+    double least = made.order().design().dorsalShell().fitGap() - ErrorBudget.FIT_GAP;
     return trough.intersections(shell, 1).length == 0 && gap.distance() >= least;
   }
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.RandomFile;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
@@ -74,7 +75,7 @@ class ShortCutsTest {
     Conformance found = Conformance.of(flat, BoundingVolumeHierarchy.of(flat.mesh()), 0, List.of());
 
     // Where the vertex was, the next triangles now pass by, at most as far off as it was moved.
-    assertThat(found.chordError()).isBetween(0.0175, off);
+    assertThat(found.chordError()).isBetween(ErrorBudget.CHORD_OF_FACES, off);
     assertThat(found.gap().min()).isFinite();
   }
 

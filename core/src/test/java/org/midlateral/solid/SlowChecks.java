@@ -2,6 +2,7 @@ package org.midlateral.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.ChordError;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.mesh.TriangleMesh;
@@ -19,7 +20,7 @@ public final class SlowChecks {
       faults.add(meetings + " pairs of triangles meet");
     }
     double wall = filed(solid.inner()).gap(filed(solid.outer())).distance();
-    if (wall < Conformance.LEAST_WALL * solid.piece().wall()) {
+    if (wall < ErrorBudget.LEAST_WALL * solid.piece().wall()) {
       faults.add("the wall is " + wall + " mm");
     }
     // Reported too small by the chord error at most, and never too large.

@@ -4,17 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
-import org.midlateral.RoundFinger;
-import org.midlateral.cut.Outline;
-import org.midlateral.digit.TapedDigit;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.mesh.query.MeshAudit;
-import org.midlateral.piece.GapField;
-import org.midlateral.piece.Midline;
-import org.midlateral.piece.Piece;
 
 /**
  * A trough on a round, straight finger, against closed forms. Its ends cost something that no plain
@@ -22,15 +14,11 @@ import org.midlateral.piece.Piece;
  * section times the length.
  */
 class StraightTroughTest {
-  private static final double RADIUS = 9;
-  private static final double CLEARANCE = 0.4;
-  private static final double WALL = 1.6;
-
   /**
    * The section: half an annulus whose two ends are half-round and touch the mid-lateral plane. The
    * rim's centre stands at the angle pi/2 - atan(r / R) for its radius r and the mid radius R.
    */
-  private static final double SECTION = section(RADIUS + CLEARANCE + WALL / 2, WALL);
+  private static final double SECTION = section(StraightTrough.MIDDLE, StraightTrough.WALL);
 
   private static double section(double mid, double wall) {
     double angle = Math.PI / 2 - Math.atan(wall / 2 / mid);
@@ -53,12 +41,13 @@ class StraightTroughTest {
   @Test
   void wallAndGapAreWhatWasAskedFor() throws Exception {
     Solid solid = solid(40, 0.8);
-    Conformance found = Conformance.of(solid, solid.hierarchy(), CLEARANCE, java.util.List.of());
+    Conformance found =
+        Conformance.of(solid, solid.hierarchy(), StraightTrough.CLEARANCE, java.util.List.of());
 
-    assertThat(found.minWall()).isCloseTo(WALL, within(0.02));
-    assertThat(found.minWall()).isGreaterThan(0.97 * WALL);
-    assertThat(found.gap().mean()).isCloseTo(CLEARANCE, within(0.02));
-    assertThat(found.gapShort()).isLessThan(0.02);
+    assertThat(found.minWall()).isCloseTo(StraightTrough.WALL, within(ErrorBudget.CHORD));
+    assertThat(found.minWall()).isGreaterThan(ErrorBudget.LEAST_WALL * StraightTrough.WALL);
+    assertThat(found.gap().mean()).isCloseTo(StraightTrough.CLEARANCE, within(0.02));
+    assertThat(found.gapShort()).isLessThan(ErrorBudget.CLEARANCE);
     assertThat(found.trimError().orElseThrow()).isLessThan(1e-3);
   }
 
@@ -72,28 +61,6 @@ class StraightTroughTest {
   }
 
   private static Solid solid(double length, double edge) throws Exception {
-    double flank = Math.PI * RADIUS / 2;
-    Polygon sheet =
-        new GeometryFactory()
-            .createPolygon(
-                new Coordinate[] {
-                  new Coordinate(3 - flank, 8),
-                  new Coordinate(flank - 3, 8),
-                  new Coordinate(flank - 3, 2 + length),
-                  new Coordinate(3 - flank, 2 + length),
-                  new Coordinate(3 - flank, 8)
-                });
-    // Corners of 3 mm radius; counter-clockwise.
-    Polygon rounded = (Polygon) sheet.buffer(3, 32);
-    Polygon turned = (Polygon) rounded.norm().reverse();
-    return SolidMesher.mesh(
-        new Piece(
-            "trough",
-            TapedDigit.of(RoundFinger.of(RADIUS)),
-            new Outline(turned, 0.5, 5, 8, 2 + length, 5 + length),
-            Midline.VOLAR,
-            GapField.uniform(CLEARANCE),
-            WALL),
-        edge);
+    return SolidMesher.mesh(StraightTrough.of(length), edge);
   }
 }

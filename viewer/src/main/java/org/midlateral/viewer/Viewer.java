@@ -8,9 +8,13 @@ import java.awt.event.WindowEvent;
 import java.io.PrintStream;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
+import org.midlateral.document.Defect;
+import org.midlateral.measurement.Order;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.RendererFailure;
 import org.midlateral.viewer.window.MainWindow;
@@ -56,7 +60,10 @@ public final class Viewer {
       err.println("midlateral: the viewer needs a display, and there is none here");
       return MACHINE;
     }
-    Thread.setDefaultUncaughtExceptionHandler((thread, e) -> defect(e, err));
+    AtomicReference<MainWindow> window = new AtomicReference<>();
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, e) ->
+            defect(e, Optional.ofNullable(window.get()).flatMap(MainWindow::order), err));
     try {
       // Before the renderer looks for it, which would not know what to say.
       GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
@@ -67,30 +74,29 @@ public final class Viewer {
     try (OffscreenRenderer renderer = OffscreenRenderer.open()) {
       // A process that is told to end must not tear the display down under the drawing thread.
       Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
-      return show(renderer, file, err);
+      return show(renderer, file, window, err);
     } catch (RendererFailure failure) {
       err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
       return MACHINE;
     }
   }
 
-  /** No trace reaches a user: what failed and where, in a line. */
-  private static void defect(Throwable e, PrintStream err) {
-    StackTraceElement[] trace = e.getStackTrace();
-    String where = trace.length == 0 ? "" : " at " + trace[0];
-    err.println(
-        "midlateral: a defect of this program, please report it: "
-            + e.getClass().getSimpleName()
-            + where);
+  /** No trace reaches a user: what failed and where, in a line, and a file with the rest. */
+  static void defect(Throwable e, Optional<Order> shown, PrintStream err) {
+    Defect defect = new Defect(e, List.of("midlateral view"), shown.stream().toList());
+    String request = Defect.request(defect.write(Optional.empty()));
+    err.println("midlateral: a defect of this program, " + request + ": " + defect.inShort());
   }
 
-  private static int show(OffscreenRenderer renderer, Path file, PrintStream err) {
+  private static int show(
+      OffscreenRenderer renderer, Path file, AtomicReference<MainWindow> opened, PrintStream err) {
     CountDownLatch closed = new CountDownLatch(1);
     AtomicReference<String> trouble = new AtomicReference<>();
     try {
       SwingUtilities.invokeAndWait(
           () -> {
             MainWindow window = MainWindow.open(renderer);
+            opened.set(window);
             if (file != null) {
               window.open(file).ifPresent(trouble::set);
             }

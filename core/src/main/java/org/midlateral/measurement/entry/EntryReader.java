@@ -39,7 +39,7 @@ public final class EntryReader {
   private final List<InputError> errors = new ArrayList<>();
 
   /** Stops the reading; what was read before stays. */
-  private static final class Stop extends RuntimeException {
+  private static final class Stop extends Exception {
     private static final long serialVersionUID = 1;
 
     Stop() {
@@ -117,7 +117,7 @@ public final class EntryReader {
     return at < 0 ? 0 : 1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count();
   }
 
-  private void documents() {
+  private void documents() throws Stop {
     int documents = 0;
     while (events.hasNext()) {
       Event event = events.next();
@@ -143,7 +143,7 @@ public final class EntryReader {
   }
 
   /** Reads a value; a section or list stands in the line of its key. */
-  private void node(String path, Event event, int depth, int keyLine) {
+  private void node(String path, Event event, int depth, int keyLine) throws Stop {
     if (entries.size() >= MOST_ENTRIES) {
       fatal(event, path, "", "", "there are too many values; allowed: at most " + MOST_ENTRIES);
     }
@@ -171,7 +171,8 @@ public final class EntryReader {
             new Place(file, line(event))));
   }
 
-  private void sequence(String path, CollectionStartEvent start, int depth, int keyLine) {
+  private void sequence(String path, CollectionStartEvent start, int depth, int keyLine)
+      throws Stop {
     refuseProperties(path, start, start.getTag().isPresent());
     int at = entries.size();
     int items = 0;
@@ -185,7 +186,8 @@ public final class EntryReader {
         at, new Entry(path, NodeShape.SEQUENCE, "", false, items, new Place(file, keyLine)));
   }
 
-  private void mapping(String path, CollectionStartEvent start, int depth, int keyLine) {
+  private void mapping(String path, CollectionStartEvent start, int depth, int keyLine)
+      throws Stop {
     refuseProperties(path, start, start.getTag().isPresent());
     entries.add(new Entry(path, NodeShape.MAPPING, "", false, 0, new Place(file, keyLine)));
     Event event = events.next();
@@ -201,7 +203,7 @@ public final class EntryReader {
     }
   }
 
-  private void member(String path, ScalarEvent name, int depth) {
+  private void member(String path, ScalarEvent name, int depth) throws Stop {
     String word = name.getValue();
     String child = path.isEmpty() ? Shown.shown(word) : path + "." + Shown.shown(word);
     if (word.isEmpty() || word.contains(".") || word.contains("[")) {
@@ -246,13 +248,14 @@ public final class EntryReader {
     }
   }
 
-  private void stopWhereTooMany(Event event) {
+  private void stopWhereTooMany(Event event) throws Stop {
     if (errors.size() >= MOST_ERRORS) {
       fatal(event, "", "", "", "there are more errors; they show once these are mended");
     }
   }
 
-  private void fatal(Event event, String key, String value, String allowed, String text) {
+  private void fatal(Event event, String key, String value, String allowed, String text)
+      throws Stop {
     add(line(event), key, value, allowed, text);
     throw new Stop();
   }

@@ -19,17 +19,24 @@ final class FactoredFront {
   /** What is left over for the patch around this one; dropped once handed on. */
   private double[][] remainder;
 
+  /** A node of its own that can move without strain, or {@link #HELD}. */
+  private final int loose;
+
+  private static final int HELD = -1;
+
   private FactoredFront(
       Front part,
       FactoredFront left,
       FactoredFront right,
       double[][] columns,
-      double[][] remainder) {
+      double[][] remainder,
+      int loose) {
     this.part = part;
     this.left = left;
     this.right = right;
     this.columns = columns;
     this.remainder = remainder;
+    this.loose = loose;
   }
 
   /**
@@ -42,8 +49,13 @@ final class FactoredFront {
    * @throws MechanismException if a part can move without strain
    */
   static FactoredFront of(
-      Front part, Connectivity connections, double[] stiffness, double[] diagonal) {
-    return new Task(part, connections, stiffness, diagonal).invoke();
+      Front part, Connectivity connections, double[] stiffness, double[] diagonal)
+      throws MechanismException {
+    FactoredFront whole = new Task(part, connections, stiffness, diagonal).invoke();
+    if (whole.loose != HELD) {
+      throw new MechanismException(whole.loose);
+    }
+    return whole;
   }
 
   /**
@@ -115,6 +127,7 @@ final class FactoredFront {
       this.diagonal = diagonal;
     }
 
+    /** The factor; of a patch that is not held, the one that tells where. */
     @Override
     protected FactoredFront compute() {
       FactoredFront left = null;
@@ -124,6 +137,9 @@ final class FactoredFront {
         other.fork();
         left = new Task(part.left(), connections, stiffness, diagonal).compute();
         right = other.join();
+        if (left.loose != HELD || right.loose != HELD) {
+          return left.loose != HELD ? left : right;
+        }
       }
       double[][] matrix = new double[part.size()][part.size()];
       if (part.smallest()) {
@@ -132,20 +148,19 @@ final class FactoredFront {
         left.handOn(matrix, part.leftPlaces());
         right.handOn(matrix, part.rightPlaces());
       }
-      eliminate(matrix);
+      int loose = eliminate(matrix);
       double[][] columns = Arrays.copyOf(matrix, part.own());
-      return new FactoredFront(part, left, right, columns, matrix);
+      return new FactoredFront(part, left, right, columns, matrix, loose);
     }
 
-    private void eliminate(double[][] matrix) {
+    /** Eliminates its own unknowns; gives a node that is not held, or {@link #HELD}. */
+    private int eliminate(double[][] matrix) {
       double[] least = new double[part.own()];
       for (int i = 0; i < least.length; i++) {
         least[i] = ROUNDING * diagonal[part.freedoms()[i]];
       }
       int failed = DenseCholesky.eliminate(matrix, part.own(), least);
-      if (failed >= 0) {
-        throw new MechanismException(part.freedoms()[failed] / DegreeOfFreedom.COUNT);
-      }
+      return failed < 0 ? HELD : part.freedoms()[failed] / DegreeOfFreedom.COUNT;
     }
 
     private void addTriangles(double[][] matrix) {

@@ -36,7 +36,7 @@ final class MechanismCheck {
   /**
    * @throws MechanismException if a piece can move without strain
    */
-  static void check(ShellModel model, List<Constraint> constraints) {
+  static void check(ShellModel model, List<Constraint> constraints) throws MechanismException {
     MechanismCheck footing = new MechanismCheck(model);
     for (int i = 0; i < model.nodeCount(); i++) {
       if (footing.piece[i] == i && !footing.holds(i, constraints)) {

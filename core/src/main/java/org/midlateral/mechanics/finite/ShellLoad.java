@@ -3,6 +3,7 @@ package org.midlateral.mechanics.finite;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.NotComputable;
 
 /** Forces (N) and moments (N·mm) on the nodes of a shell. Immutable; loads add up. */
 public final class ShellLoad {
@@ -25,10 +26,11 @@ public final class ShellLoad {
    *     wall; -0.5 is the back face, 0.5 the front. Its moment about the mid-surface is taken
    *     along.
    * @param total the sum of the forces (N)
-   * @throws IllegalArgumentException if there is no part
+   * @throws NotComputable if there is no part
    */
   public static ShellLoad onParts(
-      ShellModel model, List<ClippedTriangle> parts, double height, Vector3D total) {
+      ShellModel model, List<ClippedTriangle> parts, double height, Vector3D total)
+      throws NotComputable {
     ShellLoad load = none(model);
     double area = 0;
     for (ClippedTriangle part : parts) {
@@ -37,7 +39,7 @@ public final class ShellLoad {
       }
     }
     if (!(area > 0)) {
-      throw new IllegalArgumentException("no surface to put the load on");
+      throw new NotComputable("no surface to put the load on");
     }
     for (ClippedTriangle part : parts) {
       int t = part.triangle();

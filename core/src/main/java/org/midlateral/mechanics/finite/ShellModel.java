@@ -2,7 +2,9 @@ package org.midlateral.mechanics.finite;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.element.Facet;
 import org.midlateral.mechanics.element.Isotropic;
 
@@ -21,22 +23,36 @@ public final class ShellModel {
   /** By node; null for one with freedoms of its own. */
   private final Tie[] ties;
 
-  /**
-   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
-   * @param corners nodes of each triangle, m by 3, row-major
-   * @param thickness wall at each node, n values (mm), above 0
-   * @param material of the whole piece
-   * @throws IllegalArgumentException if the arrays do not fit together, a wall is not positive, a
-   *     triangle is degenerate or a node belongs to none
-   */
-  public ShellModel(double[] xyz, int[] corners, double[] thickness, Isotropic material) {
+  private ShellModel(double[] xyz, int[] corners, double[] thickness, Isotropic material) {
     this.xyz = xyz.clone();
     this.corners = corners.clone();
     this.thickness = thickness.clone();
     this.material = material;
     this.ties = new Tie[thickness.length];
-    checkNodes();
-    checkTriangles();
+    checkSizes();
+    checkCorners();
+  }
+
+  /**
+   * A shell.
+   *
+   * @param xyz nodes on the mid-surface, n by 3, row-major (mm)
+   * @param corners nodes of each triangle, m by 3, row-major
+   * @param thickness wall at each node, n values (mm)
+   * @param material of the whole piece
+   * @throws IllegalArgumentException if the arrays do not fit together, or a node belongs to no
+   *     triangle
+   * @throws NotComputable if a place is not finite, a wall is not positive or a triangle is
+   *     degenerate
+   */
+  public static ShellModel of(double[] xyz, int[] corners, double[] thickness, Isotropic material)
+      throws NotComputable {
+    ShellModel model = new ShellModel(xyz, corners, thickness, material);
+    Optional<String> fault = model.fault();
+    if (fault.isPresent()) {
+      throw new NotComputable(fault.get());
+    }
+    return model;
   }
 
   private ShellModel(ShellModel bare, List<Tie> ties) {
@@ -147,7 +163,7 @@ public final class ShellModel {
     return xyz[3 * node + axis];
   }
 
-  private void checkNodes() {
+  private void checkSizes() {
     if (xyz.length != 3 * thickness.length || corners.length % 3 != 0 || corners.length == 0) {
       throw new IllegalArgumentException(
           "need three coordinates and one thickness a node, and three corners a triangle; got "
@@ -158,15 +174,9 @@ public final class ShellModel {
                   thickness.length,
                   corners.length));
     }
-    for (int i = 0; i < thickness.length; i++) {
-      if (!(thickness[i] > 0) || !node(i).isFinite()) {
-        throw new IllegalArgumentException(
-            "node " + i + ": place must be finite and thickness above 0, not " + thickness[i]);
-      }
-    }
   }
 
-  private void checkTriangles() {
+  private void checkCorners() {
     boolean[] used = new boolean[nodeCount()];
     for (int c : corners) {
       if (c < 0 || c >= used.length) {
@@ -179,13 +189,24 @@ public final class ShellModel {
         throw new IllegalArgumentException("node " + i + " belongs to no triangle");
       }
     }
+  }
+
+  /** The first node or triangle that makes no surface, if there is one. */
+  private Optional<String> fault() {
+    for (int i = 0; i < thickness.length; i++) {
+      if (!(thickness[i] > 0) || !node(i).isFinite()) {
+        return Optional.of(
+            "node " + i + ": place must be finite and thickness above 0, not " + thickness[i]);
+      }
+    }
     for (int t = 0; t < triangleCount(); t++) {
       Vector3D a = node(corner(t, 0));
       double longest = Math.max(a.distance(node(corner(t, 1))), a.distance(node(corner(t, 2))));
       if (!(area(t) > 1e-9 * longest * longest)) {
-        throw new IllegalArgumentException("triangle " + t + " has no area");
+        return Optional.of("triangle " + t + " has no area");
       }
     }
+    return Optional.empty();
   }
 
   /**

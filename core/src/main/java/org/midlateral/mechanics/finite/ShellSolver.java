@@ -23,7 +23,7 @@ public final class ShellSolver {
   private final double[] prescribedForces;
   private final FactoredFront factor;
 
-  private ShellSolver(ShellModel model, List<Constraint> constraints) {
+  private ShellSolver(ShellModel model, List<Constraint> constraints) throws MechanismException {
     this.model = model;
     this.constraints = List.copyOf(constraints);
     bends = new MeshCurvature(model);
@@ -52,7 +52,8 @@ public final class ShellSolver {
    * @throws IllegalArgumentException if a constraint names no node of the model or a freedom twice
    * @throws MechanismException if the shell is not held
    */
-  public static ShellSolver of(ShellModel model, List<Constraint> constraints) {
+  public static ShellSolver of(ShellModel model, List<Constraint> constraints)
+      throws MechanismException {
     return new ShellSolver(model, constraints);
   }
 

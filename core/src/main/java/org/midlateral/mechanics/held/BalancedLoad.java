@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.ClippedTriangle;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.WallFace;
@@ -37,7 +38,12 @@ final class BalancedLoad {
   private final FingerShell shell;
   private final HeldJoint joint;
 
-  BalancedLoad(FingerShell shell, HeldJoint joint) {
+  /**
+   * Balances.
+   *
+   * @throws NotComputable where a zone lies off the pieces, or the zones cannot balance each other
+   */
+  BalancedLoad(FingerShell shell, HeldJoint joint) throws NotComputable {
     this.shell = shell;
     this.joint = joint;
     proximalFloor = parts(shell, 0, joint.proximal(), FLOOR);
@@ -65,7 +71,7 @@ final class BalancedLoad {
     return ShellLayer.dorsal(shell.digit(), zone.middle()).negate();
   }
 
-  ShellLoad load() {
+  ShellLoad load() throws NotComputable {
     return floor(proximalFloor, proximal)
         .plus(floor(distalFloor, distal))
         .plus(pull(0, closure[0]))
@@ -82,18 +88,18 @@ final class BalancedLoad {
     return RimSegment.of(shell, joint.closure(), 2 * side - 1);
   }
 
-  private ShellLoad floor(List<ClippedTriangle> parts, Vector3D total) {
+  private ShellLoad floor(List<ClippedTriangle> parts, Vector3D total) throws NotComputable {
     return ShellLoad.onParts(shell.model(), parts, WallFace.BACK.height, total);
   }
 
-  private ShellLoad pull(int side, Vector3D total) {
+  private ShellLoad pull(int side, Vector3D total) throws NotComputable {
     return shell.closed()
         ? ShellLoad.onParts(shell.model(), roof(side), WallFace.BACK.height, total)
         : RimSegment.load(shell.model(), rim(side), total);
   }
 
   /** How much of each load balances one that is given; no load has a part along y. */
-  private double[] balance(ShellLoad given, List<ShellLoad> loads) {
+  private double[] balance(ShellLoad given, List<ShellLoad> loads) throws NotComputable {
     DMatrixRMaj matrix = new DMatrixRMaj(5, 5);
     DMatrixRMaj right = new DMatrixRMaj(5, 1);
     double[] target = resultant(given);
@@ -105,7 +111,7 @@ final class BalancedLoad {
     }
     DMatrixRMaj share = new DMatrixRMaj(5, 1);
     if (!CommonOps_DDRM.solve(matrix, right, share)) {
-      throw new IllegalArgumentException("the contact zones cannot balance each other");
+      throw new NotComputable("the contact zones cannot balance each other");
     }
     return share.data;
   }

@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.SurfacePoint;
@@ -45,7 +46,8 @@ public final class FingerShell {
   /** A node on the common edge lies no farther outside than this share of a triangle's height. */
   private static final double ON_EDGE = 0.2;
 
-  private FingerShell(List<ShellLayer> layers, boolean edgeToEdge, Isotropic material) {
+  private FingerShell(List<ShellLayer> layers, boolean edgeToEdge, Isotropic material)
+      throws NotComputable {
     this.layers = List.copyOf(layers);
     maps = layers.stream().map(LayerLocator::new).toList();
     double[] xyz = {};
@@ -61,7 +63,7 @@ public final class FingerShell {
       }
       corners = all;
     }
-    ShellModel loose = new ShellModel(xyz, corners, wall, material);
+    ShellModel loose = ShellModel.of(xyz, corners, wall, material);
     model =
         layers.size() == 1
             ? loose
@@ -72,8 +74,10 @@ public final class FingerShell {
    * The trough alone, on a mesh of about one wall made for the purpose.
    *
    * @throws DesignRefused where the surface folds at an edge
+   * @throws NotComputable where the middle of the wall folds
    */
-  public static FingerShell trough(Piece trough, Isotropic material) throws DesignRefused {
+  public static FingerShell trough(Piece trough, Isotropic material)
+      throws DesignRefused, NotComputable {
     return of(coarse(trough), material);
   }
 
@@ -81,9 +85,10 @@ public final class FingerShell {
    * The trough and its dorsal shell, bonded, on meshes of about one wall.
    *
    * @throws DesignRefused where a surface folds at an edge
+   * @throws NotComputable where the middle of a wall folds
    */
   public static FingerShell bonded(Piece trough, Piece dorsal, Isotropic material)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     return bonded(coarse(trough), coarse(dorsal), material);
   }
 
@@ -91,20 +96,30 @@ public final class FingerShell {
    * The trough and the dorsal piece that closes it edge to edge, on meshes of about one wall.
    *
    * @throws DesignRefused where a surface folds at an edge
+   * @throws NotComputable where the middle of a wall folds
    */
   public static FingerShell closed(Piece trough, Piece rest, Isotropic material)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     return new FingerShell(
         List.of(new ShellLayer(coarse(trough)), new ShellLayer(coarse(rest))), true, material);
   }
 
-  /** The trough alone, on the mesh it has. */
-  public static FingerShell of(Solid trough, Isotropic material) {
+  /**
+   * The trough alone, on the mesh it has.
+   *
+   * @throws NotComputable where the middle of the wall folds
+   */
+  public static FingerShell of(Solid trough, Isotropic material) throws NotComputable {
     return new FingerShell(List.of(new ShellLayer(trough)), false, material);
   }
 
-  /** The trough and its dorsal shell, bonded, on the meshes they have. */
-  public static FingerShell bonded(Solid trough, Solid dorsal, Isotropic material) {
+  /**
+   * The trough and its dorsal shell, bonded, on the meshes they have.
+   *
+   * @throws NotComputable where the middle of a wall folds
+   */
+  public static FingerShell bonded(Solid trough, Solid dorsal, Isotropic material)
+      throws NotComputable {
     return new FingerShell(
         List.of(new ShellLayer(trough), new ShellLayer(dorsal)), false, material);
   }

@@ -3,6 +3,7 @@ package org.midlateral.mechanics.held;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellResult;
@@ -23,7 +24,7 @@ public final class HeldShell {
   private final ShellResult result;
   private final StrainField strains;
 
-  private HeldShell(FingerShell shell, HeldJoint joint) {
+  private HeldShell(FingerShell shell, HeldJoint joint) throws NotComputable {
     this.shell = shell;
     this.joint = joint;
     load = new BalancedLoad(shell, joint);
@@ -35,9 +36,9 @@ public final class HeldShell {
   /**
    * Solves.
    *
-   * @throws IllegalArgumentException where a zone lies off the trough
+   * @throws NotComputable where a zone lies off the trough, or a piece is not held
    */
-  public static HeldShell solve(FingerShell shell, HeldJoint joint) {
+  public static HeldShell solve(FingerShell shell, HeldJoint joint) throws NotComputable {
     return new HeldShell(shell, joint);
   }
 

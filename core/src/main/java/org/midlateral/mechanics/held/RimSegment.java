@@ -3,6 +3,7 @@ package org.midlateral.mechanics.held;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
 
@@ -46,14 +47,19 @@ record RimSegment(int a, int b, int crestA, int crestB, double from, double to) 
     return (to - from) * model.node(crestA).distance(model.node(crestB));
   }
 
-  /** An even traction round the rims of some parts (N in all). */
-  static ShellLoad load(ShellModel model, List<RimSegment> parts, Vector3D total) {
+  /**
+   * An even traction round the rims of some parts (N in all).
+   *
+   * @throws NotComputable if there is no part
+   */
+  static ShellLoad load(ShellModel model, List<RimSegment> parts, Vector3D total)
+      throws NotComputable {
     double length = 0;
     for (RimSegment part : parts) {
       length += part.length(model);
     }
     if (!(length > 0)) {
-      throw new IllegalArgumentException("no rim to put the load on");
+      throw new NotComputable("no rim to put the load on");
     }
     ShellLoad load = ShellLoad.none(model);
     for (RimSegment part : parts) {

@@ -53,10 +53,12 @@ public final class BoundingVolumeHierarchy {
   }
 
   private LeafClusters clusters() {
-    if (clusters == null) {
-      clusters = new LeafClusters(tree);
+    LeafClusters made = clusters;
+    if (made == null) {
+      made = new LeafClusters(tree);
+      clusters = made;
     }
-    return clusters;
+    return made;
   }
 
   /** The mesh as it stands here. */

@@ -6,10 +6,12 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
@@ -34,6 +36,9 @@ record MadeFrom(String tool, String input, boolean ok, String text, Map<String, 
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
   MadeFrom {
+    Objects.requireNonNull(tool);
+    Objects.requireNonNull(input);
+    Objects.requireNonNull(text);
     files = Collections.unmodifiableMap(new TreeMap<>(files));
   }
 
@@ -45,13 +50,17 @@ record MadeFrom(String tool, String input, boolean ok, String text, Map<String, 
         return Optional.empty();
       }
       MadeFrom read = JSON.readValue(file.toFile(), MadeFrom.class);
+      if (read == null) {
+        return Optional.empty();
+      }
       for (Map.Entry<String, Long> entry : read.files.entrySet()) {
-        if (Files.size(folder.resolve(entry.getKey())) != entry.getValue()) {
+        Long size = Files.size(folder.resolve(entry.getKey()));
+        if (!size.equals(entry.getValue())) {
           return Optional.empty();
         }
       }
       return Optional.of(read);
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | InvalidPathException e) {
       // Damaged, or a file is missing: the order is made again.
       return Optional.empty();
     }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.midlateral.document.Content;
+import org.midlateral.document.Defect;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
@@ -44,11 +46,22 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
         throw e;
       }
       return outcome(OrderState.UNWRITTEN, e.getMessage());
-    } catch (RuntimeException e) {
-      StackTraceElement[] trace = e.getStackTrace();
-      String where = trace.length == 0 ? "" : " at " + trace[0];
-      return outcome(OrderState.DEFECT, "a defect: " + e.getClass().getSimpleName() + where);
+    } catch (RuntimeException | StackOverflowError e) {
+      return defect(e);
     }
+  }
+
+  /** The rest of the batch goes on; what is needed to mend it lies in the order's folder. */
+  private Outcome defect(Throwable e) {
+    List<String> command = new ArrayList<>(List.of("midlateral batch"));
+    settings.formatKeys().forEach(format -> command.add("--format " + format));
+    Defect defect = new Defect(e, command, List.of(read.order()));
+    String request = Defect.request(defect.write(Optional.of(home())));
+    return outcome(OrderState.DEFECT, "a defect, " + request + ": " + defect.inShort());
+  }
+
+  private Path home() {
+    return settings.folder().resolve(folder);
   }
 
   /** Whether no other order could be written either. */
@@ -62,7 +75,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
   }
 
   private Outcome run() {
-    Path home = settings.folder().resolve(folder);
+    Path home = home();
     String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
     Optional<MadeFrom> before = MadeFrom.in(home);
     if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
@@ -89,6 +102,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     WholeFile.makeFolder(home);
     try {
       Files.deleteIfExists(home.resolve(MadeFrom.FILE));
+      Files.deleteIfExists(home.resolve(Defect.FILE));
       for (Path former : FormerParts.in(home, files.keySet())) {
         Files.deleteIfExists(former);
       }

@@ -3,6 +3,7 @@ package org.midlateral.recipe.batch;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -153,7 +154,7 @@ final class TableOrders implements OrderSource {
     try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
       List<CSVRecord> records = parser.getRecords();
       return records.size() == 1 ? records.get(0).toList() : null;
-    } catch (java.io.UncheckedIOException | IllegalStateException e) {
+    } catch (UncheckedIOException e) {
       return null;
     }
   }

@@ -17,6 +17,7 @@ import org.midlateral.document.bench.SheetFigures.Draws;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
@@ -108,7 +109,7 @@ public record Documents(
   private static Optional<Bands> bands(Order order) {
     try {
       return Optional.of(Bands.sample(order, SAMPLES, SEED, TAPE_ERROR));
-    } catch (DesignRefused e) {
+    } catch (DesignRefused | NotComputable e) {
       return Optional.empty();
     }
   }

@@ -1,5 +1,6 @@
 package org.midlateral.recipe.product;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.measurement.Finding;
@@ -37,5 +38,17 @@ public record Product(
   /** Whether it may be written. */
   public boolean ok() {
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+
+  /** The same product with its documents, and with what they found. */
+  Product withDocuments(Documents drawn) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.addAll(drawn.findings());
+    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
+  }
+
+  /** The same product with what more has taken time. */
+  Product withTiming(Report.Timing other) {
+    return new Product(order, orthosis, inspection, print, documents, findings, other);
   }
 }

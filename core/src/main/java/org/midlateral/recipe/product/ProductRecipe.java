@@ -135,15 +135,6 @@ public final class ProductRecipe {
     long start = System.nanoTime();
     Documents drawn = Documents.of(product.orthosis().orElseThrow());
     Report.Timing with = product.timing().withDocuments((System.nanoTime() - start) / 1e6);
-    List<Finding> all = new ArrayList<>(product.findings());
-    all.addAll(drawn.findings());
-    return new Product(
-        product.order(),
-        product.orthosis(),
-        product.inspection(),
-        product.print(),
-        Optional.of(drawn),
-        all,
-        with);
+    return product.withDocuments(drawn).withTiming(with);
   }
 }

@@ -2,14 +2,17 @@ package org.midlateral.recipe.rigidity;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
+import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.recipe.Interruption;
@@ -60,10 +63,11 @@ public record Bands(
    *
    * @param samples at least 1
    * @param tapeError standard deviation of each reading (mm)
-   * @throws DesignRefused where the nominal order, or every sample of it, cannot be made
+   * @throws DesignRefused where the nominal order cannot be made
+   * @throws NotComputable where no sample of it can be made
    */
   public static Bands sample(Order order, int samples, long seed, double tapeError)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
     double moment =
         Supports.worn(order.design().support(), nominal.digit(), nominal.trough().piece().outline())
@@ -83,8 +87,13 @@ public record Bands(
             .filter(Objects::nonNull)
             .toList();
     if (made.isEmpty()) {
-      ComparedTrough.trough(loaded);
-      throw new IllegalStateException("no sample could be made and the nominal order could");
+      throw new NotComputable(
+          String.format(
+              Locale.ROOT,
+              "of %d sets of readings drawn with an error of %.1f mm none is of a finger that the"
+                  + " design can be made on",
+              samples,
+              tapeError));
     }
     return new Bands(
         samples,
@@ -101,13 +110,16 @@ public record Bands(
 
   /** One sample, or null where it cannot be made. */
   private static Sample one(Orthosis nominal, Order loaded, Measurements drawn) {
+    if (!TapedDigit.isPossible(drawn)) {
+      return null;
+    }
     try {
       ComparedTrough made = ComparedTrough.trough(loaded.withMeasurements(drawn));
       double clearance =
           FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit())
               - nominal.order().design().trough().liner();
       return new Sample(clearance, made);
-    } catch (DesignRefused | IllegalArgumentException e) {
+    } catch (DesignRefused e) {
       return null;
     }
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
@@ -110,14 +111,14 @@ public record HeldPieces(
 
   /** Meshes a shell. */
   private interface Meshing {
-    FingerShell mesh() throws DesignRefused;
+    FingerShell mesh() throws DesignRefused, NotComputable;
   }
 
   private static Optional<HeldShell> solved(
       Meshing meshing, ThreePoint support, String which, List<Finding> findings) {
     try {
       return Optional.of(HeldShell.solve(meshing.mesh(), HeldJoint.of(support)));
-    } catch (DesignRefused | IllegalArgumentException e) {
+    } catch (DesignRefused | NotComputable e) {
       findings.add(
           Finding.note(
               "finite-elements",

@@ -3,14 +3,14 @@ package org.midlateral.measurement.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.Drawn;
+import org.midlateral.Seeded;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
@@ -18,6 +18,8 @@ import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.ValueKind;
 
 class OrderTextTest {
+  /** More than there are keys. */
+  private static final int DRAWS = 120;
 
   @ParameterizedTest
   @EnumSource(LengthUnit.class)
@@ -47,17 +49,31 @@ class OrderTextTest {
   }
 
   /** Any values within the ranges come back as they were, to the last bit. */
-  @Property(tries = 150)
-  void comesBackEqual(
-      @ForAll @Size(120) List<@DoubleRange(min = 0, max = 1) Double> draws,
-      @ForAll LengthUnit unit) {
+  @Seeded(150)
+  void comesBackEqual(long seed) {
+    Drawn drawn = new Drawn(seed);
+    comesBackEqual(drawn.between(0, 1, DRAWS), drawn.pick(List.of(LengthUnit.values())));
+  }
+
+  /** Every value at the same limit of its range, or half-way. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-9, 0.01, 0.5, 0.99, 1})
+  void limitsComeBackEqual(double at) {
+    double[] draws = new double[DRAWS];
+    Arrays.fill(draws, at);
+    for (LengthUnit unit : LengthUnit.values()) {
+      comesBackEqual(draws, unit);
+    }
+  }
+
+  private static void comesBackEqual(double[] draws, LengthUnit unit) {
     List<String> overrides = new ArrayList<>();
     int draw = 0;
     for (InputKey key : KeyTable.standard().keys()) {
       if (key.isOfItem() || key.path().startsWith("station") || key.path().startsWith("width")) {
         continue;
       }
-      double at = draws.get(draw++);
+      double at = draws[draw++];
       if (!key.choices().isEmpty() && !key.path().equals("unit")) {
         overrides.add(
             key.path() + "=" + key.choices().get((int) (at * 0.999 * key.choices().size())));
@@ -70,7 +86,7 @@ class OrderTextTest {
       }
     }
     overrides.add(
-        "relief.bubbles=[{station: " + draws.get(0) * 40 + " mm, girth: -3 mm, height: 1 mm}]");
+        "relief.bubbles=[{station: " + draws[0] * 40 + " mm, girth: -3 mm, height: 1 mm}]");
     Orders.Result drawn = Orders.parse(Template.text(unit), "t.yaml", overrides);
     if (!drawn.ok()) {
       // Only values that do not fit each other can be refused here.

@@ -1,6 +1,5 @@
 package org.midlateral.mechanics.finite;
 
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.element.Isotropic;
@@ -16,7 +15,12 @@ import org.midlateral.mechanics.element.Isotropic;
  * @param computed the displacement on a mesh
  */
 record PublishedCase(
-    String name, String source, double published, int[] meshes, IntToDoubleFunction computed) {
+    String name, String source, double published, int[] meshes, Computed computed) {
+
+  /** A displacement computed on a mesh. */
+  interface Computed {
+    double on(int fineness) throws MechanismException;
+  }
 
   private static final Vector3D DOWN = Vector3D.of(0, 0, -1);
   private static final double QUARTER_TURN = Math.PI / 2;
@@ -99,6 +103,15 @@ record PublishedCase(
     };
   }
 
+  /** Computed over published displacement on each mesh of the table. */
+  double[] ratios() throws MechanismException {
+    double[] ratios = new double[meshes.length];
+    for (int i = 0; i < meshes.length; i++) {
+      ratios[i] = computed.on(meshes[i]) / published;
+    }
+    return ratios;
+  }
+
   private static int[] allTriangles(ShellModel model) {
     return IntStream.range(0, model.triangleCount()).toArray();
   }
@@ -107,7 +120,7 @@ record PublishedCase(
     return IntStream.range(0, model.triangleCount()).mapToDouble(model::area).sum();
   }
 
-  private static double roof(int n) {
+  private static double roof(int n) throws MechanismException {
     double half = Math.toRadians(40);
     MappedGrid grid =
         MappedGrid.open(
@@ -123,7 +136,7 @@ record PublishedCase(
     return -result.displacement(grid.nodeAt(25, half)).getZ();
   }
 
-  private static double cylinder(int n) {
+  private static double cylinder(int n) throws MechanismException {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(n, 0, 300),
@@ -141,7 +154,7 @@ record PublishedCase(
     return -ShellSolver.of(model, supports.list()).solve(load).displacement(pinched).getZ();
   }
 
-  private static double hemisphere(int n) {
+  private static double hemisphere(int n) throws MechanismException {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(n, Math.toRadians(18), QUARTER_TURN),
@@ -163,7 +176,7 @@ record PublishedCase(
     return ShellSolver.of(model, supports.list()).solve(load).displacement(pulled).getX();
   }
 
-  private static double twisted(int n, double wall, Vector3D force) {
+  private static double twisted(int n, double wall, Vector3D force) throws MechanismException {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(6 * n, 0, 12),
@@ -185,7 +198,7 @@ record PublishedCase(
     return result.displacement(tip).dot(force.normalize()) / force.norm();
   }
 
-  private static double cook(int n) {
+  private static double cook(int n) throws MechanismException {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(n, 0, 1),
@@ -203,7 +216,7 @@ record PublishedCase(
     return result.displacement(grid.nodeAt(1, 0.5)).getY();
   }
 
-  private static double arch(int n, Vector3D force) {
+  private static double arch(int n, Vector3D force) throws MechanismException {
     MappedGrid grid =
         MappedGrid.open(
             MappedGrid.even(6 * n, 0, QUARTER_TURN),
@@ -222,7 +235,7 @@ record PublishedCase(
   }
 
   /** Side 2, so that the quarter has side 1; in units of q a^4 / D. */
-  private static double plate(int n, boolean clamped) {
+  private static double plate(int n, boolean clamped) throws MechanismException {
     double wall = 0.01;
     double modulus = 1e9;
     double rigidity = modulus * wall * wall * wall / 12 / (1 - 0.09);

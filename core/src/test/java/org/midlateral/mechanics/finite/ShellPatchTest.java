@@ -32,7 +32,7 @@ class ShellPatchTest {
       UniformShell.of(NODES, TRIANGLES, WALL, new Isotropic(MODULUS, POISSON));
 
   @Test
-  void constantStrainInThePlane() {
+  void constantStrainInThePlane() throws MechanismException {
     BiFunction<Double, Double, double[]> field =
         (x, y) -> new double[] {1e-3 * (x + y / 2), 1e-3 * (y + x / 2), 0, 0, 0, 0};
     ShellResult result = solve(field);
@@ -49,7 +49,7 @@ class ShellPatchTest {
   }
 
   @Test
-  void constantCurvature() {
+  void constantCurvature() throws MechanismException {
     BiFunction<Double, Double, double[]> field =
         (x, y) ->
             new double[] {
@@ -70,7 +70,7 @@ class ShellPatchTest {
   }
 
   @Test
-  void rigidMotionsStoreNoEnergy() {
+  void rigidMotionsStoreNoEnergy() throws MechanismException {
     for (int k = 0; k < 6; k++) {
       double[] unit = new double[6];
       unit[k] = 1;
@@ -90,7 +90,8 @@ class ShellPatchTest {
     }
   }
 
-  private static ShellResult solve(BiFunction<Double, Double, double[]> field) {
+  private static ShellResult solve(BiFunction<Double, Double, double[]> field)
+      throws MechanismException {
     List<Constraint> edge = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       prescribe(edge, i, field.apply(NODES[3 * i], NODES[3 * i + 1]));

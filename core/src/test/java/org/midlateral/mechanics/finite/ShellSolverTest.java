@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -13,6 +14,7 @@ import org.ejml.dense.row.CommonOps_DDRM;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.element.Isotropic;
 
 /** The equations against a dense solution by EJML, closed forms, and refusals. */
@@ -52,7 +54,7 @@ class ShellSolverTest {
   }
 
   @Test
-  void solvesWhatADenseSolverSolves() {
+  void solvesWhatADenseSolverSolves() throws MechanismException {
     ShellModel model = SADDLE.shell(0.5, MATERIAL);
     List<Constraint> held =
         List.of(
@@ -113,7 +115,7 @@ class ShellSolverTest {
   /** Timoshenko's cantilever, bending and shear: P l^3 / (3 E I) + P l / (5/6 G A). */
   @ParameterizedTest
   @CsvSource({"20", "5", "2"})
-  void shortCantileverBendsAndShears(double length) {
+  void shortCantileverBendsAndShears(double length) throws MechanismException {
     double width = 1;
     double wall = 1;
     MappedGrid grid =
@@ -139,7 +141,7 @@ class ShellSolverTest {
 
   /** Half a thin ring spread by opposite forces on its ends opens by (pi / 2) F R^3 / (E I). */
   @Test
-  void halfARingOpensAsAThinCurvedBeam() {
+  void halfARingOpensAsAThinCurvedBeam() throws MechanismException {
     double radius = 10;
     double wall = 0.1;
     MappedGrid grid =
@@ -210,8 +212,23 @@ class ShellSolverTest {
         .hasMessageContaining("around node 3");
   }
 
+  /** A stiffness that vanishes shows in the pivots, in whichever half of the shell it is. */
   @Test
-  void wrongConstraintsAndLoadsAreRefused() {
+  void aShellWithoutStiffnessIsRefused() {
+    ShellModel model = SADDLE.shell(0.5, MATERIAL);
+    Connectivity connections = new Connectivity(model);
+    double[] ones = new double[DegreeOfFreedom.COUNT * model.nodeCount()];
+    Arrays.fill(ones, 1);
+    Front all = NestedDissection.of(model, connections, new boolean[ones.length]);
+    double[] none = new double[connections.size()];
+
+    assertThatThrownBy(() -> FactoredFront.of(all, connections, none, ones))
+        .isInstanceOf(MechanismException.class)
+        .hasMessageContaining("can move without strain");
+  }
+
+  @Test
+  void wrongConstraintsAndLoadsAreRefused() throws MechanismException {
     ShellModel model = SADDLE.shell(0.5, MATERIAL);
     assertThatThrownBy(
             () -> ShellSolver.of(model, List.of(Constraint.fixed(80, DegreeOfFreedom.ALONG_X))))
@@ -238,7 +255,17 @@ class ShellSolverTest {
         .hasMessageContaining("thickness above 0");
     double[] flat = {0, 0, 0, 1, 0, 0, 2, 0, 0};
     assertThatThrownBy(() -> UniformShell.of(flat, new int[] {0, 1, 2}, 1, MATERIAL))
+        .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("triangle 0 has no area");
+    // Arrays that were computed may be so: that is an outcome, not a mistake of whoever asks.
+    double[] walls = {1, 1, 1};
+    assertThatThrownBy(() -> ShellModel.of(flat, new int[] {0, 1, 2}, walls, MATERIAL))
+        .isInstanceOf(NotComputable.class)
+        .hasMessage("triangle 0 has no area");
+    double[] lost = {0, 0, 0, 1, 0, 0, Double.NaN, 1, 0};
+    assertThatThrownBy(() -> ShellModel.of(lost, new int[] {0, 1, 2}, walls, MATERIAL))
+        .isInstanceOf(NotComputable.class)
+        .hasMessageContaining("node 2");
     assertThatThrownBy(() -> new Isotropic(-1, 0.3)).hasMessageContaining("modulus");
     assertThatThrownBy(() -> new Isotropic(1, 0.6)).hasMessageContaining("poisson");
   }

@@ -57,7 +57,7 @@ public class SolidComparisonTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("tubes")
   void shellAgreesWithSolids(String name, DoubleUnaryOperator radius, double wall, double half)
-      throws IOException, InterruptedException {
+      throws IOException, InterruptedException, MechanismException {
     Tube tube = new Tube(radius, wall, LENGTH, JOINT, half, 2);
     Vector3D[] solid = tube.solveAsSolid(directory);
     Tube.Measures want = tube.measures(i -> solid[i]);

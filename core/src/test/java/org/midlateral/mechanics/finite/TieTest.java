@@ -94,7 +94,7 @@ class TieTest {
    * strip nothing is left of that.
    */
   @Test
-  void bondedStripsBendAsOneOfTwiceTheWall() {
+  void bondedStripsBendAsOneOfTwiceTheWall() throws MechanismException {
     double coarse = bendingError(grid(15, 4, 0), grid(22, 7, WALL));
     double fine = bendingError(grid(30, 8, 0), grid(44, 14, WALL));
     assertThat(coarse).isLessThan(1e-5);
@@ -102,7 +102,7 @@ class TieTest {
   }
 
   /** How far the turn half way along is off, relative. */
-  private static double bendingError(MappedGrid lower, MappedGrid upper) {
+  private static double bendingError(MappedGrid lower, MappedGrid upper) throws MechanismException {
     ShellModel model = bonded(lower, upper);
     double moment = 40;
     ShellResult result =
@@ -115,7 +115,7 @@ class TieTest {
   }
 
   @Test
-  void aLoadOnAFollowerIsCarriedByItsLeaders() {
+  void aLoadOnAFollowerIsCarriedByItsLeaders() throws MechanismException {
     MappedGrid lower = grid(10, 3, 0);
     MappedGrid upper = grid(13, 5, WALL);
     ShellModel model = bonded(lower, upper);

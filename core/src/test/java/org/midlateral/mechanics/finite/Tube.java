@@ -125,7 +125,7 @@ public record Tube(
     return Vector3D.of(0, 0, force);
   }
 
-  public ShellResult solve() {
+  public ShellResult solve() throws MechanismException {
     ShellModel model = model();
     return ShellSolver.of(model, RigidMotion.held(model)).solve(load(model));
   }

@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.element.Isotropic;
 
 /** Shells of one thickness throughout, as handbooks have them. */
@@ -17,6 +18,11 @@ public final class UniformShell {
   public static ShellModel of(double[] xyz, int[] corners, double thickness, Isotropic material) {
     double[] wall = new double[xyz.length / 3];
     Arrays.fill(wall, thickness);
-    return new ShellModel(xyz, corners, wall, material);
+    try {
+      return ShellModel.of(xyz, corners, wall, material);
+    } catch (NotComputable e) {
+      // A test that lays a shell wrongly is itself wrong.
+      throw new IllegalArgumentException(e.getMessage(), e);
+    }
   }
 }

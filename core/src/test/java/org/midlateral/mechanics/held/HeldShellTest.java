@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.Fingers;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.finite.Tube;
 import org.midlateral.mechanics.held.HeldJoint.Zone;
@@ -48,12 +49,29 @@ class HeldShellTest {
     return new HeldJoint(37, new Zone(0, 8), new Zone(67, 75), new Zone(31, 43), moment);
   }
 
-  private static HeldShell solve(Piece trough, double factor) throws DesignRefused {
+  /** The trough reaches no farther than 75 mm. */
+  @Test
+  void aZoneOffTheTroughHasNoAnswer() throws Exception {
+    FingerShell shell = FingerShell.trough(RealPieces.halfTube(), RealPieces.MATERIAL);
+    Zone floor = new Zone(0, 8);
+    Zone beyond = new Zone(80, 88);
+    Zone middle = new Zone(31, 43);
+
+    assertThatThrownBy(() -> HeldShell.solve(shell, new HeldJoint(37, floor, beyond, middle, 50)))
+        .isInstanceOf(NotComputable.class)
+        .hasMessage("no surface to put the load on");
+    assertThatThrownBy(() -> HeldShell.solve(shell, new HeldJoint(37, floor, middle, beyond, 50)))
+        .isInstanceOf(NotComputable.class)
+        .hasMessage("no rim to put the load on");
+  }
+
+  private static HeldShell solve(Piece trough, double factor) throws DesignRefused, NotComputable {
     FingerShell shell = FingerShell.of(FingerShell.mesh(trough, factor), RealPieces.MATERIAL);
     return HeldShell.solve(shell, joint(trough));
   }
 
-  private static HeldShell solveBonded(Measurements measured, double factor) throws DesignRefused {
+  private static HeldShell solveBonded(Measurements measured, double factor)
+      throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(measured, 0.5);
     Piece dorsal = RealPieces.dorsal(measured);
     FingerShell shell =
@@ -70,7 +88,7 @@ class HeldShellTest {
    * square, those of the piece round; that moves the opening at the joint, 3.8 %.
    */
   @Test
-  void halfTubeAgreesWithSolids() throws DesignRefused {
+  void halfTubeAgreesWithSolids() throws DesignRefused, NotComputable {
     Piece tube = RealPieces.halfTube();
     HeldAnswer answer =
         HeldShell.solve(FingerShell.trough(tube, new Isotropic(400, 0.4)), pulled()).answer();
@@ -84,7 +102,7 @@ class HeldShellTest {
   }
 
   @Test
-  void supportsCarryNothingAndTheWorkIsStored() throws DesignRefused {
+  void supportsCarryNothingAndTheWorkIsStored() throws DesignRefused, NotComputable {
     for (Piece trough :
         List.of(
             RealPieces.trough(Fingers.ring(), 0.5), RealPieces.trough(RealPieces.bent(), 0.5))) {
@@ -102,7 +120,7 @@ class HeldShellTest {
 
   /** By hand: M over each arm, but for where within a zone the floor's middle lies. */
   @Test
-  void forcesAreMomentOverArm() throws DesignRefused {
+  void forcesAreMomentOverArm() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     HeldJoint joint = joint(trough);
     HeldAnswer answer = solve(trough, 1.4).answer();
@@ -117,7 +135,7 @@ class HeldShellTest {
   }
 
   @Test
-  void theLoadTurnedRoundTurnsTheAnswerRound() throws DesignRefused {
+  void theLoadTurnedRoundTurnsTheAnswerRound() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     FingerShell shell = FingerShell.of(FingerShell.mesh(trough, 1.4), RealPieces.MATERIAL);
     HeldAnswer one = HeldShell.solve(shell, joint(trough)).answer();
@@ -132,7 +150,7 @@ class HeldShellTest {
 
   /** But for the strip at the rim, whose diagonals lean the same way round on both hands. */
   @Test
-  void theOtherHandGivesTheSame() throws DesignRefused {
+  void theOtherHandGivesTheSame() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     Solid right = FingerShell.mesh(trough, 1.4);
     HeldAnswer a =
@@ -149,7 +167,7 @@ class HeldShellTest {
 
   /** Edges of 2, 1.4, 1 and 0.7 times the usual: the two last differ by less than 1 %. */
   @Test
-  void convergesAsTheMeshIsRefined() throws DesignRefused {
+  void convergesAsTheMeshIsRefined() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     double[] factors = {2, 1.4, 1, 0.7};
     double[][] found = new double[4][];
@@ -174,7 +192,7 @@ class HeldShellTest {
    * trough alone loses four times as much.
    */
   @Test
-  void aTubeClosedEdgeToEdgeIsTheTube() throws DesignRefused {
+  void aTubeClosedEdgeToEdgeIsTheTube() throws DesignRefused, NotComputable {
     Tube tube = new Tube(x -> 9, 1.6, 75, 37, 180, 1);
     Tube.Measures whole = tube.measures(tube.solve()::displacement);
     FingerShell halves =
@@ -187,7 +205,7 @@ class HeldShellTest {
   }
 
   @Test
-  void strainIsCarriedToThePrintedSurface() throws DesignRefused {
+  void strainIsCarriedToThePrintedSurface() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     HeldShell held = solve(trough, 1);
     Solid printed = SolidMesher.mesh(trough, 0.8);
@@ -208,7 +226,7 @@ class HeldShellTest {
 
   /** Vents stand amid the piece: their rounds must not wear what holds at its far edge. */
   @Test
-  void aVentWearsTheStrainBesideIt() throws DesignRefused {
+  void aVentWearsTheStrainBesideIt() throws DesignRefused, NotComputable {
     Piece trough = RealPieces.trough(Fingers.ring(), 0.5);
     HeldShell held = solve(trough, 1);
     Polygon whole = trough.outline().polygon();

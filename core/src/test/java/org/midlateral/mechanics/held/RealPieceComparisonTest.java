@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.DegreeOfFreedom;
+import org.midlateral.mechanics.finite.MechanismException;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.SolidComparisonTest;
 import org.midlateral.mechanics.finite.SurfacePoint;
@@ -51,7 +53,7 @@ class RealPieceComparisonTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("pieces")
   void shellAgreesWithSolids(String name, Measurements measured, double wrap, boolean closed)
-      throws DesignRefused, IOException, InterruptedException {
+      throws DesignRefused, IOException, InterruptedException, NotComputable {
     Piece trough = RealPieces.trough(measured, wrap);
     FingerShell shell =
         closed
@@ -92,7 +94,8 @@ class RealPieceComparisonTest {
 
   /** Both at 60,000 unknowns, from the mesh to the answer, in turn; the second of two runs each. */
   @Test
-  void isFasterThanSolidsOfAsManyUnknowns() throws IOException, InterruptedException {
+  void isFasterThanSolidsOfAsManyUnknowns()
+      throws IOException, InterruptedException, MechanismException {
     Tube fine = new Tube(x -> 9, 1.6, 75, 37, 90, 0.475);
     Tube coarse = new Tube(x -> 9, 1.6, 75, 37, 90, 1.05);
     double shell = 0;

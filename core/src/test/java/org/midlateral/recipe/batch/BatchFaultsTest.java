@@ -17,9 +17,11 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.LongRun;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.OrderState;
@@ -27,17 +29,15 @@ import org.midlateral.recipe.batch.Outcome.OrderState;
 /** What a batch does when the machine fails it. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 class BatchFaultsTest {
-  /** A hundred in the longer run: {@code -Dbatch.kills=100}. */
-  private static final int KILLS = Integer.getInteger("batch.kills", 12);
-
-  /** A million in the longer run: {@code -Dbatch.lines=1000000}. */
-  private static final int LINES = Integer.getInteger("batch.lines", 30_000);
+  private static final int KILLS = LongRun.count(6, 100);
+  private static final int LINES = LongRun.count(30_000, 1_000_000);
 
   private static final int ORDERS = 24;
 
   @TempDir Path folder;
 
   @Test
+  @Tag(LongRun.TAG)
   void killedAndRunAgainItLosesNothing() throws Exception {
     Path table = table(ORDERS);
     Path whole = Files.createDirectory(folder.resolve("whole"));
@@ -100,8 +100,9 @@ class BatchFaultsTest {
     }
   }
 
-  /** One line in a hundred broken, and the memory of a small device. A million takes long. */
+  /** One line in a hundred broken, and the memory of a small device. */
   @Test
+  @Tag(LongRun.TAG)
   @Timeout(value = 60, unit = TimeUnit.MINUTES)
   void aLongTableIsReadInBoundedMemory() throws Exception {
     Path table = folder.resolve("long.csv");

@@ -67,6 +67,29 @@ class BatchTest {
     assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(OrderState.MADE);
   }
 
+  /** Whatever stands in the record's place, the order is made again. */
+  @Test
+  void aDamagedRecordCountsForNothing() throws Exception {
+    Path record = out.resolve(MadeFrom.FILE);
+    for (String text :
+        List.of(
+            "",
+            "null",
+            "{",
+            "[1]",
+            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":null}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":null,\"files\":{}}",
+            "{\"tool\":null,\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"a\":1}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"\\u0000\":1}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"made-from.json\":null}}")) {
+      Files.writeString(record, text);
+      assertThat(MadeFrom.in(out)).as(text).isEmpty();
+    }
+    Files.writeString(record, new MadeFrom("t", "i", true, "", Map.of()).json());
+    assertThat(MadeFrom.in(out)).isPresent();
+  }
+
   /** Else the parts of another finger would stand beside a refusal, or beside the new ones. */
   @Test
   void noPartOfAnEarlierMakingStays() throws Exception {

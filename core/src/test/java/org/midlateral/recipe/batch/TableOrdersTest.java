@@ -13,14 +13,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.LongRun;
 import org.midlateral.measurement.file.Orders;
 
 class TableOrdersTest {
-  private static final int HOSTILE = Integer.getInteger("hostile.tables", 2000);
+  private static final int HOSTILE = LongRun.count(500, 2000);
 
   @TempDir Path folder;
 
@@ -147,6 +149,7 @@ class TableOrdersTest {
 
   /** Bytes changed, cut out and put in at random: a result for every row, and no other end. */
   @Test
+  @Tag(LongRun.TAG)
   void hostileTablesComeToAnEnd() throws IOException {
     byte[] plain =
         (InventedOrders.HEADER + "\n" + row(0) + "\n" + row(1) + "\n" + row(2) + "\n")

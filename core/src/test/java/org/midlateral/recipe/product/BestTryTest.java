@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.recipe.Inspection;
 
 /** Of several meshes of one order that miss a bound, the one is told that misses least. */
@@ -16,11 +18,11 @@ class BestTryTest {
   }
 
   private static Finding chord(double error) {
-    return Finding.refusal("chord-error", "print.edge-length", "too far off", error, 0.02);
+    return Refusals.chordError("trough", error, ErrorBudget.CHORD);
   }
 
   private static Finding wall() {
-    return Finding.refusal("wall", "trough.wall", "too thin", 1.2, 1.5);
+    return Refusals.wall("trough", 1.2, 1.5);
   }
 
   @Test

@@ -110,14 +110,7 @@ class GoldenReportTest {
             BenchBlocks.of(bench),
             Map.of(),
             List.of());
-    return new Product(
-        made.order(),
-        made.orthosis(),
-        made.inspection(),
-        made.print(),
-        Optional.of(documents),
-        made.findings(),
-        made.timing());
+    return made.withDocuments(documents);
   }
 
   private static void compare(String path, JsonNode kept, JsonNode found) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.format.SolidFormat;
@@ -61,20 +62,23 @@ class InvariantsTest {
         .forEach(
             (level, perimeter) ->
                 assertThat(perimeter)
-                    .isCloseTo(order.measurements().circumference().get(level), within(0.05)));
-    assertThat(trough.conformance().minWall()).isGreaterThanOrEqualTo(0.97 * design.wall());
+                    .isCloseTo(
+                        order.measurements().circumference().get(level), within(ErrorBudget.TAPE)));
+    assertThat(trough.conformance().minWall())
+        .isGreaterThanOrEqualTo(ErrorBudget.LEAST_WALL * design.wall());
     assertThat(trough.conformance().gap().min())
-        .isGreaterThanOrEqualTo(design.clearance() + design.liner() - 0.02);
-    assertThat(trough.reliefError()).isLessThanOrEqualTo(0.05);
-    assertThat(trough.conformance().chordError()).isLessThanOrEqualTo(0.02);
-    assertThat(trough.conformance().trimError().orElseThrow()).isLessThanOrEqualTo(0.05);
+        .isGreaterThanOrEqualTo(design.clearance() + design.liner() - ErrorBudget.CLEARANCE);
+    assertThat(trough.reliefError()).isLessThanOrEqualTo(ErrorBudget.RELIEF);
+    assertThat(trough.conformance().chordError()).isLessThanOrEqualTo(ErrorBudget.CHORD);
+    assertThat(trough.conformance().trimError().orElseThrow())
+        .isLessThanOrEqualTo(ErrorBudget.TRIM);
     MeshAudit audit = trough.audit();
     assertThat(audit.sound()).isTrue();
     assertThat(audit.selfIntersections()).isZero();
     assertThat(audit.holes())
         .isEqualTo(trough.solid().piece().outline().polygon().getNumInteriorRing());
-    assertThat(audit.minAngle()).isGreaterThanOrEqualTo(10);
-    assertThat(audit.shape().sharpShare()).isLessThanOrEqualTo(0.01);
+    assertThat(audit.minAngle()).isGreaterThanOrEqualTo(ErrorBudget.LEAST_ANGLE);
+    assertThat(audit.shape().sharpShare()).isLessThanOrEqualTo(ErrorBudget.SHARP_SHARE);
   }
 
   /** G2 and G4, from the solid's points and the nearest points of a finely triangulated skin. */
@@ -96,7 +100,8 @@ class InvariantsTest {
     for (int v = 0; v < mesh.vertexCount(); v++) {
       double[] foot = skin.foot(mesh.vertex(v));
       if (v < solid.innerVertices()) {
-        assertThat(foot[2]).isGreaterThan(design.clearance() + design.liner() - 0.02);
+        assertThat(foot[2])
+            .isGreaterThan(design.clearance() + design.liner() - ErrorBudget.CLEARANCE);
       }
       int bin = (int) ((foot[1] - from) / 2);
       if (foot[1] > from && bin < bins) {
@@ -109,7 +114,7 @@ class InvariantsTest {
       // Both edges together are within 0.1 mm of the wrap's share of the circumference.
       assertThat(past[0][bin] + past[1][bin])
           .as("station %.0f mm", from + 2 * bin)
-          .isCloseTo(0, within(0.1));
+          .isCloseTo(0, within(2 * ErrorBudget.TRIM));
     }
   }
 
@@ -125,7 +130,7 @@ class InvariantsTest {
       worst = Math.max(worst, tree.distance(fine.x(v), fine.y(v), fine.z(v), 5));
     }
 
-    assertThat(worst).isLessThanOrEqualTo(0.02);
+    assertThat(worst).isLessThanOrEqualTo(ErrorBudget.CHORD);
     assertThat(worst).isGreaterThan(0.001);
   }
 
@@ -174,7 +179,7 @@ class InvariantsTest {
 
     assertThat(b).hasSameSizeAs(a);
     for (int i = 0; i < a.length; i++) {
-      assertThat(b[i]).isCloseTo(a[i], within(1e-9 * 60));
+      assertThat(b[i]).isCloseTo(a[i], within(ErrorBudget.UNITS * 60));
     }
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.Slice;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Measurements;
@@ -58,7 +59,7 @@ class RefitTest {
       }
     }
     Refit trough = Refit.of(made, made.order().measurements()).get(0);
-    assertThat(trough.min()).isCloseTo(0.3, within(0.02));
+    assertThat(trough.min()).isCloseTo(0.3, within(ErrorBudget.CLEARANCE));
   }
 
   /** As where a piece was moulded on the skin: what touches does not press. */
@@ -129,7 +130,7 @@ class RefitTest {
     Orthosis lined = Orthosis.make(sample(List.of("trough.liner=1")));
 
     Refit same = Refit.of(lined, lined.order().measurements()).get(0);
-    assertThat(same.min()).isCloseTo(0.3, within(0.02));
+    assertThat(same.min()).isCloseTo(0.3, within(ErrorBudget.CLEARANCE));
     assertThat(Refit.of(lined, changed(4)).get(0).verdict()).isEqualTo(Refit.Verdict.TIGHT);
   }
 

@@ -1,19 +1,27 @@
 package org.midlateral.recipe.rigidity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
 import org.midlateral.RoundFinger;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
 
 class BandsTest {
+  /** The one draw from this seed is of no finger. */
+  private static final long NONE = 6;
+
   private static final Order ORDER = Fingers.order(Fingers.ring());
 
   @Test
@@ -32,6 +40,20 @@ class BandsTest {
     // EI goes with the cube of the girth: about 4 % of spread for 1 mm in 66.
     double spread = all.bendingAtPip().high() / all.bendingAtPip().low() - 1;
     assertThat(spread).isBetween(0.06, 0.3);
+  }
+
+  /** A tape that is off by a centimetre often reads what no finger can be; such draws count. */
+  @Test
+  void drawsOfNoFingerAreLeftOut() throws Exception {
+    Path file = Path.of("../samples/bulbous-ring.yaml");
+    Order wide = Orders.read(file, List.of("dorsal-shell.make=no")).order();
+
+    Bands bands = Bands.sample(wide, 12, 1, 10);
+    assertThat(bands.refused()).isBetween(1, 11);
+    assertThat(bands.bendingAtPip().low()).isPositive();
+    assertThatThrownBy(() -> Bands.sample(wide, 1, NONE, 10))
+        .isInstanceOf(NotComputable.class)
+        .hasMessageContaining("of 1 sets of readings drawn with an error of 10.0 mm none");
   }
 
   private static void ordered(Bands.Band band) {

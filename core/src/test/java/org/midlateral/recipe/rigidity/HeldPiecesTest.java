@@ -7,7 +7,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.ContactZone;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
@@ -17,7 +16,7 @@ import org.midlateral.recipe.Orthosis;
 class HeldPiecesTest {
   @Test
   void forcesOffTheTroughAreTold() throws Exception {
-    Orthosis made = Orthosis.make(new Order(Fingers.ring(), Fingers.design()));
+    Orthosis made = Orthosis.make(Fingers.order(Fingers.ring()));
     ThreePoint worn =
         Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
     ContactZone beyond = ContactZone.on(made.digit(), -60, -50, s -> 10);

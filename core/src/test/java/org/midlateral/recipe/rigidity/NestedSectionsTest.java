@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Loop;
@@ -53,7 +54,7 @@ class NestedSectionsTest {
       assertThat(volar.disjoint(dorsal)).isTrue();
       // A plane across a flank that slopes cuts the gap at a slant: up to a tenth wider.
       double distance = volar.distance(dorsal);
-      assertThat(distance).isBetween(fitGap - 0.05, 1.1 * fitGap + 0.05);
+      assertThat(distance).isBetween(fitGap - ErrorBudget.FIT_GAP, 1.1 * fitGap + 0.05);
       assertThat(widestInOverlap(volar, dorsal, made.trough().piece().wall()))
           .as("station %.1f", station)
           .isLessThan(1.1 * fitGap + 0.1);

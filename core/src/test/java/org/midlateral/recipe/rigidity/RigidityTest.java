@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
@@ -63,7 +64,7 @@ class RigidityTest {
 
     assertThat(audit.topology().closed()).isTrue();
     assertThat(audit.selfIntersections()).isZero();
-    assertThat(audit.minAngle()).isGreaterThan(10);
+    assertThat(audit.minAngle()).isGreaterThan(ErrorBudget.LEAST_ANGLE);
   }
 
   @Test

@@ -37,17 +37,28 @@ public record Orbit(Vector3D target, double yaw, double pitch, double span) {
   }
 
   public Orbit turned(double byYaw, double byPitch) {
-    return new Orbit(target, yaw + byYaw, pitch + byPitch, span);
+    return withDirection(yaw + byYaw, pitch + byPitch);
   }
 
   /** Moved in the picture's own plane (mm). */
   public Orbit panned(double toRight, double toUp) {
-    Vector3D moved = target.add(toRight, right()).add(toUp, up());
-    return new Orbit(moved, yaw, pitch, span);
+    return withTarget(target.add(toRight, right()).add(toUp, up()));
   }
 
   public Orbit zoomed(double factor) {
-    return new Orbit(target, yaw, pitch, span * factor);
+    return withSpan(span * factor);
+  }
+
+  public Orbit withTarget(Vector3D other) {
+    return new Orbit(other, yaw, pitch, span);
+  }
+
+  public Orbit withDirection(double otherYaw, double otherPitch) {
+    return new Orbit(target, otherYaw, otherPitch, span);
+  }
+
+  public Orbit withSpan(double other) {
+    return new Orbit(target, yaw, pitch, other);
   }
 
   /** Size of a pixel (mm) in a picture of some size. */

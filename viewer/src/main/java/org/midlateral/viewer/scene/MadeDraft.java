@@ -3,9 +3,12 @@ package org.midlateral.viewer.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.document.Defect;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.viewer.draft.Draft;
@@ -40,9 +43,14 @@ public record MadeDraft(
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {
-      String text = "This design met a defect of the program (" + e + "); please report it.";
-      findings.add(0, Finding.refusal("defect", null, text, Double.NaN, Double.NaN));
+      findings.add(0, defect(e, read.order()));
     }
     return new MadeDraft(draft, List.of(), findings, Optional.empty());
+  }
+
+  /** Tells of a defect; the file that goes with it lies in the temporary folder. */
+  static Finding defect(RuntimeException e, Order order) {
+    Defect defect = new Defect(e, List.of("midlateral view"), List.of(order));
+    return Refusals.defect(e.toString(), Defect.request(defect.write(Optional.empty())));
   }
 }

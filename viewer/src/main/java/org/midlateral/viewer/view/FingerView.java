@@ -99,7 +99,7 @@ public final class FingerView extends SceneView {
 
   /** Looks from one of the six sides, with all in view. */
   public void lookFrom(ViewSide side) {
-    look(new Orbit(orbit().target(), side.yaw(hand()), side.pitch(), orbit().span()));
+    look(orbit().withDirection(side.yaw(hand()), side.pitch()));
     fit();
   }
 

@@ -39,6 +39,6 @@ final class FitToWindow {
     double shorter = Math.min(width, height);
     double span =
         MARGIN / 2 * Math.max((right - left) * shorter / width, (high - low) * shorter / height);
-    return new Orbit(middle, from.yaw(), from.pitch(), span);
+    return from.withTarget(middle).withSpan(span);
   }
 }

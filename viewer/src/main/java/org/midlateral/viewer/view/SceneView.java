@@ -121,8 +121,7 @@ public abstract class SceneView extends JPanel {
       double pixel = fitted.pixel(getWidth() - margin(), height);
       // The span is counted over the shorter side, which may be another with the margin.
       double span = pixel * Math.min(getWidth(), height) / 2;
-      Orbit same = new Orbit(fitted.target(), fitted.yaw(), fitted.pitch(), span);
-      look(same.panned(-pixel * margin() / 2, 0));
+      look(fitted.withSpan(span).panned(-pixel * margin() / 2, 0));
     }
   }
 

@@ -5,6 +5,7 @@ import java.awt.Dialog;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import javax.swing.BorderFactory;
@@ -15,9 +16,11 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
 import javax.swing.SwingWorker;
+import org.midlateral.document.Defect;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
@@ -39,6 +42,9 @@ final class ExportJob extends SwingWorker<String, String> {
 
   /** The thread that computes. */
   private Thread working;
+
+  /** What is being made, once it has been read. */
+  private volatile Order order;
 
   private boolean cancelled;
   private boolean writing;
@@ -113,7 +119,8 @@ final class ExportJob extends SwingWorker<String, String> {
     try {
       publish("Making and inspecting the pieces");
       Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
-      product = ProductRecipe.make(read.order(), read.cautions());
+      order = read.order();
+      product = ProductRecipe.make(order, read.cautions());
       if (product.ok()) {
         publish("Computing the mechanics and drawing the documents");
         product = ProductRecipe.withDocuments(product);
@@ -175,8 +182,11 @@ final class ExportJob extends SwingWorker<String, String> {
     } else if (cause instanceof FileProblem || cause instanceof IOException) {
       MessageDialogs.trouble(window, String.valueOf(cause.getMessage()));
     } else {
+      List<Order> orders = Optional.ofNullable(order).stream().toList();
+      Defect defect = new Defect(cause, List.of("midlateral view", "export"), orders);
+      String request = Defect.request(defect.write(Optional.of(folder)));
       MessageDialogs.trouble(
-          window, "This met a defect of the program (" + cause + "); please report it.");
+          window, "This met a defect of the program (" + cause + "); " + request + ".");
     }
   }
 }

@@ -16,6 +16,7 @@ import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.form.ListChange;
@@ -268,6 +269,11 @@ public final class MainWindow extends JFrame {
   /** The design that is made now; empty while there is none. */
   Optional<DesignShapes> shown() {
     return made == null ? Optional.empty() : made.shapes();
+  }
+
+  /** What the design that is made now was made from; empty while there is none. */
+  public Optional<Order> order() {
+    return shown().map(view -> view.orthosis().order());
   }
 
   /** Whether what was last made is what the form and the colour box say. */

@@ -16,6 +16,9 @@ import org.midlateral.measurement.entry.YamlLines;
 /** Writes an order as a measurement file; reading it back gives an equal order. */
 public final class OrderText {
 
+  /** The reference of an order that is to tell nobody whose it is. */
+  static final String NAMELESS = "left-out";
+
   private final Order order;
   private final LengthUnit unit;
   private final YamlLines lines = new YamlLines();
@@ -32,17 +35,33 @@ public final class OrderText {
    */
   public static String write(Order order) {
     OrderText text = new OrderText(order);
-    text.measurements(order.measurements());
-    text.trough();
-    text.relief();
-    text.dorsalShell();
-    text.rest();
-    return text.lines.text();
+    text.lines.value("reference", '"' + order.measurements().reference() + '"');
+    order.note().ifPresent(note -> text.lines.value("note", quoted(note)));
+    return text.rest();
+  }
+
+  /**
+   * The file without what may tell whose finger it is: with another reference, and without the
+   * note.
+   *
+   * @return YAML
+   */
+  public static String nameless(Order order) {
+    OrderText text = new OrderText(order);
+    text.lines.value("reference", NAMELESS);
+    return text.rest();
+  }
+
+  private String rest() {
+    measurements(order.measurements());
+    trough();
+    relief();
+    dorsalShell();
+    others();
+    return lines.text();
   }
 
   private void measurements(Measurements m) {
-    lines.value("reference", '"' + m.reference() + '"');
-    order.note().ifPresent(note -> lines.value("note", quoted(note)));
     word("hand", m.hand());
     word("digit", m.digit());
     lines.value("unit", unit.symbol());
@@ -114,7 +133,7 @@ public final class OrderText {
     vents("dorsal-shell.vents", shell.vents());
   }
 
-  private void rest() {
+  private void others() {
     Design.ClosureDesign closure = order.design().closure();
     word("closure.kind", closure.kind());
     length("closure.width", closure.width());
