@@ -51,7 +51,7 @@ public class FactorisationBench {
   private int pulled;
 
   @Setup
-  public void layMesh() {
+  public void layMesh() throws MechanismException {
     double width = RADIUS * Math.PI;
     double edge = Math.sqrt(width * LENGTH / (unknowns / 6.0));
     int across = (int) Math.round(width / edge) + 1;
@@ -75,7 +75,7 @@ public class FactorisationBench {
         }
       }
     }
-    model = ShellModel.uniform(xyz, corners, 1.6, new Isotropic(400, 0.4));
+    model = UniformShell.of(xyz, corners, 1.6, new Isotropic(400, 0.4));
     held = RigidMotion.held(model);
     pulled = model.nodeCount() / 3;
     load =
@@ -90,8 +90,8 @@ public class FactorisationBench {
 
   /** Displacement of the node that is pulled at, along the tube (mm). */
   @Benchmark
-  public double multifrontal() {
-    return ShellSolver.solve(model, load, held).displacement(pulled).getX();
+  public double multifrontal() throws MechanismException {
+    return ShellSolver.of(model, held).solve(load).displacement(pulled).getX();
   }
 
   @Benchmark
