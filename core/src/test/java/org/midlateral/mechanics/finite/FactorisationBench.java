@@ -10,6 +10,7 @@ import org.ejml.data.DMatrixSparseTriplet;
 import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.ops.DConvertMatrixStruct;
 import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.CommonOps_DSCC;
 import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
 import org.midlateral.mechanics.element.Isotropic;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -142,6 +143,7 @@ public class FactorisationBench {
     }
     DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(triplets, (DMatrixSparseCSC) null);
     matrix.sortIndices(null);
+    CommonOps_DSCC.duplicatesAdd(matrix, null);
     return matrix;
   }
 
