@@ -194,7 +194,9 @@ class RefinementTest {
     Case c = Case.of(StraightTrough.of(40), 0.7);
 
     assertThat(c.points().size()).isEqualTo(c.before());
-    assertThat(c.refined()).isEqualTo(c.coarse());
+    // Edges may be flipped, where smoothing moved points; nothing is divided.
+    assertThat(c.refined()).hasSameSizeAs(c.coarse());
+    assertThat(border(c.refined())).isEqualTo(border(c.coarse()));
   }
 
   /** What is added lies on the inner surface itself, not on the chord. */
