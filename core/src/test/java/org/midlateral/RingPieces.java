@@ -32,7 +32,8 @@ public final class RingPieces {
   /** The dorsal shell over it. */
   public static Piece dorsalShell(double deficit) throws DesignRefused {
     Piece bare = bare(deficit);
-    return DorsalShell.of(DESIGN, bare.digit(), bare, relief(deficit, bare.digit()));
+    Relief relief = relief(deficit, bare.digit());
+    return DorsalShell.of(DESIGN, bare.digit(), bare, relief.over(bare), relief);
   }
 
   private static Piece bare(double deficit) throws DesignRefused {

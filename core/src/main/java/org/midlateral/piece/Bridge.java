@@ -122,7 +122,7 @@ public final class Bridge implements GapField {
       if (IntStream.range(1, station.length - 1).noneMatch(i -> pair.asks(i, 1 / radius))) {
         continue;
       }
-      Meridians.Curve curve = pair.curve();
+      Meridians.Meridian curve = pair.curve();
       Closing closing = pair.closing(radius);
       double[] column = new double[station.length];
       for (int i = 0; i < column.length; i++) {
@@ -164,7 +164,8 @@ public final class Bridge implements GapField {
    * @param under empty beside the other piece
    * @param distance to be kept from that (mm)
    */
-  private record Pair(Meridians.Curve curve, Optional<Meridians.Curve> under, double distance) {
+  private record Pair(
+      Meridians.Meridian curve, Optional<Meridians.Meridian> under, double distance) {
 
     static Pair at(Meridians meridians, Piece piece, Optional<Under> under, double own) {
       double share = share(piece.midline(), own);

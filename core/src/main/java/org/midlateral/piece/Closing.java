@@ -67,7 +67,7 @@ final class Closing {
    * @param curve points no more than a fraction of the radius apart
    * @param radius of the disc (mm)
    */
-  static Closing of(Meridians.Curve curve, double radius) {
+  static Closing of(Meridians.Meridian curve, double radius) {
     Closing closing = new Closing(curve.x(), radius);
     closing.rest(curve.x(), curve.y(), radius);
     return closing.joined();
@@ -79,7 +79,7 @@ final class Closing {
    * @param under with as many points, at the same places
    */
   static Closing over(
-      Meridians.Curve curve, Meridians.Curve under, double distance, double radius) {
+      Meridians.Meridian curve, Meridians.Meridian under, double distance, double radius) {
     Closing closing = new Closing(curve.x(), radius);
     closing.rest(curve.x(), curve.y(), radius);
     closing.rest(under.x(), under.y(), radius + distance);
@@ -116,7 +116,7 @@ final class Closing {
    * @param i a point of it
    * @return the distance along the skin's normal under the point (mm)
    */
-  double off(Meridians.Curve curve, int i) {
+  double off(Meridians.Meridian curve, int i) {
     double cos = Math.cos(curve.skinSlope()[i]);
     double sin = Math.sin(curve.skinSlope()[i]);
     double off = curve.off()[i];

@@ -35,7 +35,7 @@ final class Meridians {
    * @param skinSlope angle of the skin under each point (rad)
    * @param off distance of each point from the skin (mm)
    */
-  record Curve(double[] x, double[] y, double[] skinSlope, double[] off) {
+  record Meridian(double[] x, double[] y, double[] skinSlope, double[] off) {
 
     /** How sharply it bends in at an inner point (1/mm), by its neighbours. */
     double bend(int i) {
@@ -48,7 +48,7 @@ final class Meridians {
     }
 
     /** The least distance from a point to those of another curve near it (mm). */
-    double distance(int i, Curve other, int near) {
+    double distance(int i, Meridian other, int near) {
       double least = Double.POSITIVE_INFINITY;
       for (int k = Math.max(0, i - near); k <= Math.min(x.length - 1, i + near); k++) {
         least = Math.min(least, Math.hypot(x[i] - other.x[k], y[i] - other.y[k]));
@@ -63,7 +63,7 @@ final class Meridians {
    * @param share from the volar midline (0) to the dorsal one (1 or -1)
    * @param field distance from the skin
    */
-  Curve at(double share, GapField field) {
+  Meridian at(double share, GapField field) {
     int n = station.length;
     double[] point = new double[3 * n];
     double[] normal = new double[3 * n];
@@ -110,7 +110,7 @@ final class Meridians {
       y[i] = y[i] * cos - x[i] * sin + off[i] * Math.cos(slope[i]);
       x[i] = along - off[i] * Math.sin(slope[i]);
     }
-    return new Curve(x, y, slope, off);
+    return new Meridian(x, y, slope, off);
   }
 
   private static void cross(double[] jet, double[] out, int at) {

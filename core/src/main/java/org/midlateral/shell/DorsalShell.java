@@ -26,6 +26,9 @@ public final class DorsalShell {
    */
   private static final double MOST_WALL = 1.6;
 
+  /** Girth that a step over the trough's rim takes at least, however low it is (mm). */
+  private static final double LEAST_STEP = 0.5;
+
   /** Distance of the mark from the rim (mm). */
   private static final double MARK_INSET = 1;
 

@@ -24,14 +24,14 @@ class BridgeTest {
           "reference=invented-swollen",
           "hand=right",
           "digit=little",
-          "circumference.proximal-phalanx=51",
-          "circumference.pip=60",
-          "circumference.middle-phalanx=50",
-          "circumference.tip=41",
-          "length.palmar-crease-to-web=17",
-          "length.web-to-pip=19",
-          "length.pip-to-dip=15",
-          "length.dip-to-tip=24");
+          "circumference.proximal-phalanx=56.7",
+          "circumference.pip=63.1",
+          "circumference.middle-phalanx=54.9",
+          "circumference.tip=43.9",
+          "length.palmar-crease-to-web=19.2",
+          "length.web-to-pip=20.1",
+          "length.pip-to-dip=14.0",
+          "length.dip-to-tip=25.0");
 
   private static final double STEP = 0.1;
 
@@ -45,7 +45,9 @@ class BridgeTest {
     int bridged = 0;
     for (Piece piece : List.of(made.plainTrough(), made.plainShell().orElseThrow())) {
       double to = Math.min(piece.outline().distal(), piece.digit().tip());
-      for (double share = 0; share < piece.outline().wrap(); share += 0.1) {
+      // The shell goes on past the mid-lateral line.
+      double edge = piece.outline().wrap() + (piece.dorsal() ? 0.1 : 0);
+      for (double share = 0; share < edge; share += 0.05) {
         bridged += outsideBends(piece, share, piece.outline().flankStart(), to - STEP);
       }
     }
@@ -65,7 +67,7 @@ class BridgeTest {
       surface.at(slice, piece.midline().angle(slice, own), false, frame, i);
       double rise = piece.bridge().at(piece.skinGirth(own, station), station);
       assertThat(rise).isGreaterThan(-1e-3);
-      bridged += rise > 0.01 ? 1 : 0;
+      bridged += rise > 0.005 ? 1 : 0;
     }
     for (int i = 0; i + 1 < n; i++) {
       double square = 0;

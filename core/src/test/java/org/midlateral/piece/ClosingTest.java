@@ -15,7 +15,7 @@ class ClosingTest {
   private static final int HALF = 150;
 
   /** The curve y(x) for x from -15 to 15 mm, as if it were skin. */
-  private static Meridians.Curve curve(DoubleUnaryOperator y) {
+  private static Meridians.Meridian curve(DoubleUnaryOperator y) {
     int n = 2 * HALF + 1;
     double[] x = new double[n];
     double[] height = new double[n];
@@ -25,14 +25,14 @@ class ClosingTest {
       height[i] = y.applyAsDouble(x[i]);
       slope[i] = Math.atan((y.applyAsDouble(x[i] + 1e-6) - y.applyAsDouble(x[i] - 1e-6)) / 2e-6);
     }
-    return new Meridians.Curve(x, height, slope, new double[n]);
+    return new Meridians.Meridian(x, height, slope, new double[n]);
   }
 
   /** A disc in a V that turns by twice an angle stands off its bottom by r (1/cos - 1). */
   @ParameterizedTest
   @ValueSource(doubles = {0.1, 0.2, 0.4, 0.6})
   void aGrooveIsBridgedByTheDiscThatTouchesBothSides(double angle) {
-    Meridians.Curve groove = curve(x -> Math.abs(x) * Math.tan(angle));
+    Meridians.Meridian groove = curve(x -> Math.abs(x) * Math.tan(angle));
     Closing closing = Closing.of(groove, RADIUS);
 
     double expected = RADIUS * (1 / Math.cos(angle) - 1);
@@ -47,7 +47,7 @@ class ClosingTest {
   @Test
   void aHollowWiderThanTheDiscIsFollowed() {
     double wide = 1.3 * RADIUS;
-    Meridians.Curve hollow =
+    Meridians.Meridian hollow =
         curve(x -> Math.abs(x) < 2.5 ? wide - Math.sqrt(wide * wide - x * x) : slopeOn(wide, x));
     Closing closing = Closing.of(hollow, RADIUS);
 
@@ -64,7 +64,7 @@ class ClosingTest {
 
   @Test
   void aRoundBackIsFollowed() {
-    Meridians.Curve back = curve(x -> -x * x / 40);
+    Meridians.Meridian back = curve(x -> -x * x / 40);
     Closing closing = Closing.of(back, RADIUS);
 
     for (int i = 30; i < 2 * HALF - 30; i++) {
@@ -75,8 +75,8 @@ class ClosingTest {
   /** Over another curve the closing keeps its distance; over a flat one it is parallel. */
   @Test
   void itKeepsOffWhatLiesUnder() {
-    Meridians.Curve low = curve(x -> 0);
-    Meridians.Curve hill = curve(x -> 0.5 * Math.exp(-x * x / 4));
+    Meridians.Meridian low = curve(x -> 0);
+    Meridians.Meridian hill = curve(x -> 0.5 * Math.exp(-x * x / 4));
     Closing closing = Closing.over(low, hill, 2, RADIUS);
 
     assertThat(closing.off(low, HALF)).isCloseTo(2.5, within(0.005));

@@ -9,17 +9,18 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.piece.Piece;
 import org.midlateral.recipe.FitTogether;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.TwoPiecePropertyTest;
-import org.midlateral.solid.Solid;
 
 /** Cases at the edge: each is made, sound and with its fit gap, or refused with what to change. */
 class EdgeCasesTest {
@@ -125,10 +126,16 @@ class EdgeCasesTest {
     assertRefused(product("slim-little", shorter), "dorsal-shell.length");
   }
 
-  /** On a thick liner the step over the trough's rims takes all of a slim dorsum. */
+  /** On a thick liner the step over the trough's rims leaves the shell off a slim dorsum. */
   @Test
-  void aThickLinerOnASlimFingerIsToldWhatToThin() {
-    assertRefused(product("slim-little", List.of("trough.liner=4")), "trough.liner");
+  void aThickLinerLeavesTheShellOffASlimDorsum() {
+    Product made = product("slim-little", List.of("trough.liner=4"));
+
+    assertThat(made.ok()).isTrue();
+    Piece shell = made.orthosis().orElseThrow().plainShell().orElseThrow();
+    double station = made.orthosis().orElseThrow().digit().pipAxis();
+    assertThat(shell.gap().at(shell.skinGirth(0, station), station))
+        .isGreaterThan(made.order().design().dorsalShell().clearance() + 0.5);
   }
 
   @Test
@@ -144,29 +151,25 @@ class EdgeCasesTest {
     assertRefused(product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
   }
 
-  /** A joint that falls off by 17 mm within the 6 mm to the next tape: both pieces bridge that. */
+  /** A joint that falls off by 17 mm within the 6 mm to the next tape: no wall lies over that. */
   @Test
-  void aTightWaistIsBridged() {
+  void aTightWaistIsToldWhereTheEdgeFolds() {
     List<String> bulb = List.of("circumference.middle-phalanx=53 mm", "length.pip-to-dip=17 mm");
-    Product made = product("bulbous-ring", bulb);
 
-    assertThat(made.findings()).noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
-    for (Solid solid : made.orthosis().orElseThrow().solids()) {
-      double station = made.orthosis().orElseThrow().digit().pipAxis() + 6;
-      assertThat(solid.piece().bridge().uniformAt(station)).isFalse();
-    }
+    assertRefused(product("bulbous-ring", bulb), "relief.height");
   }
 
   /** The largest overlap that is named does pass, and a little more does not. */
   @ParameterizedTest
-  @ValueSource(strings = {"slim-little", "left-deficit"})
-  void theLargestOverlapPasses(String sample) {
-    List<String> brittle = List.of("dorsal-shell.overlap=6 mm", "material.allowable-strain=0.012");
+  @CsvSource({"slim-little, 0.012", "left-deficit, 0.0096"})
+  void theLargestOverlapPasses(String sample, double allowable) {
+    List<String> brittle =
+        List.of("dorsal-shell.overlap=6 mm", "material.allowable-strain=" + allowable);
     Product asked = product(sample, brittle);
     FitTogether fit = asked.inspection().orElseThrow().together().orElseThrow();
     double largest = fit.largestOverlap().orElseThrow();
 
-    assertThat(fit.goingOn().strain()).isGreaterThan(0.012);
+    assertThat(fit.goingOn().strain()).isGreaterThan(allowable);
     assertThat(asked.findings())
         .filteredOn(f -> f.code().equals("going-on"))
         .singleElement()
@@ -174,8 +177,8 @@ class EdgeCasesTest {
             f ->
                 assertThat(f.text())
                     .contains(String.format(Locale.ROOT, "%.1f mm would pass", largest)));
-    assertThat(strain(sample, largest)).isLessThanOrEqualTo(0.012);
-    assertThat(strain(sample, largest + 0.2)).isGreaterThan(0.012);
+    assertThat(strain(sample, largest)).isLessThanOrEqualTo(allowable);
+    assertThat(strain(sample, largest + 0.2)).isGreaterThan(allowable);
   }
 
   private static double strain(String sample, double overlap) {
