@@ -59,7 +59,8 @@ class RimSeatTest {
   }
 
   /**
-   * The edges of real pieces, on a finger that bulges and is bent: the same by the skin's normal.
+   * The edges of real pieces, on a finger that bulges and is bent: the same by the skin's normal,
+   * or where a piece bridges the skin by that of the skin so raised.
    */
   @Test
   void onRealPiecesTheCrestStandsOnTheSkinsNormal() throws Exception {
@@ -82,10 +83,12 @@ class RimSeatTest {
 
   private static void assertOverEdge(Piece piece, double[] frame, double girth, double station) {
     Slice slice = piece.digit().slice(station);
-    double[] jet = new double[18];
-    slice.jet(slice.angle(piece.skinGirth(girth, station)), jet);
-    Vector3D skin = vector(jet, 0);
-    Vector3D out = vector(jet, 3).cross(vector(jet, 6)).normalize();
+    // The skin, raised where the piece bridges it.
+    OffsetSurface raised = new OffsetSurface(piece.withGap(piece.bridge()));
+    double[] place = new double[6];
+    raised.at(slice, piece.midline().angle(slice, girth), false, place, 0);
+    Vector3D skin = vector(place, 0);
+    Vector3D out = vector(place, 3);
     Vector3D up = skin.vectorTo(crest(frame, piece.wall() / 2));
     String where = String.format(Locale.ROOT, "%s at %.1f, %.1f", piece.name(), girth, station);
 
