@@ -14,26 +14,32 @@ public record Design(
     ClosureDesign closure,
     MaterialDesign material,
     PrintDesign print,
-    SupportDesign support) {
+    SupportDesign support,
+    HoldingDesign holding) {
 
   /** The same design with another dorsal shell. */
   public Design withDorsalShell(DorsalShellDesign other) {
-    return new Design(trough, relief, other, closure, material, print, support);
+    return new Design(trough, relief, other, closure, material, print, support, holding);
   }
 
   /** The same design with another trough. */
   public Design withTrough(TroughDesign other) {
-    return new Design(other, relief, dorsalShell, closure, material, print, support);
+    return new Design(other, relief, dorsalShell, closure, material, print, support, holding);
   }
 
   /** The same design in another material. */
   public Design withMaterial(MaterialDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, other, print, support);
+    return new Design(trough, relief, dorsalShell, closure, other, print, support, holding);
   }
 
   /** The same design held against another load. */
   public Design withSupport(SupportDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, material, print, other);
+    return new Design(trough, relief, dorsalShell, closure, material, print, other, holding);
+  }
+
+  /** The same design on another joint, skin or band. */
+  public Design withHolding(HoldingDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, material, print, support, other);
   }
 
   /** How the distal end of the trough is finished. */
