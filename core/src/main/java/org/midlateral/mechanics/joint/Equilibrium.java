@@ -23,6 +23,12 @@ final class Equilibrium {
   /** A pull so weak (N/mm) that no force shows it, for motions that nothing resists. */
   private static final double HOLD = 1e-9;
 
+  /** No place is moved farther in one step (mm), a rotation counted at the usual arm. */
+  private static final double LONGEST = 2;
+
+  /** A step is given up where so small a share of it lowers no energy. */
+  private static final double SHORTEST = 1e-12;
+
   private static final double ARMIJO = 1e-4;
   private static final double STIFF_ENOUGH = 1e-12;
 
@@ -315,7 +321,12 @@ final class Equilibrium {
   /** Goes along a step as far as the energy falls; gives the share of it that was taken. */
   private double take(Step step) {
     double slope = slope(step);
-    for (double share = 1; share > 1e-12; share /= 2) {
+    double longest = Math.abs(step.angle) * PressedPieces.ARM;
+    for (double moved : step.motion) {
+      longest = Math.max(longest, Math.abs(moved));
+    }
+    double first = Math.min(1, LONGEST / longest);
+    for (double share = first; share > SHORTEST * first; share /= 2) {
       double tryAngle = angle + share * step.angle;
       double[] tryMotion = sum(motion, step.motion, share);
       double[] tryForces = sum(forces, step.forces, share);

@@ -151,6 +151,11 @@ public final class HeldFinger {
     return held(tissue, fastening, moment, compliance);
   }
 
+  /** The same with pieces that do not give way. */
+  Held heldRigid(Fastening fastening, JointMoment moment) {
+    return held(tissue, fastening, moment, null);
+  }
+
   private Held held(Tissue soft, Fastening fastening, JointMoment moment, double[][] give) {
     return held(soft, fastening, fastening, moment, give);
   }
