@@ -9,16 +9,11 @@ import java.util.OptionalDouble;
  * @param joint its pull into flexion
  * @param skin soft tissue between skin and bone
  * @param liner of the trough
- * @param bandStiffness pull of a wrap, sleeve, tape or strap per stretch and per mm of its width
- *     (N/mm)
+ * @param bands of the closure
  * @param creep what is left of the material's modulus after 8 hours at 34 °C, as a share
  */
 public record HoldingDesign(
-    JointDesign joint,
-    SkinDesign skin,
-    LinerDesign liner,
-    OptionalDouble bandStiffness,
-    OptionalDouble creep) {
+    JointDesign joint, SkinDesign skin, LinerDesign liner, BandDesign bands, OptionalDouble creep) {
 
   /**
    * A joint.
@@ -74,4 +69,13 @@ public record HoldingDesign(
    * @param stiffening 1
    */
   public record LinerDesign(double modulus, double stiffening) {}
+
+  /**
+   * Bands of a closure.
+   *
+   * @param stiffness pull of a wrap, sleeve, tape or strap per stretch and per mm of its width
+   *     (N/mm)
+   * @param tapeTension a tape is laid with over a dorsal shell (N)
+   */
+  public record BandDesign(OptionalDouble stiffness, double tapeTension) {}
 }

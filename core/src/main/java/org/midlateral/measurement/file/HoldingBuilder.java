@@ -2,6 +2,7 @@ package org.midlateral.measurement.file;
 
 import java.util.OptionalDouble;
 import org.midlateral.measurement.HoldingDesign;
+import org.midlateral.measurement.HoldingDesign.BandDesign;
 import org.midlateral.measurement.HoldingDesign.GaugeReading;
 import org.midlateral.measurement.HoldingDesign.JointDesign;
 import org.midlateral.measurement.HoldingDesign.LinerDesign;
@@ -27,7 +28,7 @@ final class HoldingBuilder {
             number("skin.over-joint"),
             number("skin.friction")),
         new LinerDesign(number("liner.modulus"), number("liner.stiffening")),
-        settings.number("closure.stiffness"),
+        new BandDesign(settings.number("closure.stiffness"), number("closure.tape-tension")),
         settings.number("material.creep"));
   }
 

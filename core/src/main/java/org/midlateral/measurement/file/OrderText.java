@@ -143,7 +143,8 @@ public final class OrderText {
     lines.value("closure.layers", Integer.toString(closure.layers()));
     number("closure.overlap", closure.overlap());
     length("closure.lap", closure.lap());
-    numberOrNone("closure.stiffness", order.design().holding().bandStiffness());
+    numberOrNone("closure.stiffness", order.design().holding().bands().stiffness());
+    number("closure.tape-tension", order.design().holding().bands().tapeTension());
     Design.MaterialDesign material = order.design().material();
     lines.value("material.name", material.name());
     material.modulus().ifPresent(value -> number("material.modulus", value));

@@ -123,7 +123,7 @@ final class Equilibrium {
   }
 
   private double energy(double atAngle, double[] c, double[] u, Response[] all) {
-    double sum = system.moment().energy(atAngle);
+    double sum = system.energy(atAngle);
     for (int e = 0; e < n; e++) {
       sum += all[e].energy();
       sum += system.compliance() == null ? 0 : c[e] * u[e] / 2;
@@ -152,7 +152,7 @@ final class Equilibrium {
     double largest = Double.MIN_NORMAL;
     double off = 0;
     double[] unbalanced = new double[m];
-    double moment = -system.moment().at(angle);
+    double moment = -system.pull(angle);
     double arm = Math.abs(moment);
     for (int e = 0; e < n; e++) {
       double f = answers[e].force();
@@ -263,7 +263,7 @@ final class Equilibrium {
         }
       }
     }
-    double bend = system.moment().fall(angle);
+    double bend = system.fall(angle);
     double[] now = system.compliance() == null ? ownForces() : forces;
     for (int e = 0; e < n; e++) {
       double f = now[e] + change[e];
@@ -280,7 +280,7 @@ final class Equilibrium {
       matrix.add(k, k, HOLD);
     }
     if (free) {
-      lack.add(m, 0, system.moment().at(angle));
+      lack.add(m, 0, system.pull(angle));
       double tissue = matrix.get(m, m);
       matrix.set(m, m, tissue + Math.max(bend, HOLD - tissue / 2));
     }
@@ -349,7 +349,7 @@ final class Equilibrium {
   }
 
   private double slope(Step step) {
-    double turn = -system.moment().at(angle);
+    double turn = -system.pull(angle);
     double slope = 0;
     for (int e = 0; e < n; e++) {
       double f = answers[e].force();

@@ -106,7 +106,12 @@ public final class HeldFinger {
 
   /** The angle at which the joint is held under a closure, beyond that asked for (degrees). */
   public double angle(Fastening fastening, JointMoment moment) {
-    return Math.toDegrees(held(fastening, moment).resting().angle());
+    return degrees(held(fastening, moment).resting());
+  }
+
+  /** The angle of a joint, no farther than it is followed. */
+  private static double degrees(Resting resting) {
+    return Math.min(JointAnswer.FARTHEST, Math.toDegrees(resting.angle()));
   }
 
   /**
@@ -212,13 +217,9 @@ public final class HeldFinger {
   /** Everything rigid at first; then the skin gives way, then the closure, then the plastic. */
   private AngleSplit split(Held held, Fastening fastening, JointMoment moment) {
     Fastening taut = fastening.stiffer(RIGID * RIGID);
-    double play = held(tissue.stiffer(RIGID), fastening, taut, moment, null).resting().angle();
-    double skin = held(tissue, fastening, taut, moment, null).resting().angle();
-    double closure = held(tissue, fastening, moment, null).resting().angle();
-    return new AngleSplit(
-        Math.toDegrees(play),
-        Math.toDegrees(skin - play),
-        Math.toDegrees(closure - skin),
-        Math.toDegrees(held.resting().angle() - closure));
+    double play = degrees(held(tissue.stiffer(RIGID), fastening, taut, moment, null).resting());
+    double skin = degrees(held(tissue, fastening, taut, moment, null).resting());
+    double closure = degrees(held(tissue, fastening, moment, null).resting());
+    return new AngleSplit(play, skin - play, closure - skin, degrees(held.resting()) - closure);
   }
 }

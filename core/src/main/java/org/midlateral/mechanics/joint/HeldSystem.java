@@ -14,8 +14,30 @@ import java.util.List;
 record HeldSystem(
     List<Coupling> couplings, double[][] rigid, double[][] compliance, JointMoment moment) {
 
+  /** A joint that would flex farther (rad) is not held, and stops there. */
+  static final double FARTHEST = Math.toRadians(JointAnswer.FARTHEST);
+
+  /** Stiffness of that stop (N·mm/rad). */
+  private static final double STOP = 1e6;
+
   HeldSystem {
     couplings = List.copyOf(couplings);
+  }
+
+  /** Moment of the joint at an angle, less the stop's (N·mm). */
+  double pull(double angle) {
+    return moment.at(angle) - STOP * Math.max(0, angle - FARTHEST);
+  }
+
+  /** By how much that falls per angle (N·mm/rad). */
+  double fall(double angle) {
+    return moment.fall(angle) + (angle > FARTHEST ? STOP : 0);
+  }
+
+  /** Energy of joint and stop at an angle (N·mm). */
+  double energy(double angle) {
+    double past = Math.max(0, angle - FARTHEST);
+    return moment.energy(angle) + STOP * past * past / 2;
   }
 
   int size() {

@@ -6,7 +6,8 @@ import java.util.List;
  * What an orthosis does for a joint. An estimate, for comparison of designs; it clears none for
  * use. Angles in degrees, forces in N, moments in N·mm, pressures in MPa, energies in N·mm.
  *
- * @param angle flexion beyond the angle that was asked for, at which the joint is held
+ * @param angle flexion beyond the angle that was asked for, at which the joint is held; {@link
+ *     #FARTHEST} where it is not held at all
  * @param split what the angle comes from
  * @param moment of the joint at that angle
  * @param friction by how much friction may hold it less or more flexed: half of the band
@@ -33,9 +34,17 @@ public record JointAnswer(
     double grip,
     Search search) {
 
+  /** A joint that would flex farther (degrees) is not held; the model does not follow it there. */
+  public static final double FARTHEST = 30;
+
   public JointAnswer {
     patches = List.copyOf(patches);
     strips = List.copyOf(strips);
+  }
+
+  /** Whether the joint is held at all. */
+  public boolean held() {
+    return angle < FARTHEST;
   }
 
   /** Whether the joint is held within an angle (degrees) of that asked for. */

@@ -6,21 +6,22 @@ import org.midlateral.mechanics.joint.JointAnswer.Resultant;
 import org.midlateral.mechanics.joint.JointAnswer.Resultants;
 
 /**
- * The forces on a finger across its length. Pieces and closure press on it from both sides; slice
- * by slice the difference is what holds the joint. From either end the slices push the finger
- * toward dorsal, up to where the closure outweighs the floor: the sum up to there is the force at
- * that end.
+ * The forces on a finger across its length. Pieces and closure press on it from both sides; place
+ * by place the difference is what holds the joint. From either end these push the finger toward
+ * dorsal, up to where the closure outweighs the floor: the sum up to there is the force at that
+ * end. Each force is shared between the two places that it lies between, so that patches and strips
+ * need not lie alike.
  */
 final class NetForces {
-  /** Length of a slice (mm). */
-  private static final double SLICE = 2.5;
+  /** From place to place (mm). */
+  private static final double SLICE = 3;
 
-  /** By slice: force toward dorsal (N), and moment about the axis that extends the joint (N·mm). */
+  /** By place: force toward dorsal (N), and moment about the axis that extends the joint (N·mm). */
   private final double[] force;
 
   private final double[] moment;
 
-  /** Number of the first slice past the axis. */
+  /** Number of the place at the axis. */
   private final int first;
 
   NetForces(HeldFinger finger, HeldFinger.Held held) {
@@ -53,22 +54,28 @@ final class NetForces {
 
   private void add(
       DigitSurface skin, double axis, double station, Vector3D at, Vector3D push, Vector3D centre) {
-    int slice = first + (int) Math.floor((station - axis) / SLICE);
+    double along = (station - axis) / SLICE;
+    int slice = (int) Math.floor(along);
+    double next = along - slice;
     Vector3D dorsal = skin.tangent(station).cross(Vector3D.Unit.PLUS_Y);
-    force[slice] += push.dot(dorsal);
+    double up = push.dot(dorsal);
     // A push toward dorsal past the axis turns about -y: it extends the joint.
-    moment[slice] -= centre.vectorTo(at).cross(push).getY();
+    double turn = -centre.vectorTo(at).cross(push).getY();
+    force[first + slice] += (1 - next) * up;
+    force[first + slice + 1] += next * up;
+    moment[first + slice] += (1 - next) * turn;
+    moment[first + slice + 1] += next * turn;
   }
 
   Resultants resultants() {
     Resultant distal = end(force.length - 1, first, 1);
-    Resultant proximal = end(0, first - 1, -1);
+    Resultant proximal = end(0, first, -1);
     double middle = proximal.force() + distal.force();
     double arm = distal.force() * distal.arm() - proximal.force() * proximal.arm();
     return new Resultants(proximal, new Resultant(middle, middle > 0 ? arm / middle : 0), distal);
   }
 
-  /** The largest sum of slices from an end on. */
+  /** The largest sum from an end on. */
   private Resultant end(int from, int to, int side) {
     double sum = 0;
     double turn = 0;

@@ -35,7 +35,7 @@ final class Reading {
     List<StripPull> strips = strips();
     PressureMap map = new PressureMap(fitting, patches, strips);
     return new JointAnswer(
-        Math.toDegrees(resting.angle()),
+        Math.min(JointAnswer.FARTHEST, Math.toDegrees(resting.angle())),
         split,
         held.system().moment().at(resting.angle()),
         Math.toDegrees(friction()),
@@ -98,7 +98,7 @@ final class Reading {
       }
     }
     JointMoment moment = held.system().moment();
-    if (moment.atLimit() == 0) {
+    if (moment.atLimit() == 0 || resting.angle() >= HeldSystem.FARTHEST) {
       return 0;
     }
     Resting harder = Equilibrium.of(held.system().with(moment.times(1 + MORE)), resting);
