@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 
 /**
@@ -30,6 +31,9 @@ public final class HeldFinger {
 
   private static final int MOST_PULLS = 40;
 
+  /** A search that leaves more of its largest force out of balance has not ended. */
+  private static final double UNBALANCED = 1e-7;
+
   private final Fitting fitting;
   private final PressedPieces pieces;
   private final HoldingDesign holding;
@@ -50,14 +54,16 @@ public final class HeldFinger {
    * Meshes and factors.
    *
    * @throws DesignRefused where a piece cannot be meshed
+   * @throws NotComputable where the middle of a wall folds
    */
-  public static HeldFinger of(FingerInPieces worn, HoldingDesign holding) throws DesignRefused {
+  public static HeldFinger of(FingerInPieces worn, HoldingDesign holding)
+      throws DesignRefused, NotComputable {
     return of(worn, holding, EDGES, PATCH);
   }
 
   /** The same on other meshes. */
   static HeldFinger of(FingerInPieces worn, HoldingDesign holding, double edges, double patch)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     Fitting fitting = new Fitting(worn, edges, patch);
     PressedPieces pieces = new PressedPieces(fitting);
     return new HeldFinger(fitting, pieces, holding, pieces.compliance());
@@ -98,14 +104,19 @@ public final class HeldFinger {
    * The joint under a closure.
    *
    * @param moment of the joint
+   * @throws NotComputable where no equilibrium is found
    */
-  public JointAnswer hold(Fastening fastening, JointMoment moment) {
+  public JointAnswer hold(Fastening fastening, JointMoment moment) throws NotComputable {
     Held held = held(fastening, moment);
     return new Reading(this, held).answer(split(held, fastening, moment));
   }
 
-  /** The angle at which the joint is held under a closure, beyond that asked for (degrees). */
-  public double angle(Fastening fastening, JointMoment moment) {
+  /**
+   * The angle at which the joint is held under a closure, beyond that asked for (degrees).
+   *
+   * @throws NotComputable where no equilibrium is found
+   */
+  public double angle(Fastening fastening, JointMoment moment) throws NotComputable {
     return degrees(held(fastening, moment).resting());
   }
 
@@ -121,9 +132,11 @@ public final class HeldFinger {
    * @param least pull to try (N), above 0
    * @param most pull to try (N)
    * @return N; empty where the most does not do
+   * @throws NotComputable where no equilibrium is found
    */
   public OptionalDouble leastTension(
-      Fastening fastening, JointMoment moment, double degrees, double least, double most) {
+      Fastening fastening, JointMoment moment, double degrees, double least, double most)
+      throws NotComputable {
     if (angle(fastening.withTension(most), moment) > degrees) {
       return OptionalDouble.empty();
     }
@@ -152,22 +165,24 @@ public final class HeldFinger {
    */
   record Held(Resting laid, HeldSystem system, Resting resting) {}
 
-  Held held(Fastening fastening, JointMoment moment) {
+  Held held(Fastening fastening, JointMoment moment) throws NotComputable {
     return held(tissue, fastening, moment, compliance);
   }
 
   /** The same with pieces that do not give way. */
-  Held heldRigid(Fastening fastening, JointMoment moment) {
+  Held heldRigid(Fastening fastening, JointMoment moment) throws NotComputable {
     return held(tissue, fastening, moment, null);
   }
 
-  private Held held(Tissue soft, Fastening fastening, JointMoment moment, double[][] give) {
+  private Held held(Tissue soft, Fastening fastening, JointMoment moment, double[][] give)
+      throws NotComputable {
     return held(soft, fastening, fastening, moment, give);
   }
 
   /** Laid with one closure, which then stretches as another. */
   private Held held(
-      Tissue soft, Fastening laying, Fastening holds, JointMoment moment, double[][] give) {
+      Tissue soft, Fastening laying, Fastening holds, JointMoment moment, double[][] give)
+      throws NotComputable {
     HeldSystem lay =
         new HeldSystem(
             couplings(soft, laying).laying(), pieces.rigid(), give, new JointMoment(0, 0));
@@ -181,7 +196,11 @@ public final class HeldFinger {
     }
     HeldSystem hold =
         new HeldSystem(couplings(soft, holds).held(references), pieces.rigid(), give, moment);
-    return new Held(laid, hold, Equilibrium.of(hold, laid));
+    Resting resting = Equilibrium.of(hold, laid);
+    if (Math.max(laid.miss(), resting.miss()) > UNBALANCED) {
+      throw new NotComputable("the search for the joint's equilibrium did not end");
+    }
+    return new Held(laid, hold, resting);
   }
 
   private Couplings couplings(Tissue soft, Fastening fastening) {
@@ -215,7 +234,8 @@ public final class HeldFinger {
   }
 
   /** Everything rigid at first; then the skin gives way, then the closure, then the plastic. */
-  private AngleSplit split(Held held, Fastening fastening, JointMoment moment) {
+  private AngleSplit split(Held held, Fastening fastening, JointMoment moment)
+      throws NotComputable {
     Fastening taut = fastening.stiffer(RIGID * RIGID);
     double play = degrees(held(tissue.stiffer(RIGID), fastening, taut, moment, null).resting());
     double skin = degrees(held(tissue, fastening, taut, moment, null).resting());

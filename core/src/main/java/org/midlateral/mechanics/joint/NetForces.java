@@ -14,7 +14,12 @@ import org.midlateral.mechanics.joint.JointAnswer.Resultants;
  */
 final class NetForces {
   /** From place to place (mm). */
-  private static final double SLICE = 3;
+  private static final double SPACING = 3;
+
+  /** Places beyond the ends of what presses. */
+  private static final int SPARE = 3;
+
+  private final DigitSurface skin;
 
   /** By place: force toward dorsal (N), and moment about the axis that extends the joint (N·mm). */
   private final double[] force;
@@ -24,47 +29,61 @@ final class NetForces {
   /** Number of the place at the axis. */
   private final int first;
 
-  NetForces(HeldFinger finger, HeldFinger.Held held) {
+  /** No forces yet. */
+  NetForces(FingerInPieces worn) {
+    skin = worn.skin();
+    double before = skin.pipAxis() - worn.pieces().get(0).outline().proximal();
+    double behind = skin.pulpEnd() - skin.pipAxis();
+    first = (int) Math.ceil(before / SPACING) + SPARE;
+    force = new double[first + (int) Math.ceil(behind / SPACING) + SPARE];
+    moment = new double[force.length];
+  }
+
+  /** All that presses on a finger that is held. */
+  static NetForces of(HeldFinger finger, HeldFinger.Held held) {
     Fitting fitting = finger.fitting();
-    PressedPieces pieces = finger.pieces();
-    DigitSurface skin = fitting.worn().skin();
-    double axis = skin.pipAxis();
-    double from = fitting.worn().pieces().get(0).outline().proximal();
-    first = (int) Math.ceil((axis - from) / SLICE) + 1;
-    int count = first + (int) Math.ceil((skin.pulpEnd() - axis) / SLICE) + 1;
-    force = new double[count];
-    moment = new double[count];
+    NetForces net = new NetForces(fitting.worn());
     for (int e = 0; e < fitting.patches().size(); e++) {
       SkinPatch patch = fitting.patches().get(e);
       for (SkinVertex v : patch.parts()) {
         Vector3D push = v.out().multiply(-held.resting().force(e) * patch.share(v));
-        add(skin, axis, v.station(), v.skin(), push, pieces.centre());
+        net.add(v.station(), v.skin(), push);
       }
     }
     for (int k = 0; k < fitting.strips().size(); k++) {
-      TautBand band = fitting.strips().get(k);
-      double pull = held.resting().force(pieces.firstStrip() + k);
-      for (TautBand.Bend bend : band.bends()) {
-        if (bend.piece() < 0) {
-          add(skin, axis, band.station(), bend.at(), bend.pull().multiply(pull), pieces.centre());
-        }
+      net.add(fitting.strips().get(k), held.resting().force(finger.pieces().firstStrip() + k));
+    }
+    return net;
+  }
+
+  /** A strip of a band that pulls with a force on each of its ends (N). */
+  void add(TautBand band, double pull) {
+    for (TautBand.Bend bend : band.bends()) {
+      if (bend.piece() < 0) {
+        add(band.station(), bend.at(), bend.pull().multiply(pull));
       }
     }
   }
 
-  private void add(
-      DigitSurface skin, double axis, double station, Vector3D at, Vector3D push, Vector3D centre) {
-    double along = (station - axis) / SLICE;
-    int slice = (int) Math.floor(along);
-    double next = along - slice;
-    Vector3D dorsal = skin.tangent(station).cross(Vector3D.Unit.PLUS_Y);
-    double up = push.dot(dorsal);
+  /**
+   * A force on the finger.
+   *
+   * @param station of its place (mm)
+   * @param at its place (mm)
+   * @param push N
+   */
+  void add(double station, Vector3D at, Vector3D push) {
+    double along = (station - skin.pipAxis()) / SPACING;
+    int place = first + (int) Math.floor(along);
+    double next = along - Math.floor(along);
+    double up = push.dot(skin.tangent(station).cross(Vector3D.Unit.PLUS_Y));
     // A push toward dorsal past the axis turns about -y: it extends the joint.
+    Vector3D centre = skin.centre(skin.pipAxis());
     double turn = -centre.vectorTo(at).cross(push).getY();
-    force[first + slice] += (1 - next) * up;
-    force[first + slice + 1] += next * up;
-    moment[first + slice] += (1 - next) * turn;
-    moment[first + slice + 1] += next * turn;
+    force[place] += (1 - next) * up;
+    force[place + 1] += next * up;
+    moment[place] += (1 - next) * turn;
+    moment[place + 1] += next * turn;
   }
 
   Resultants resultants() {

@@ -3,6 +3,7 @@ package org.midlateral.mechanics.joint;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.LoadSet;
 import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellModel;
@@ -35,13 +36,20 @@ final class PressedPieces {
   private final double[][] compliance;
   private final List<SkinPatch> gripped;
 
-  PressedPieces(Fitting fitting) {
+  /**
+   * Factors the pieces.
+   *
+   * @throws NotComputable where the middle of a wall folds
+   */
+  PressedPieces(Fitting fitting) throws NotComputable {
     this.fitting = fitting;
     FingerInPieces worn = fitting.worn();
     List<Solid> solids = fitting.solids();
     centre = worn.skin().centre(worn.skin().pipAxis());
     if (worn.apart() || solids.size() == 1) {
-      solids.forEach(solid -> shells.add(FingerShell.of(solid, worn.material())));
+      for (Solid solid : solids) {
+        shells.add(FingerShell.of(solid, worn.material()));
+      }
     } else {
       shells.add(FingerShell.bonded(solids.get(0), solids.get(1), worn.material()));
     }

@@ -37,13 +37,7 @@ final class PressureMap {
 
   private static Vector3D place(DigitSurface skin, double station, double girth) {
     Slice slice = skin.slice(station);
-    return at(slice, slice.angle(girth));
-  }
-
-  private static Vector3D at(Slice slice, double angle) {
-    double[] jet = new double[18];
-    slice.jet(angle, jet);
-    return Vector3D.of(jet[0], jet[1], jet[2]);
+    return slice.point(slice.angle(girth));
   }
 
   /** The skin under a strip, about the dorsal midline. */
@@ -57,7 +51,7 @@ final class PressureMap {
       double angle = slice.angle(off > 0 ? half - off : -half - off);
       PressurePeak peak =
           new PressurePeak(strip.pressure(), PressedBy.CLOSURE, station, Side.of(angle));
-      spots.add(new Spot(at(slice, angle), strip.area() / STRIP_PARTS, strip.pressure(), peak));
+      spots.add(new Spot(slice.point(angle), strip.area() / STRIP_PARTS, strip.pressure(), peak));
     }
   }
 

@@ -43,7 +43,7 @@ final class Reading {
         strips,
         map.spot(),
         map.squareCentimetre(),
-        new NetForces(finger, held).resultants(),
+        NetForces.of(finger, held).resultants(),
         new EnergyTerms(
             resting.energy(0, pieces.firstOverlap()),
             resting.energy(pieces.firstStrip(), pieces.firstGrip()),

@@ -43,15 +43,11 @@ record SkinVertex(
     Vector3D[] out = new Vector3D[n];
     double[] angle = new double[n];
     double[] girth = new double[n];
-    double[] jet = new double[18];
     for (int i = 0; i < n; i++) {
-      double own = solid.angle(i);
-      angle[i] = piece.dorsal() ? own - Math.copySign(Math.PI, own) : own;
+      angle[i] = piece.midline().skinAngle(solid.angle(i));
       Slice slice = piece.digit().slice(solid.station(i));
-      slice.jet(angle[i], jet);
-      skin[i] = Vector3D.of(jet[0], jet[1], jet[2]);
-      Vector3D round = Vector3D.of(jet[3], jet[4], jet[5]);
-      out[i] = round.cross(Vector3D.of(jet[6], jet[7], jet[8])).normalize();
+      skin[i] = slice.point(angle[i]);
+      out[i] = slice.normal(angle[i]);
       girth[i] = slice.girth(angle[i]);
     }
     double[] area = areas(solid, skin);

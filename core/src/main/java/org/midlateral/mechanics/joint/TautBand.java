@@ -161,11 +161,10 @@ record TautBand(
 
   private static List<SectionPoint> skin(DigitSurface digit, double station, SectionPlane plane) {
     Slice slice = digit.slice(station);
-    double[] jet = new double[18];
     List<SectionPoint> points = new ArrayList<>();
     for (int i = 0; i < SKIN_POINTS; i++) {
-      slice.jet(2 * Math.PI * (i + 0.5) / SKIN_POINTS - Math.PI, jet);
-      points.add(point(plane, Vector3D.of(jet[0], jet[1], jet[2]), -1));
+      double angle = 2 * Math.PI * (i + 0.5) / SKIN_POINTS - Math.PI;
+      points.add(point(plane, slice.point(angle), -1));
     }
     return points;
   }
@@ -196,12 +195,12 @@ record TautBand(
     for (int i = 0; i <= PIECE_POINTS; i++) {
       double share = (double) i / PIECE_POINTS;
       double girth = reach.getMinX() + inset + share * (reach.getWidth() - 2 * inset);
-      surface.at(slice, ownAngle(piece, slice, girth), false, frame, 0);
+      surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
       points.add(point(plane, at(frame, piece.wall()), number));
     }
     // The rim's crest.
     for (double girth : new double[] {reach.getMinX(), reach.getMaxX()}) {
-      surface.at(slice, ownAngle(piece, slice, girth), false, frame, 0);
+      surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
       points.add(point(plane, at(frame, piece.wall() / 2), number));
     }
   }
@@ -209,13 +208,5 @@ record TautBand(
   private static Vector3D at(double[] frame, double height) {
     return Vector3D.of(
         frame[0] + height * frame[3], frame[1] + height * frame[4], frame[2] + height * frame[5]);
-  }
-
-  private static double ownAngle(Piece piece, Slice slice, double girth) {
-    if (!piece.dorsal()) {
-      return slice.angle(girth);
-    }
-    double t = slice.angle(girth - Math.copySign(slice.circumference() / 2, girth));
-    return t - Math.copySign(Math.PI, t);
   }
 }

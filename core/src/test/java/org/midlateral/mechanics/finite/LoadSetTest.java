@@ -45,7 +45,7 @@ class LoadSetTest {
   }
 
   /** Work of a load along what another one does is what a whole solution gives. */
-  private static void assertCompliance(ShellModel model) {
+  private static void assertCompliance(ShellModel model) throws MechanismException {
     List<ShellLoad> whole = new ArrayList<>();
     LoadSet loads = loads(model, whole);
     ShellSolver solver = ShellSolver.of(model, RigidMotion.held(model));
@@ -66,17 +66,17 @@ class LoadSetTest {
   }
 
   @Test
-  void aShellGivesWayAsWholeSolutionsTell() {
+  void aShellGivesWayAsWholeSolutionsTell() throws MechanismException {
     assertCompliance(SADDLE);
   }
 
   @Test
-  void aBondedPairToo() {
+  void aBondedPairToo() throws MechanismException {
     assertCompliance(TieTest.bonded(TieTest.grid(10, 4, 0), TieTest.grid(13, 5, 1.5)));
   }
 
   @Test
-  void theSumOfLoadsStoresWhatTheComplianceSays() {
+  void theSumOfLoadsStoresWhatTheComplianceSays() throws MechanismException {
     List<ShellLoad> whole = new ArrayList<>();
     LoadSet loads = loads(SADDLE, whole);
     ShellSolver solver = ShellSolver.of(SADDLE, RigidMotion.held(SADDLE));
@@ -94,7 +94,7 @@ class LoadSetTest {
   }
 
   @Test
-  void loadsOfAnotherModelAreRefused() {
+  void loadsOfAnotherModelAreRefused() throws MechanismException {
     ShellModel other = TieTest.grid(4, 4, 0).shell(1, new Isotropic(400, 0.4));
     ShellSolver solver = ShellSolver.of(SADDLE, RigidMotion.held(SADDLE));
     LoadSet loads = new LoadSet(other, 1);

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Joining;
@@ -26,7 +27,7 @@ class BalanceTest {
     return Orders.read(Path.of("..", "samples", sample + ".yaml"), List.of()).order();
   }
 
-  static Stream<Arguments> held() throws DesignRefused {
+  static Stream<Arguments> held() throws DesignRefused, NotComputable {
     FingerInPieces trough = WornFingers.trough(order("bulbous-ring"));
     FingerInPieces taped = WornFingers.both(order("left-deficit"), Joining.SLIPPING);
     FingerInPieces bonded = WornFingers.both(order("slim-little"), Joining.BONDED);
@@ -37,7 +38,7 @@ class BalanceTest {
         Arguments.of("bonded", bonded, WornFingers.strap(bonded, 16, 0.5, 200)));
   }
 
-  private static HeldFinger finger(FingerInPieces worn) throws DesignRefused {
+  private static HeldFinger finger(FingerInPieces worn) throws DesignRefused, NotComputable {
     return HeldFinger.of(worn, order("slim-little").design().holding());
   }
 
@@ -45,7 +46,7 @@ class BalanceTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("held")
   void nothingIsLeftForTheSupports(String name, FingerInPieces worn, Fastening fastening)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     HeldFinger finger = finger(worn);
     Resting resting = finger.held(fastening, MOMENT).resting();
     double[] forces = resting.forces();
@@ -64,7 +65,7 @@ class BalanceTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("held")
   void theHingeIsInBalance(String name, FingerInPieces worn, Fastening fastening)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     HeldFinger finger = finger(worn);
     Resting resting = finger.held(fastening, MOMENT).resting();
     Vector3D centre = finger.pieces().centre();
@@ -105,7 +106,7 @@ class BalanceTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("held")
   void theWorkOfTheMomentIsStored(String name, FingerInPieces worn, Fastening fastening)
-      throws DesignRefused {
+      throws DesignRefused, NotComputable {
     HeldFinger finger = finger(worn);
     HeldFinger.Held held = finger.held(fastening, MOMENT);
     double end = held.resting().angle();

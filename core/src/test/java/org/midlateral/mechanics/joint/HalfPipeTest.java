@@ -18,6 +18,7 @@ import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Piece;
@@ -62,7 +63,7 @@ class HalfPipeTest {
 
   @ParameterizedTest
   @ValueSource(doubles = {0.15, 0.3, 0.6})
-  void pressesAsAnElasticFoundationDoes(double tension) throws DesignRefused {
+  void pressesAsAnElasticFoundationDoes(double tension) throws DesignRefused, NotComputable {
     HoldingDesign skin = WornFingers.evenSkin(Fingers.design().holding(), KILOPASCAL, THICKNESS);
     HeldFinger finger = HeldFinger.of(pipe(), skin, 0.6, 1.0);
     Fastening wrap = new Fastening(25, 2, tension, 0, List.of());

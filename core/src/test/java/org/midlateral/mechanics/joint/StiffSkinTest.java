@@ -12,6 +12,7 @@ import org.midlateral.Fingers;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.LoadSet;
 import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellModel;
@@ -36,7 +37,8 @@ class StiffSkinTest {
   /** Forces that do not depend on the way: the work of the moment is twice what is stored. */
   @ParameterizedTest
   @ValueSource(ints = {0, 1})
-  void theAngleIsWhatTheUsualMeshGivesUnderTheSameForces(int number) throws DesignRefused {
+  void theAngleIsWhatTheUsualMeshGivesUnderTheSameForces(int number)
+      throws DesignRefused, NotComputable {
     FingerInPieces worn = WornFingers.moulded(fingers().get(number));
     HoldingDesign stiff = WornFingers.evenSkin(Fingers.design().holding(), 1e6, 0.01);
     HeldFinger finger = HeldFinger.of(worn, stiff);
@@ -51,7 +53,8 @@ class StiffSkinTest {
   }
 
   /** What the usual mesh stores under the same forces in the same places. */
-  private static double stored(HeldFinger finger, Resting resting) throws DesignRefused {
+  private static double stored(HeldFinger finger, Resting resting)
+      throws DesignRefused, NotComputable {
     Fitting fitting = finger.fitting();
     FingerShell usual =
         FingerShell.trough(fitting.worn().pieces().get(0), fitting.worn().material());
@@ -95,7 +98,7 @@ class StiffSkinTest {
   /** The shell as coarse as here beside the usual one, under the forces put by hand. */
   @ParameterizedTest
   @ValueSource(ints = {0, 1})
-  void theCoarseShellBendsAsTheUsualOne(int number) throws DesignRefused {
+  void theCoarseShellBendsAsTheUsualOne(int number) throws DesignRefused, NotComputable {
     FingerInPieces worn = WornFingers.moulded(fingers().get(number));
     HeldFinger finger = HeldFinger.of(worn, Fingers.design().holding());
     HeldJoint joint = HeldJoint.on(worn.skin(), worn.pieces().get(0).outline(), MOMENT);
