@@ -1,5 +1,6 @@
 package org.midlateral.solid;
 
+import java.util.List;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.piece.Piece;
@@ -33,6 +34,9 @@ final class RimSeat {
 
   private static final double STEP = 1e-4;
 
+  /** Where no seat is found beside a crease of the skin, the crease is this wide (mm). */
+  private static final double CREASE = 2e-3;
+
   /** Half of the step along the edge that its tangent is taken from (mm). */
   private static final double ALONG = 1e-4;
 
@@ -52,6 +56,9 @@ final class RimSeat {
   private final double[] normal = new double[3];
   private final double[] tangent = new double[3];
   private final double[] frame = new double[9];
+  private final double[] beyond = new double[6];
+  private final List<Double> creases;
+  private boolean rounded;
   private final double[] move = new double[3];
   private final double[] before = new double[3];
 
@@ -72,6 +79,7 @@ final class RimSeat {
     this.surface = surface;
     this.carrier = new OffsetSurface(piece.withGap(piece.bridge()));
     this.radius = piece.wall() / 2;
+    this.creases = piece.digit().creases();
   }
 
   /**
@@ -89,7 +97,14 @@ final class RimSeat {
     known = false;
     in = INWARD * radius;
     on = 0;
-    return seek(girth, at, direction) < MISSED;
+    double size = seek(girth, at, direction);
+    if (size > TOLERANCE && !creases.isEmpty()) {
+      // A sloping gap makes the surface bend at once where the skin's bend changes at once.
+      rounded = true;
+      size = seek(girth, at, direction);
+      rounded = false;
+    }
+    return size < MISSED;
   }
 
   /** Distance of the crest from its target where no step brings it nearer (mm). */
@@ -229,8 +244,7 @@ final class RimSeat {
 
   /** Distance, along the skin, from crest to target; written as the next move. */
   private double residual() {
-    Slice slice = piece.digit().slice(station);
-    surface.at(slice, angle, piece.gap().uniformAt(station), frame, 0);
+    place();
     cross(tangent, 0, frame, 3, frame, 6);
     unit(frame, 6);
     double off = 0;
@@ -242,6 +256,26 @@ final class RimSeat {
       move[k] -= off * normal[k];
     }
     return Math.sqrt(dot(move, 0, move, 0));
+  }
+
+  private void place() {
+    for (double crease : creases) {
+      if (rounded && Math.abs(station - crease) < CREASE / 2) {
+        double share = (station - crease) / CREASE + 0.5;
+        place(crease - CREASE / 2, frame);
+        place(crease + CREASE / 2, beyond);
+        for (int k = 0; k < 6; k++) {
+          frame[k] += share * (beyond[k] - frame[k]);
+        }
+        unit(frame, 3);
+        return;
+      }
+    }
+    place(station, frame);
+  }
+
+  private void place(double at, double[] out) {
+    surface.at(piece.digit().slice(at), angle, piece.gap().uniformAt(at), out, 0);
   }
 
   /** How the crest moves with angle and station, by differences. */
