@@ -14,9 +14,11 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.piece.BridgedStretch;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
+import org.midlateral.shell.DorsumGap;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Trough;
@@ -101,14 +103,55 @@ public record Orthosis(
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
-  /** Vents that were asked for and found no room. */
+  /** Where the pieces leave the skin further than asked, and vents that found no room. */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    solids().forEach(solid -> findings.addAll(bridged(solid.piece())));
+    dorsalShell.flatMap(shell -> raised(shell.piece())).ifPresent(findings::add);
     ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
     dorsalShell
         .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))
         .ifPresent(findings::add);
     return findings;
+  }
+
+  private static List<Finding> bridged(Piece piece) {
+    return BridgedStretch.of(piece).stream()
+        .map(
+            b ->
+                Finding.note(
+                    "bridges-waist",
+                    null,
+                    String.format(
+                        Locale.ROOT,
+                        "The %s bridges the waist of the finger from %.0f to %.0f mm: there it stands"
+                            + " up to %.2f mm further off the skin (%.0f mm from the web).",
+                        piece.name(),
+                        b.from(),
+                        b.to(),
+                        b.rise(),
+                        b.station()),
+                    b.rise(),
+                    Double.NaN))
+        .toList();
+  }
+
+  /** A shell that leaves the dorsum since the step over the trough's rims has no room. */
+  private Optional<Finding> raised(Piece shell) {
+    double asked = order.design().dorsalShell().clearance();
+    double made = DorsumGap.of(shell).min();
+    if (made < asked + BridgedStretch.TOLD) {
+      return Optional.empty();
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "The dorsal-shell stands %.2f mm off the back of the finger instead of %.2f: between its"
+                + " steps over the trough's rims there is too little girth to come nearer.",
+            made,
+            asked);
+    return Optional.of(
+        Finding.caution("dorsum-raised", "dorsal-shell.clearance", text, made, asked));
   }
 
   private static Optional<Finding> ventless(Solid solid, Design.VentDesign asked) {

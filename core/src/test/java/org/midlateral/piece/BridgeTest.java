@@ -117,4 +117,36 @@ class BridgeTest {
       }
     }
   }
+
+  /** What is told of it spans all that rises, and names the highest place. */
+  @Test
+  void whereItBridgesIsTold() throws Exception {
+    Order order = Orders.row(SWOLLEN, "swollen", 1, List.of()).order();
+    Orthosis made = Orthosis.make(order);
+    Piece piece = made.trough().piece();
+    List<BridgedStretch> told = BridgedStretch.of(piece);
+    double most = 0;
+    for (double s = piece.outline().proximal(); s < piece.digit().tip(); s += 0.1) {
+      double edge = piece.digit().circumference(s) / 4;
+      for (double girth = -edge; girth <= edge; girth += edge / 50) {
+        double rise = piece.bridge().at(girth, s);
+        most = Math.max(most, rise);
+        double at = s;
+        assertThat(
+                rise < 2 * BridgedStretch.TOLD
+                    || told.stream().anyMatch(b -> at > b.from() - 1 && at < b.to() + 1))
+            .isTrue();
+      }
+    }
+
+    assertThat(told).isNotEmpty();
+    assertThat(told.stream().mapToDouble(BridgedStretch::rise).max().orElseThrow())
+        .isCloseTo(most, within(0.03 * most));
+    assertThat(made.findings()).extracting(f -> f.code()).contains("bridges-waist");
+  }
+
+  @Test
+  void nothingIsToldOfAPlainFinger() throws Exception {
+    assertThat(BridgedStretch.of(Orthosis.make(Fingers.order(Fingers.slim())).trough().piece())).isEmpty();
+  }
 }

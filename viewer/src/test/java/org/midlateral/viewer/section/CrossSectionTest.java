@@ -3,8 +3,10 @@ package org.midlateral.viewer.section;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.midlateral.piece.BridgedStretch;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
@@ -36,6 +38,39 @@ class CrossSectionTest {
   void theCircumferenceAtATapeIsTheTapes() {
     CrossSection section = CrossSection.of(design, design.orthosis().digit().pipAxis());
     assertThat(section.circumference()).isCloseTo(70, within(0.05));
+  }
+
+  @Test
+  void aBridgedWaistIsMarkedOnTheSkin() throws NotADraft {
+    Draft swollen =
+        DraftText.read(
+            """
+            reference: invented-swollen
+            hand: right
+            digit: little
+            unit: mm
+            circumference:
+              proximal-phalanx: 56.7
+              pip: 63.1
+              middle-phalanx: 54.9
+              tip: 43.9
+            length:
+              palmar-crease-to-web: 19.2
+              web-to-pip: 20.1
+              pip-to-dip: 14.0
+              dip-to-tip: 25.0
+            """);
+    DesignShapes shapes = MadeDraft.of(swollen).shapes().orElseThrow();
+    BridgedStretch stretch =
+        BridgedStretch.of(shapes.orthosis().trough().piece()).stream()
+            .max(Comparator.comparingDouble(BridgedStretch::rise))
+            .orElseThrow();
+    CrossSection.SectionBridge here =
+        CrossSection.of(shapes, stretch.station()).cut(false).orElseThrow().bridge();
+
+    assertThat(here.rise()).isCloseTo(stretch.rise(), within(0.02));
+    assertThat(here.skin()).isNotEmpty();
+    assertThat(CrossSection.of(shapes, 2).cut(false).orElseThrow().bridge().skin()).isEmpty();
   }
 
   @Test
