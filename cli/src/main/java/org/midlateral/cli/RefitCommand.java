@@ -64,14 +64,18 @@ final class RefitCommand implements Callable<Integer> {
               Double.NaN));
     }
     try {
-      List<Refit> refits = Refit.of(Orthosis.make(made.order()), later.order().measurements());
+      Orthosis orthosis = Orthosis.make(made.order());
+      orthosis.missing().ifPresent(missing -> findings.add(0, missing));
+      List<Refit> refits = Refit.of(orthosis, later.order().measurements());
       if (messages.json()) {
         streams.out().print(RefitReport.of(made.order(), later.order(), refits, findings).json());
       } else {
         messages.tell(findings, streams);
         streams.out().print(table(refits));
       }
-      return ExitStatus.DONE.code();
+      return orthosis.missing().isEmpty()
+          ? ExitStatus.DONE.code()
+          : ExitStatus.DESIGN_REFUSED.code();
     } catch (DesignRefused refused) {
       findings.add(refused.finding());
       return messages.refused(findings, streams);

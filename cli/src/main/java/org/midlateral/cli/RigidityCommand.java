@@ -124,12 +124,14 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
-    Rigidity rigidity = RigidityRecipe.of(Orthosis.make(order), compared);
+    Orthosis made = Orthosis.make(order);
+    Rigidity rigidity = RigidityRecipe.of(made, compared);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
       WholeFile.write(plot, out -> out.write(picture), force);
     }
-    List<Finding> findings = new ArrayList<>(cautions);
+    List<Finding> findings = new ArrayList<>(made.missing().stream().toList());
+    findings.addAll(cautions);
     findings.addAll(rigidity.findings());
     Bands bands = samples == 0 ? null : bands(order, findings);
     if (messages.json()) {
@@ -138,7 +140,7 @@ final class RigidityCommand implements Callable<Integer> {
       messages.tell(findings, streams);
       streams.out().print(RigidityTable.text(rigidity, bands));
     }
-    return ExitStatus.DONE.code();
+    return made.missing().isEmpty() ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
   }
 
   /** The bands; null, and a note of why, where none of the samples can be made. */

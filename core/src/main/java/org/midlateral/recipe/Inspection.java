@@ -181,6 +181,11 @@ public record Inspection(
         .orElse(0);
   }
 
+  /** What speaks against it first of all; there must be something. */
+  public Finding firstRefusal() {
+    return refusals().findFirst().orElseThrow();
+  }
+
   /** Whether the orthosis may be written. */
   public boolean ok() {
     return refusals().findAny().isEmpty();

@@ -69,10 +69,10 @@ public final class ProductRecipe {
       Interruption.ifInterrupted();
       Orthosis orthosis = made.isPresent() ? made.get() : Orthosis.make(order);
       watch.geometryEnds();
-      return inspected(orthosis);
+      return product(withTrough(best(orthosis), orthosis));
     } catch (DesignRefused refused) {
       watch.geometryEnds();
-      findings.add(refused.finding());
+      findings.addAll(advised(List.of(refused.finding()), false));
       return new Product(
           order,
           Optional.empty(),
@@ -84,25 +84,69 @@ public final class ProductRecipe {
     }
   }
 
-  /** The product of an orthosis, or of a finer one where its mesh misses a bound. */
-  private Product inspected(Orthosis first) throws DesignRefused {
-    Orthosis orthosis = first;
-    Inspection inspection = inspection(first);
-    boolean mendable = inspection.mendable();
+  /** An orthosis and what was found on it. */
+  private record Inspected(Orthosis orthosis, Inspection inspection) {}
+
+  /** An orthosis inspected, or the best of finer ones where its mesh misses a bound. */
+  private Inspected best(Orthosis first) {
+    Inspected best = new Inspected(first, inspection(first));
+    boolean mendable = best.inspection.mendable();
     for (int i = 0; i < FINER.length && mendable; i++) {
       Interruption.ifInterrupted();
-      Orthosis finer = Orthosis.make(order, FINER[i]);
+      Optional<Orthosis> finer = finer(first, FINER[i]);
       watch.geometryEnds();
-      Inspection found = inspection(finer);
+      if (finer.isEmpty()) {
+        return best;
+      }
+      Inspection found = inspection(finer.get());
       mendable = found.mendable();
       // Where none passes, the best of them is told, which need not be the finest.
-      if (found.isBetterThan(inspection)) {
-        orthosis = finer;
-        inspection = found;
+      if (found.isBetterThan(best.inspection)) {
+        best = new Inspected(finer.get(), found);
       }
     }
-    findings.addAll(orthosis.findings());
-    findings.addAll(inspection.findings());
+    return best;
+  }
+
+  /** The same pieces with finer meshes; empty where one of them is refused. */
+  private static Optional<Orthosis> finer(Orthosis first, double fineness) {
+    Optional<Finding> missing = first.shellRefused();
+    try {
+      Orthosis made =
+          Orthosis.make(
+              missing.isPresent() ? first.order().withoutDorsalShell() : first.order(), fineness);
+      return made.shellRefused().isPresent()
+          ? Optional.empty()
+          : Optional.of(missing.map(made::withoutShell).orElse(made));
+    } catch (DesignRefused e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Where it is refused and its trough alone would not be, the trough alone. */
+  private Inspected withTrough(Inspected asked, Orthosis first) {
+    if (asked.inspection.ok() || first.dorsalShell().isEmpty()) {
+      return asked;
+    }
+    Inspected alone = best(first.withoutShell(asked.inspection.firstRefusal()));
+    return alone.inspection.ok() ? alone : asked;
+  }
+
+  /** What was found on it, then what is told of the order. */
+  private Product product(Inspected made) {
+    Orthosis orthosis = made.orthosis;
+    Inspection inspection = made.inspection;
+    watch.checksEnd();
+    Optional<Finding> missing = orthosis.missing();
+    if (inspection.ok()) {
+      // First of all: whoever waits for two pieces gets one.
+      missing.ifPresent(shell -> findings.addAll(0, advised(List.of(shell), true)));
+      findings.addAll(orthosis.findings());
+      findings.addAll(inspection.findings());
+    } else {
+      findings.addAll(orthosis.findings());
+      findings.addAll(advised(inspection.findings(), false));
+    }
     PrintCheck print = PrintCheck.of(orthosis, inspection);
     findings.addAll(print.findings());
     watch.checksEnd();
@@ -116,6 +160,37 @@ public final class ProductRecipe {
         watch.timing());
   }
 
+  /** What was found, each refusal with what else was tried and passes. */
+  private List<Finding> advised(List<Finding> found, boolean ofShell) {
+    Finding first = found.stream().filter(ProductRecipe::isRefusal).findFirst().orElseThrow();
+    Advice advice =
+        Advice.on(
+            order,
+            Candidates.of(order, first, ofShell),
+            // The trough alone is what was just made.
+            ofShell ? List.of(Candidates.NO_SHELL) : List.of(),
+            other -> new ProductRecipe(other, List.of(), beside).passes());
+    return found.stream().map(f -> isRefusal(f) ? advice.to(f) : f).toList();
+  }
+
+  private static boolean isRefusal(Finding finding) {
+    return finding.severity() == Finding.Severity.REFUSAL;
+  }
+
+  /**
+   * Whether the order can be made as it is. What passes with finer meshes alone does not count: it
+   * would be a near miss, and cost three times as much.
+   */
+  private boolean passes() {
+    Interruption.ifInterrupted();
+    try {
+      Orthosis orthosis = Orthosis.make(order);
+      return orthosis.missing().isEmpty() && inspection(orthosis).ok();
+    } catch (DesignRefused e) {
+      return false;
+    }
+  }
+
   private Inspection inspection(Orthosis made) {
     Interruption.ifInterrupted();
     Inspection found = Inspection.of(made, beside);
@@ -124,12 +199,13 @@ public final class ProductRecipe {
   }
 
   /**
-   * A product with its mechanics computed and its documents drawn; as it is where it was refused.
+   * A product with its mechanics computed and its documents drawn; as it is where there is nothing
+   * to write.
    *
    * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Product withDocuments(Product product) {
-    if (!product.ok()) {
+    if (!product.isMade()) {
       return product;
     }
     long start = System.nanoTime();

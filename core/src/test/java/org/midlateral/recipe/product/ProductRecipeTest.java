@@ -30,6 +30,41 @@ class ProductRecipeTest {
     assertThat(report(product)).isEqualTo(report(ProductRecipe.make(read.order(), List.of())));
   }
 
+  /** The shell is another order's, that lies nearer to the trough than this one asks for. */
+  @Test
+  void aShellThatFailsItsInspectionTakesNothingWithIt() throws Exception {
+    Orthosis own = Orthosis.make(read.order());
+    Orthosis near =
+        Orthosis.make(
+            Orders.read(
+                    Path.of("..", "samples", "slim-little.yaml"),
+                    List.of("print.edge-length=1.2 mm", "dorsal-shell.fit-gap=0.15"))
+                .order());
+    Orthosis mixed =
+        new Orthosis(
+            read.order(),
+            own.digit(),
+            own.relief(),
+            own.bare(),
+            own.plainTrough(),
+            near.plainShell(),
+            own.trough(),
+            near.dorsalShell(),
+            Optional.empty());
+
+    Product product = ProductRecipe.inspect(mixed, read.cautions());
+
+    assertThat(product.isMade()).isTrue();
+    assertThat(product.ok()).isFalse();
+    assertThat(product.findings().get(0).code()).isEqualTo("fit-gap");
+    assertThat(product.findings().get(0).text()).startsWith("The dorsal shell is missing");
+    Orthosis alone = product.orthosis().orElseThrow();
+    assertThat(alone.solids()).containsExactly(own.trough());
+    assertThat(alone.plainShell()).isEmpty();
+    assertThat(ProductRecipe.withDocuments(product).documents()).isPresent();
+    assertThat(report(product)).contains("\"trough\"").doesNotContain("\"dorsal-shell\" : {");
+  }
+
   @Test
   void aMeshTooCoarseIsMadeAgain() throws Exception {
     Orthosis coarse = Orthosis.make(read.order(), 1.5);
