@@ -23,8 +23,9 @@ final class InspectionWorker implements AutoCloseable {
    *
    * @param made what was inspected; without its dorsal shell where that cannot be made
    * @param findings all that is found before files are written
+   * @param shellDropped whether a shell was shown that cannot be made
    */
-  record Inspected(MadeDraft made, List<Finding> findings) {}
+  record Inspected(MadeDraft made, List<Finding> findings, boolean shellDropped) {}
 
   /**
    * Starts.
@@ -50,13 +51,13 @@ final class InspectionWorker implements AutoCloseable {
             : ProductRecipe.make(made.order().orElseThrow(), cautions);
     List<Finding> findings = new ArrayList<>(product.findings());
     if (!product.isMade()) {
-      return new Inspected(made, findings);
+      return new Inspected(made, findings, false);
     }
     Orthosis orthosis = product.orthosis().orElseThrow();
     findings.addAll(Documents.findings(orthosis));
     boolean shellDropped =
         orthosis.dorsalShell().isEmpty() && shown.flatMap(Orthosis::dorsalShell).isPresent();
-    return new Inspected(shellDropped ? made.showing(orthosis) : made, findings);
+    return new Inspected(shellDropped ? made.showing(orthosis) : made, findings, shellDropped);
   }
 
   /** Asks for a design that was made. */

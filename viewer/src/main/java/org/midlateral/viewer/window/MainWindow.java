@@ -235,8 +235,7 @@ public final class MainWindow extends JFrame {
   private void inspected(InspectionWorker.Inspected answer) {
     if (answer.made().draft().equals(made.draft())) {
       inspected = answer.findings();
-      if (answer.made() != made) {
-        // The shell was drawn and cannot be made.
+      if (answer.shellDropped()) {
         made = answer.made();
         making.ask(session.draft(), made, quantity);
       }

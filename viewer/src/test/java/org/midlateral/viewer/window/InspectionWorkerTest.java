@@ -55,6 +55,7 @@ class InspectionWorkerTest {
 
     Inspected answer = InspectionWorker.inspect(drawn);
 
+    assertThat(answer.shellDropped()).isTrue();
     assertThat(answer.made().shapes().orElseThrow().pieces()).hasSize(1);
     assertThat(answer.findings().get(0).code()).isEqualTo("fit-gap");
     assertThat(answer.findings().get(0).text())
