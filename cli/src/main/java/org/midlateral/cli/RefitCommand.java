@@ -11,6 +11,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.refit.Refit;
 import org.midlateral.recipe.refit.RefitReport;
 import picocli.CommandLine.Command;
@@ -77,7 +78,7 @@ final class RefitCommand implements Callable<Integer> {
           ? ExitStatus.DONE.code()
           : ExitStatus.DESIGN_REFUSED.code();
     } catch (DesignRefused refused) {
-      findings.add(refused.finding());
+      findings.add(ProductRecipe.advised(made.order(), refused));
       return messages.refused(findings, streams);
     }
   }

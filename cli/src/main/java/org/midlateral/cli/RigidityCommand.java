@@ -14,6 +14,7 @@ import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -100,7 +101,7 @@ final class RigidityCommand implements Callable<Integer> {
       return WriteFailure.tell(problem, streams);
     } catch (DesignRefused e) {
       List<Finding> findings = new ArrayList<>(result.cautions());
-      findings.add(e.finding());
+      findings.add(ProductRecipe.advised(result.order(), e));
       return messages.refused(findings, streams);
     }
   }

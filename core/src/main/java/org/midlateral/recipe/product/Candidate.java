@@ -28,7 +28,7 @@ record Candidate(String key, double now, double end, String word, double far) {
 
   /** A change to a number, in mm where it is a length. */
   static Candidate number(String key, double now, double end) {
-    AllowedRange usual = row(key).usual().orElseThrow();
+    AllowedRange usual = row(key).usual().or(row(key)::refused).orElseThrow();
     return new Candidate(key, now, end, null, Math.abs(end - now) / (usual.high() - usual.low()));
   }
 

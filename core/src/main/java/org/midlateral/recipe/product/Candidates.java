@@ -22,6 +22,9 @@ final class Candidates {
   /** The shortest shell that is made (mm). */
   private static final double SHORTEST_SHELL = 15;
 
+  /** Bubbles that are lowered one by one. */
+  private static final int MOST_BUBBLES = 3;
+
   private final Order order;
   private final TroughDesign trough;
   private final ReliefDesign relief;
@@ -44,6 +47,10 @@ final class Candidates {
    */
   static List<Candidate> of(Order order, Finding refusal, boolean ofShell) {
     Candidates candidates = new Candidates(order);
+    if (refusal.code().equals("lever-arm-short")) {
+      // The pieces can be made as they are: trying them would say nothing.
+      return candidates.all;
+    }
     candidates.direct(refusal);
     if (ofShell) {
       candidates.shell();
@@ -119,19 +126,24 @@ final class Candidates {
     number("trough.wall", trough.wall(), 1.2);
     number("trough.corner", trough.corner(), 8);
     number("trough.liner", trough.liner(), 0);
-    if (!relief.bubbles().isEmpty()) {
-      all.add(Candidate.word("relief.bubbles", "[]"));
-    } else {
+    number("relief.height", relief.height(), 0.3);
+    if (relief.bubbles().isEmpty()) {
+      // Bubbles may take these for their own: then two things would be changed at once.
       number("relief.length", relief.length(), 14);
       number("relief.width", relief.width(), 12);
     }
-    number("relief.height", relief.height(), 0.3);
+    for (int i = 0; i < relief.bubbles().size() && i < MOST_BUBBLES; i++) {
+      number("relief.bubbles[" + i + "].height", relief.bubbles().get(i).height(), 0.1);
+    }
     number("trough.flare", trough.flare(), 0);
     number("trough.flare-width", trough.flareWidth(), 10);
     number("trough.wrap", trough.wrap(), 0.5);
     number("trough.web-clearance", trough.webClearance(), 6);
     number("trough.web-clearance", trough.webClearance(), 2);
     all.add(Candidate.word("relief.make", "no"));
+    if (!relief.bubbles().isEmpty()) {
+      all.add(Candidate.word("relief.bubbles", "[]"));
+    }
     if (order.design().print().label()) {
       all.add(Candidate.word("print.label", "no"));
     }

@@ -64,6 +64,16 @@ public final class ProductRecipe {
         .run(Optional.of(made));
   }
 
+  /**
+   * Why a trough cannot be made, with what was tried on its order and passes.
+   *
+   * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
+   */
+  public static Finding advised(Order order, DesignRefused refused) {
+    ProductRecipe recipe = new ProductRecipe(order, List.of(), ForkJoinPool.commonPool());
+    return recipe.advised(List.of(refused.finding()), false).get(0);
+  }
+
   private Product run(Optional<Orthosis> made) {
     try {
       Interruption.ifInterrupted();
