@@ -81,6 +81,7 @@ final class FindingsJson {
         json.writeStartObject();
         json.writeStringField("key", remedy.key());
         json.writeStringField("value", remedy.value());
+        json.writeBooleanField("alone", remedy.alone());
         json.writeEndObject();
       }
       json.writeEndArray();

@@ -58,7 +58,9 @@ class RefusalsTest {
   void whatPassesIsToldInItsOrder() {
     Finding refusal = Refusals.dorsalShellOverlap(9, 7.5);
     List<Remedy> remedies =
-        List.of(new Remedy("dorsal-shell.overlap", "7.5"), new Remedy("dorsal-shell.make", "no"));
+        List.of(
+            new Remedy("dorsal-shell.overlap", "7.5", false),
+            new Remedy("dorsal-shell.make", "no", false));
     Finding advised = Refusals.advised(refusal, remedies, List.of("dorsal-shell.overlap"));
 
     assertThat(advised.text())
@@ -66,6 +68,15 @@ class RefusalsTest {
             refusal.text() + " dorsal-shell.overlap 7.5 passes; dorsal-shell.make no passes.");
     assertThat(advised.remedies()).isEqualTo(remedies);
     assertThat(advised.code()).isEqualTo(refusal.code());
+  }
+
+  @Test
+  void whatPassesForTheTroughAloneIsToldSo() {
+    Remedy remedy = new Remedy("trough.wall", "1.2", true);
+
+    assertThat(Refusals.advised(Refusals.surface("trough", 7), List.of(remedy), List.of()).text())
+        .endsWith(" trough.wall 1.2 and dorsal-shell.make no pass together.");
+    assertThat(remedy.entries()).containsExactly("trough.wall=1.2", "dorsal-shell.make=no");
   }
 
   @Test

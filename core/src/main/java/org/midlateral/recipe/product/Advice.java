@@ -27,7 +27,7 @@ final class Advice {
   /** So many changes are told at most. */
   static final int MOST = 3;
 
-  /** So many orders are made for them at most. */
+  /** So many orders are made for them at most; as many again for a trough alone. */
   static final int TRIES = 16;
 
   /** A change is halved so often at most: to within an eighth of it. */
@@ -35,30 +35,47 @@ final class Advice {
 
   private final String text;
   private final LengthUnit unit;
+  private final boolean alone;
   private final Predicate<Order> passes;
   private final List<Candidate> passed = new ArrayList<>();
   private final Set<Candidate> begun = new HashSet<>();
   private final Set<String> tried = new LinkedHashSet<>();
   private int tries;
 
-  private Advice(Order order, Predicate<Order> passes) {
+  private Advice(Order order, boolean alone, Predicate<Order> passes) {
     this.text = OrderText.write(order);
     this.unit = order.measurements().unit();
+    this.alone = alone;
     this.passes = passes;
   }
 
   /**
-   * Tries changes of an order.
+   * Tries changes of an order whose trough is made, and its dorsal shell refused.
    *
-   * @param candidates in the order in which they are tried
-   * @param known changes that were tried at another place, and passed
    * @param passes makes and inspects an order
    */
-  static Advice on(
-      Order order, List<Candidate> candidates, List<Candidate> known, Predicate<Order> passes) {
-    Advice advice = new Advice(order, passes);
-    advice.passed.addAll(known);
+  static Advice onShell(Order order, Finding refusal, Predicate<Order> passes) {
+    Advice advice = new Advice(order, false, passes);
+    // The trough alone is what was just made.
+    advice.passed.add(Candidates.NO_SHELL);
+    advice.seek(Candidates.of(order, refusal, true));
+    return advice;
+  }
+
+  /**
+   * Tries changes of an order whose trough is refused. Where none lets both pieces pass, the trough
+   * is tried alone.
+   *
+   * @param passes makes and inspects an order
+   */
+  static Advice onTrough(Order order, Finding refusal, Predicate<Order> passes) {
+    List<Candidate> candidates = Candidates.of(order, refusal, false);
+    Advice advice = new Advice(order, false, passes);
     advice.seek(candidates);
+    if (advice.passed.isEmpty() && order.design().dorsalShell().make()) {
+      advice = new Advice(order, true, passes);
+      advice.seek(candidates);
+    }
     return advice;
   }
 
@@ -96,7 +113,7 @@ final class Advice {
   private boolean passes(Candidate candidate) {
     tries++;
     tried.add(candidate.key());
-    Orders.Result read = Orders.parse(text, "", List.of(candidate.remedy(unit).entry()));
+    Orders.Result read = Orders.parse(text, "", candidate.remedy(unit, alone).entries());
     return read.ok() && passes.test(read.order());
   }
 
@@ -106,7 +123,7 @@ final class Advice {
         passed.stream()
             .sorted(Comparator.comparingDouble(Candidate::far))
             .limit(MOST)
-            .map(candidate -> candidate.remedy(unit))
+            .map(candidate -> candidate.remedy(unit, alone))
             .toList();
     return Refusals.advised(refusal, remedies, tried);
   }

@@ -54,13 +54,18 @@ record Candidate(String key, double now, double end, String word, double far) {
     return between ? number(key, now, middle) : this;
   }
 
-  /** As a file in this unit has it. */
-  Remedy remedy(LengthUnit unit) {
+  /**
+   * As a file has it.
+   *
+   * @param unit of the file
+   * @param alone whether the dorsal shell is left out as well
+   */
+  Remedy remedy(LengthUnit unit, boolean alone) {
     if (word != null) {
-      return new Remedy(key, word);
+      return new Remedy(key, word, alone);
     }
     String number = Shown.number(end);
     boolean length = row(key).kind() == ValueKind.LENGTH;
-    return new Remedy(key, length && unit != LengthUnit.MM ? number + " mm" : number);
+    return new Remedy(key, length && unit != LengthUnit.MM ? number + " mm" : number, alone);
   }
 }

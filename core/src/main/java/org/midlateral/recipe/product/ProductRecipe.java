@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.Predicate;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
@@ -173,13 +174,9 @@ public final class ProductRecipe {
   /** What was found, each refusal with what else was tried and passes. */
   private List<Finding> advised(List<Finding> found, boolean ofShell) {
     Finding first = found.stream().filter(ProductRecipe::isRefusal).findFirst().orElseThrow();
+    Predicate<Order> passes = other -> new ProductRecipe(other, List.of(), beside).passes();
     Advice advice =
-        Advice.on(
-            order,
-            Candidates.of(order, first, ofShell),
-            // The trough alone is what was just made.
-            ofShell ? List.of(Candidates.NO_SHELL) : List.of(),
-            other -> new ProductRecipe(other, List.of(), beside).passes());
+        ofShell ? Advice.onShell(order, first, passes) : Advice.onTrough(order, first, passes);
     return found.stream().map(f -> isRefusal(f) ? advice.to(f) : f).toList();
   }
 

@@ -30,7 +30,7 @@ class AdviceTest {
   private static final double EDGE = 2;
 
   /** Share of the refused to which something is advised. */
-  private static final double ADVISED = 0.7;
+  private static final double ADVISED = 0.75;
 
   private final Map<String, Integer> codes = new ConcurrentSkipListMap<>();
   private final AtomicInteger refused = new AtomicInteger();
@@ -88,15 +88,16 @@ class AdviceTest {
     if (product.isMade()) {
       assertThat(product.findings().get(0)).isSameAs(first);
       assertThat(product.orthosis().orElseThrow().dorsalShell()).isEmpty();
-      assertThat(first.remedies()).contains(new Remedy("dorsal-shell.make", "no"));
+      assertThat(first.remedies()).contains(new Remedy("dorsal-shell.make", "no", false));
     }
     advised.addAndGet(first.remedies().isEmpty() ? 0 : 1);
     for (Remedy remedy : first.remedies()) {
-      assertThat(first.text()).contains(remedy.key() + " " + remedy.value() + " passes");
+      assertThat(first.text())
+          .contains(remedy.key() + " " + remedy.value() + (remedy.alone() ? " and " : " passes"));
       List<String> changed = new ArrayList<>(entries);
-      changed.add(remedy.entry());
+      changed.addAll(remedy.entries());
       assertThat(ProductRecipe.make(read(changed).order(), List.of()).findings())
-          .as("seed %d with %s", seed, remedy.entry())
+          .as("seed %d with %s", seed, remedy.entries())
           .noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
       changes.incrementAndGet();
     }
