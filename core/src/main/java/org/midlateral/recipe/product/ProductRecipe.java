@@ -95,51 +95,57 @@ public final class ProductRecipe {
     }
   }
 
-  /** An orthosis and what was found on it. */
-  private record Inspected(Orthosis orthosis, Inspection inspection) {}
+  /**
+   * An orthosis and what was found on it.
+   *
+   * @param ofShell what spoke against its shell, at any fineness that was tried
+   */
+  private record Inspected(Orthosis orthosis, Inspection inspection, Optional<Finding> ofShell) {}
 
   /** An orthosis inspected, or the best of finer ones where its mesh misses a bound. */
   private Inspected best(Orthosis first) {
-    Inspected best = new Inspected(first, inspection(first));
-    boolean mendable = best.inspection.mendable();
+    Orthosis best = first;
+    Inspection inspection = inspection(first);
+    Optional<Finding> ofShell = inspection.refusalOfShell();
+    boolean mendable = inspection.mendable();
     for (int i = 0; i < FINER.length && mendable; i++) {
       Interruption.ifInterrupted();
       Optional<Orthosis> finer = finer(first, FINER[i]);
       watch.geometryEnds();
-      if (finer.isEmpty()) {
-        return best;
+      if (finer.isEmpty() || finer.get().solids().size() < first.solids().size()) {
+        Optional<Finding> met = finer.flatMap(Orthosis::shellRefused);
+        return new Inspected(best, inspection, ofShell.or(() -> met));
       }
       Inspection found = inspection(finer.get());
+      ofShell = ofShell.or(found::refusalOfShell);
       mendable = found.mendable();
       // Where none passes, the best of them is told, which need not be the finest.
-      if (found.isBetterThan(best.inspection)) {
-        best = new Inspected(finer.get(), found);
+      if (found.isBetterThan(inspection)) {
+        best = finer.get();
+        inspection = found;
       }
     }
-    return best;
+    return new Inspected(best, inspection, ofShell);
   }
 
-  /** The same pieces with finer meshes; empty where one of them is refused. */
+  /** The same pieces with finer meshes; empty where the trough is refused then. */
   private static Optional<Orthosis> finer(Orthosis first, double fineness) {
     Optional<Finding> missing = first.shellRefused();
+    Order asked = missing.isPresent() ? first.order().withoutDorsalShell() : first.order();
     try {
-      Orthosis made =
-          Orthosis.make(
-              missing.isPresent() ? first.order().withoutDorsalShell() : first.order(), fineness);
-      return made.shellRefused().isPresent()
-          ? Optional.empty()
-          : Optional.of(missing.map(made::withoutShell).orElse(made));
+      Orthosis made = Orthosis.make(asked, fineness);
+      return Optional.of(missing.map(made::withoutShell).orElse(made));
     } catch (DesignRefused e) {
       return Optional.empty();
     }
   }
 
-  /** Where it is refused and its trough alone would not be, the trough alone. */
+  /** Where its shell is refused and its trough alone would not be, the trough alone. */
   private Inspected withTrough(Inspected asked, Orthosis first) {
-    if (asked.inspection.ok() || first.dorsalShell().isEmpty()) {
+    if (asked.inspection.ok() || asked.ofShell.isEmpty()) {
       return asked;
     }
-    Inspected alone = best(first.withoutShell(asked.inspection.firstRefusal()));
+    Inspected alone = best(first.withoutShell(asked.ofShell.get()));
     return alone.inspection.ok() ? alone : asked;
   }
 
