@@ -191,8 +191,8 @@ public final class ProductRecipe {
   }
 
   /**
-   * Whether the order can be made as it is. What passes with finer meshes alone does not count: it
-   * would be a near miss, and cost three times as much.
+   * Whether the order can be made as it is. What passes with other meshes alone does not count: it
+   * would be a near miss, and cost several times as much.
    */
   private boolean passes() {
     Interruption.ifInterrupted();
