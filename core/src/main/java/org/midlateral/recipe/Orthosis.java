@@ -14,6 +14,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.BridgedStretch;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
@@ -36,6 +37,8 @@ import org.midlateral.trough.Trough;
  * @param plainShell the dorsal piece before label and vents, on the same frame, where one is made
  * @param trough the volar piece as it is printed
  * @param dorsalShell the dorsal piece as it is printed, where one is made
+ * @param shellRefused why there is no dorsal piece, where one was asked for and cannot be made; all
+ *     the rest is then as if none had been asked for
  */
 public record Orthosis(
     Order order,
@@ -45,12 +48,14 @@ public record Orthosis(
     Piece plainTrough,
     Optional<Piece> plainShell,
     Solid trough,
-    Optional<Solid> dorsalShell) {
+    Optional<Solid> dorsalShell,
+    Optional<Finding> shellRefused) {
 
   /**
-   * Makes an order: the whole job, up to the solids.
+   * Makes an order: the whole job, up to the solids. The trough is not withheld for the shell's
+   * sake.
    *
-   * @throws DesignRefused where the design has no room on this finger
+   * @throws DesignRefused where the trough has no room on this finger
    */
   public static Orthosis make(Order order) throws DesignRefused {
     return make(order, 1);
@@ -60,7 +65,7 @@ public record Orthosis(
    * Makes an order with finer meshes.
    *
    * @param fineness 1 as usual; less makes all triangles so much smaller
-   * @throws DesignRefused where the design has no room on this finger
+   * @throws DesignRefused where the trough has no room on this finger
    */
   public static Orthosis make(Order order, double fineness) throws DesignRefused {
     Measurements measured = order.measurements();
@@ -71,32 +76,58 @@ public record Orthosis(
     Piece bare = Trough.of(design.trough(), digit, outline);
     Piece plainTrough = relief.over(bare);
     Finish finish = new Finish(order, relief);
-    if (!design.dorsalShell().make()) {
-      Solid trough = solid(finish.trough(plainTrough), order, fineness);
-      return new Orthosis(
-          order, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty());
-    }
     // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
-    Concurrent<DrawnShell> begun =
-        Concurrent.begin(
-            () -> {
-              Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
-              return new DrawnShell(plain, solid(finish.dorsalShell(plain), order, fineness));
-            });
+    Optional<Concurrent<DrawnShell>> begun =
+        design.dorsalShell().make()
+            ? Optional.of(
+                Concurrent.begin(
+                    () -> {
+                      Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
+                      Solid solid = solid(finish.dorsalShell(plain), order, fineness);
+                      return new DrawnShell(Optional.of(plain), Optional.of(solid));
+                    }))
+            : Optional.empty();
     Solid trough = solid(finish.trough(plainTrough), order, fineness);
-    DrawnShell shell = begun.end();
+    DrawnShell shell = DrawnShell.NONE;
+    Optional<Finding> refused = Optional.empty();
+    if (begun.isPresent()) {
+      try {
+        shell = begun.get().end();
+      } catch (DesignRefused e) {
+        refused = Optional.of(e.finding());
+      }
+    }
+    return new Orthosis(
+        order, digit, relief, bare, plainTrough, shell.plain, trough, shell.solid, refused);
+  }
+
+  /** That the dorsal piece which was asked for is missing, and why. */
+  public Optional<Finding> missing() {
+    return shellRefused.map(why -> Refusals.shellMissing(why, order.design().closure().kind()));
+  }
+
+  /**
+   * The same without its dorsal piece.
+   *
+   * @param why it is refused
+   */
+  public Orthosis withoutShell(Finding why) {
     return new Orthosis(
         order,
         digit,
         relief,
         bare,
         plainTrough,
-        Optional.of(shell.plain),
+        Optional.empty(),
         trough,
-        Optional.of(shell.solid));
+        Optional.empty(),
+        Optional.of(why));
   }
 
-  private record DrawnShell(Piece plain, Solid solid) {}
+  /** Both or neither. */
+  private record DrawnShell(Optional<Piece> plain, Optional<Solid> solid) {
+    static final DrawnShell NONE = new DrawnShell(Optional.empty(), Optional.empty());
+  }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);

@@ -20,6 +20,7 @@ import org.midlateral.document.bench.BenchBlocks.BlankBlock;
 import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Remedy;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 
@@ -52,10 +53,20 @@ public record Report(
   /** Who made the report. */
   public record Tool(String name, String version) {}
 
-  /** One finding. */
+  /**
+   * One finding.
+   *
+   * @param remedies that pass; left out where there are none
+   */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ReportLine(
-      String level, String code, String key, String text, Double value, Double limit) {
+      String level,
+      String code,
+      String key,
+      String text,
+      Double value,
+      Double limit,
+      List<Remedy> remedies) {
     public static ReportLine of(Finding finding) {
       return new ReportLine(
           finding.severity().name().toLowerCase(Locale.ROOT),
@@ -63,7 +74,8 @@ public record Report(
           finding.key(),
           finding.text(),
           finite(finding.value()),
-          finite(finding.limit()));
+          finite(finding.limit()),
+          finding.remedies().isEmpty() ? null : finding.remedies());
     }
 
     private static Double finite(double value) {

@@ -54,7 +54,8 @@ final class Overrides {
     }
     String path = override.substring(0, equals).strip();
     String value = override.substring(equals + 1).strip();
-    Optional<InputKey> key = path.contains("[") ? Optional.empty() : table.find(path);
+    Optional<InputKey> key =
+        path.contains("[") && !isOfGivenItem(path) ? Optional.empty() : table.find(path);
     if (key.isEmpty()) {
       errors.add(place.error(Shown.shown(path), value, "a key", notAKey(path)));
       return;
@@ -65,6 +66,13 @@ final class Overrides {
     } else {
       entries.add(new Entry(path, NodeShape.SCALAR, value, true, 0, place));
     }
+  }
+
+  /** Whether it is a key of a list's item that the file has. */
+  private boolean isOfGivenItem(String path) {
+    String item = path.substring(0, path.lastIndexOf(']') + 1);
+    return item.matches(".*\\[\\d+]")
+        && entries.stream().anyMatch(e -> e.path().startsWith(item + "."));
   }
 
   private void list(String path, String value) {

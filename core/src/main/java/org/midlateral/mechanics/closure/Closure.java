@@ -44,14 +44,19 @@ public record Closure(
       Finding.caution(
           "tape-on-skin",
           "closure.kind",
-          "Tape is for the closed shell: without a dorsal shell it lies on the skin. Make the shell"
-              + " (dorsal-shell.make: yes), or use an elastic wrap or a sleeve.",
+          "Tape is for the closed shell: without a dorsal shell it lies on the skin. An elastic wrap"
+              + " or a sleeve serves instead (closure.kind: wrap or sleeve).",
           Double.NaN,
           Double.NaN);
 
   public Closure {
     straps = List.copyOf(straps);
     findings = List.copyOf(findings);
+  }
+
+  /** Whether tape was chosen and has no shell to lie on, so that another closure must serve. */
+  public boolean isTapeOnSkin() {
+    return findings.contains(TAPE_ON_SKIN);
   }
 
   /**

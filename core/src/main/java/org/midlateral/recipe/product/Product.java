@@ -35,9 +35,16 @@ public record Product(
     findings = List.copyOf(findings);
   }
 
-  /** Whether it may be written. */
+  /** Whether all that was asked for is made. */
   public boolean ok() {
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+
+  /**
+   * Whether there is something to write: all of it, or all but a dorsal shell that cannot be made.
+   */
+  public boolean isMade() {
+    return inspection.map(Inspection::ok).orElse(false);
   }
 
   /** The same product with its documents, and with what they found. */

@@ -34,7 +34,7 @@ public record RigidityReport(
   public static RigidityReport of(Rigidity rigidity, List<Finding> findings, Bands bands) {
     return new RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
-        true,
+        findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL),
         findings.stream().map(Report.ReportLine::of).toList(),
         rigidity.rigidity(),
         rigidity.forces(),

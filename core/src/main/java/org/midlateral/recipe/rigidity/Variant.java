@@ -10,8 +10,7 @@ final class Variant {
 
   /** The trough alone. */
   static Order withoutShell(Order order) {
-    Design design = order.design();
-    return order.withDesign(design.withDorsalShell(design.dorsalShell().withMake(false)));
+    return order.withoutDorsalShell();
   }
 
   static Order wrap(Order order, double wrap) {
