@@ -63,6 +63,23 @@ class MainTest {
   }
 
   @Test
+  void anEmptyPathIsToldInWords() {
+    for (String command : List.of("make", "batch")) {
+      Run run = Run.of(command, file.toString(), "--out", "");
+      assertThat(run.status()).isEqualTo(2);
+      assertThat(run.err()).contains("--out", "names no file or folder");
+    }
+    assertThat(Run.of("check", "").err()).contains("FILE", "names no file or folder");
+  }
+
+  @Test
+  void aKeySetTwiceIsRefused() {
+    Run run =
+        Run.of("check", file.toString(), "--set", "trough.wall=2", "--set", "trough.wall=2.4");
+    assertThat(run).isEqualTo(new Run(2, "", "--set: trough.wall: is set twice; allowed: once\n"));
+  }
+
+  @Test
   void wrongInputEndsWith2AndNamesFileLineAndKey() throws Exception {
     Files.writeString(file, Files.readString(file).replace("pip: 66 ", "pip: 660 "));
 

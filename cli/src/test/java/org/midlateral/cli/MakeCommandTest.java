@@ -59,6 +59,20 @@ class MakeCommandTest {
         .isEqualTo(84 + 50L * report.at("/parts/trough/triangles").intValue());
   }
 
+  /** Arrows, ticks and scripts that the typeface lacks, and the longest note there may be. */
+  @Test
+  void aNoteOfAnySignsIsMade() throws Exception {
+    String signs = "\u2192 \u2713 \ud83d\ude00 שלום مرحبا 中文 ไทย \ud835\udd38\u0301 ";
+    String note = signs + "中".repeat(120 - signs.length());
+
+    Run run = make("--set", "note=" + note);
+
+    assertThat(run.err()).doesNotContain("defect");
+    assertThat(run.status()).isZero();
+    assertThat(JSON.readTree(out().resolve("report.json").toFile()).get("note").textValue())
+        .isEqualTo(note);
+  }
+
   @Test
   void existingFilesAreLeftAloneWithoutForce() throws Exception {
     Files.createDirectories(out());

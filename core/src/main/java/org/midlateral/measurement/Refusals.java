@@ -69,20 +69,6 @@ public final class Refusals {
         ": a smaller angle.pip-extension-deficit, or a thinner trough.wall or trough.liner.");
   }
 
-  /** The reference has no room on a piece. */
-  public static Finding labelRoom(String piece, int letters, double length, double width) {
-    return refusal(
-        "label-room",
-        "print.label",
-        letters,
-        Double.NaN,
-        text(
-            "The reference, %d letters long, does not fit on the %s, which has room for %.0f by"
-                + " %.0f mm",
-            letters, piece, length, width),
-        "; use a shorter reference or print.label: no.");
-  }
-
   /**
    * A relief lies beyond the fingertip.
    *

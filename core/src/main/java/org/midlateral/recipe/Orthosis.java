@@ -101,9 +101,13 @@ public record Orthosis(
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
-  /** Vents that were asked for and found no room. */
+  /** Reliefs that add up; a label and vents that were asked for and found no room. */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    relief.addingUp().ifPresent(findings::add);
+    Finish finish = new Finish(order, relief);
+    finish.shortened(plainTrough).ifPresent(findings::add);
+    plainShell.flatMap(finish::shortened).ifPresent(findings::add);
     ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
     dorsalShell
         .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))

@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
@@ -81,6 +82,20 @@ class PagesTest {
   })
   void everyPageIsWhole(String sample, String closure, String other) throws Exception {
     BenchDocuments documents = BenchFiles.of(BenchFiles.orthosis(sample, closure, other));
+    for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
+      check(name, BenchFiles.bytes(documents, name));
+    }
+  }
+
+  /** The longest notes there may be, of the widest signs and of scripts that the typeface lacks. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"W", "\u2014", "中", "→ ✓ ", "שלום ", "مرحبا ", "ไทย ", "\ud83d\ude00", "word "})
+  void aPageWithALongNoteIsWhole(String sign) throws Exception {
+    String note = sign.repeat(120 / sign.length()).strip();
+    BenchDocuments documents =
+        BenchFiles.of(
+            BenchFiles.orthosis("slim-little", "note=" + note, "reference=" + "M".repeat(40)));
     for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
       check(name, BenchFiles.bytes(documents, name));
     }
