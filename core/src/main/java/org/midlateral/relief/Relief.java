@@ -28,7 +28,10 @@ public record Relief(List<ReliefBubble> bubbles) {
    * A PIP joint counts as bulbous when its circumference exceeds both neighbours' by this much
    * (mm). Common practice, no source.
    */
-  public static final double BULBOUS = 3;
+  public static final double BULBOUS = 6;
+
+  /** From here on the pair is suggested where it is not made (mm). Common practice, no source. */
+  public static final double PROMINENT = 3;
 
   /** The skin meets its tapes to rounding (mm). */
   private static final double ROUNDING = 1e-9;
@@ -94,16 +97,28 @@ public record Relief(List<ReliefBubble> bubbles) {
       Measurements measurements, ReliefDesign design, DigitSurface digit) {
     return design.height() > 0
         && (design.make() == Make.YES
-            || design.make() == Make.AUTO && bulbous(measurements, digit));
+            || design.make() == Make.AUTO && (design.sore() || bulbous(measurements, digit)));
   }
 
   /** Whether the PIP joint bulges over both of its neighbours, where each of them was measured. */
   public static boolean bulbous(Measurements measurements, DigitSurface digit) {
-    double neighbour =
-        Math.max(
+    return prominence(measurements, digit) >= BULBOUS - ROUNDING;
+  }
+
+  /** Whether the pair is left to the finger's shape, and that is near to asking for it. */
+  public static boolean suggested(
+      Measurements measurements, ReliefDesign design, DigitSurface digit) {
+    return design.make() == Make.AUTO
+        && !madePair(measurements, design, digit)
+        && prominence(measurements, digit) >= PROMINENT - ROUNDING;
+  }
+
+  /** By how much the PIP joint is rounder than the rounder of its neighbours (mm). */
+  public static double prominence(Measurements measurements, DigitSurface digit) {
+    return round(Level.PIP, measurements, digit)
+        - Math.max(
             round(Level.PROXIMAL_PHALANX, measurements, digit),
             round(Level.MIDDLE_PHALANX, measurements, digit));
-    return round(Level.PIP, measurements, digit) >= neighbour + BULBOUS - ROUNDING;
   }
 
   private static double round(Level level, Measurements measurements, DigitSurface digit) {

@@ -96,6 +96,9 @@ final class BenchWords {
 
   /** The bubbles in a table. */
   void relief(Column column) {
+    if (Relief.suggested(order.measurements(), order.design().relief(), digit)) {
+      column.paragraph(suggestion());
+    }
     if (relief.bubbles().isEmpty()) {
       column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
       return;
@@ -117,6 +120,14 @@ final class BenchWords {
     if (left > 0) {
       column.paragraph("And " + left + " more, as in the measurement file.");
     }
+  }
+
+  /** Of a joint that stands out, though not so far that the pair is made without asking. */
+  private String suggestion() {
+    return "The PIP joint is "
+        + lengths.with(Relief.prominence(order.measurements(), digit))
+        + " rounder than the finger on either side of it: where its sides are sore, relief.sore: yes"
+        + " raises the trough over both.";
   }
 
   private String directed(double length, String positive, String negative) {

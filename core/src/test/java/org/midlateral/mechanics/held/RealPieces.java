@@ -64,8 +64,11 @@ final class RealPieces {
     return Trough.of(design, digit, MidlateralCut.of(measured, design, digit));
   }
 
+  /** A pair over every joint that stands out: of one that is not bulbous, since it is sore. */
   private static Relief relief(Measurements measured) throws DesignRefused {
-    return Relief.of(measured, Fingers.design().relief(), TapedDigit.of(measured));
+    DigitSurface digit = TapedDigit.of(measured);
+    boolean sore = Relief.suggested(measured, Fingers.design().relief(), digit);
+    return Relief.of(measured, (sore ? Fingers.sore() : Fingers.design()).relief(), digit);
   }
 
   static Piece trough(Measurements measured, double wrap) throws DesignRefused {

@@ -1,11 +1,9 @@
 package org.midlateral.viewer.window;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
-import org.midlateral.recipe.product.Documents;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.viewer.background.Worker;
@@ -39,11 +37,7 @@ final class InspectionWorker implements AutoCloseable {
   private static Inspected inspect(MadeDraft made) {
     Product product =
         ProductRecipe.inspect(made.shapes().orElseThrow().orthosis(), made.findings());
-    List<Finding> findings = new ArrayList<>(product.findings());
-    if (product.ok()) {
-      product.orthosis().map(Documents::findings).ifPresent(findings::addAll);
-    }
-    return new Inspected(made, findings);
+    return new Inspected(made, ProductRecipe.checked(product).findings());
   }
 
   /** Asks for a design that was made. */
