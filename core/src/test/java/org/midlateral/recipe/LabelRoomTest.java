@@ -3,12 +3,17 @@ package org.midlateral.recipe;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.cut.Lettering;
+import org.midlateral.document.drawing.Typeface;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 
@@ -17,7 +22,7 @@ class LabelRoomTest {
   private static final String LONG = "invented-0123456789-0123456789-012345678";
 
   private static Product product(String reference, String... more) {
-    List<String> set = new java.util.ArrayList<>(List.of(more));
+    List<String> set = new ArrayList<>(List.of(more));
     set.addAll(List.of("reference=" + reference, "print.label=yes"));
     Orders.Result read = Orders.read(Path.of("..", "samples", "slim-little.yaml"), set);
     assertThat(read.errors()).isEmpty();
@@ -30,6 +35,23 @@ class LabelRoomTest {
         .filter(f -> f.severity() == Finding.Severity.CAUTION)
         .map(Finding::text)
         .toList();
+  }
+
+  /** The signs that the key table allows in a reference: none goes without its letter. */
+  @Test
+  void everySignOfAReferenceCanBeRaised() {
+    String pattern = KeyTable.standard().find("reference").orElseThrow().pattern();
+    List<String> signs =
+        IntStream.rangeClosed(0, Character.MAX_VALUE)
+            .mapToObj(Character::toString)
+            .filter(sign -> ("a" + sign).matches(pattern))
+            .toList();
+
+    assertThat(signs).hasSize(2 * 26 + 10 + 3);
+    assertThat(signs)
+        .allMatch(sign -> Lettering.outlines(List.of(sign), 4).getArea() > 0.5)
+        .doesNotHaveDuplicates();
+    assertThat(Typeface.BOLD.shown(String.join("", signs))).isEqualTo(String.join("", signs));
   }
 
   @Test

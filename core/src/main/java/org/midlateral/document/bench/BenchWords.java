@@ -94,15 +94,19 @@ final class BenchWords {
     return texts;
   }
 
-  /** The bubbles in a table. */
+  /** The bubbles in a table; and the pair, where it is not made and may be wanted. */
   void relief(Column column) {
+    if (relief.bubbles().isEmpty()) {
+      column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
+    } else {
+      bubbles(column);
+    }
     if (Relief.suggested(order.measurements(), order.design().relief(), digit)) {
       column.paragraph(suggestion());
     }
-    if (relief.bubbles().isEmpty()) {
-      column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
-      return;
-    }
+  }
+
+  private void bubbles(Column column) {
     List<ColumnRow> rows = new ArrayList<>();
     rows.add(ColumnRow.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
     for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
