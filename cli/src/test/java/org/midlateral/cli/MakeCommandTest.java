@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -71,6 +72,17 @@ class MakeCommandTest {
     assertThat(run.status()).isZero();
     assertThat(JSON.readTree(out().resolve("report.json").toFile()).get("note").textValue())
         .isEqualTo(note);
+  }
+
+  /** Line for line, but for the last, which tells what was done. */
+  @Test
+  void checkSaysWhatMakeSays() {
+    List<String> made = make("--set", "closure.kind=strap").err().lines().toList();
+    List<String> checked =
+        Run.of("check", SAMPLE, "--set", "closure.kind=strap").err().lines().toList();
+
+    assertThat(made).hasSizeGreaterThan(1);
+    assertThat(checked.subList(0, checked.size() - 1)).isEqualTo(made.subList(0, made.size() - 1));
   }
 
   @Test
