@@ -65,19 +65,6 @@ public final class Refusals {
             100 * left, station, 100 * least));
   }
 
-  /** The reference has no room on a piece. */
-  public static Finding labelRoom(String piece, int letters, double length, double width) {
-    return refusal(
-        "label-room",
-        "print.label",
-        letters,
-        Double.NaN,
-        text(
-            "The reference, %d letters long, does not fit on the %s, which has room for %.0f by"
-                + " %.0f mm.",
-            letters, piece, length, width));
-  }
-
   /**
    * A relief lies beyond the fingertip.
    *

@@ -5,8 +5,8 @@ import java.util.List;
 import org.midlateral.digit.DigitSurface;
 
 /**
- * A stretch of the finger over which a piece stands further off the skin than its clearance asks,
- * since it bridges a waist.
+ * A stretch of the finger over which a piece stands further off the skin than its gap asks, since
+ * it bridges a bend that its wall cannot follow.
  *
  * @param from station of its proximal end (mm)
  * @param to station of its distal end (mm)
@@ -15,8 +15,8 @@ import org.midlateral.digit.DigitSurface;
  * @param girth of that place from the volar midline, on either side (mm)
  */
 public record BridgedStretch(double from, double to, double rise, double station, double girth) {
-  /** Less is not told (mm): half of what a tape reads to on a mark. */
-  public static final double TOLD = 0.05;
+  /** Less is not told (mm): no hand feels it, and no tape reads it. */
+  public static final double TOLD = 0.1;
 
   private static final double STEP = 0.5;
   private static final int COLUMNS = 24;

@@ -134,11 +134,15 @@ public record Orthosis(
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
-  /** Where the pieces leave the skin further than asked, and vents that found no room. */
+  /** Reliefs that add up, where the pieces leave the skin, a label and vents without room. */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    relief.addingUp().ifPresent(findings::add);
     solids().forEach(solid -> findings.addAll(bridged(solid.piece())));
     dorsalShell.flatMap(shell -> raised(shell.piece())).ifPresent(findings::add);
+    Finish finish = new Finish(order, relief);
+    finish.shortened(plainTrough).ifPresent(findings::add);
+    plainShell.flatMap(finish::shortened).ifPresent(findings::add);
     ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
     dorsalShell
         .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))
@@ -151,17 +155,16 @@ public record Orthosis(
         .map(
             b ->
                 Finding.note(
-                    "bridges-waist",
+                    "bridges-bend",
                     null,
                     String.format(
                         Locale.ROOT,
-                        "The %s bridges the waist of the finger from %.0f to %.0f mm: there it stands"
-                            + " up to %.2f mm further off the skin (%.0f mm from the web).",
+                        "The %s bridges a bend that its wall cannot follow, %.0f to %.0f mm from the"
+                            + " web: there it stands up to %.2f mm further off the skin.",
                         piece.name(),
                         b.from(),
                         b.to(),
-                        b.rise(),
-                        b.station()),
+                        b.rise()),
                     b.rise(),
                     Double.NaN))
         .toList();

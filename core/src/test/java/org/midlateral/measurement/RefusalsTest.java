@@ -16,7 +16,6 @@ class RefusalsTest {
           Refusals.tongueShort(3, 30, 0.5, 1.5),
           Refusals.distalEndNarrow(2, 1.5),
           Refusals.bendFolds(24, 0.1, 0.25),
-          Refusals.labelRoom("dorsal-shell", 24, 10, 6),
           Refusals.reliefStation("relief.bubbles[1].station", 90, 71),
           Refusals.reliefGirth("relief.bubbles[1].girth", 60, 33),
           Refusals.dorsalShellOverlap(9, 7.5),

@@ -34,6 +34,23 @@ class BridgeTest {
           "length.pip-to-dip=14.0",
           "length.dip-to-tip=25.0");
 
+  /** One as invented, for which thick walls are asked. */
+  private static final List<String> THICK =
+      List.of(
+          "reference=invented-thick",
+          "hand=right",
+          "digit=little",
+          "circumference.proximal-phalanx=53.7",
+          "circumference.pip=61.7",
+          "circumference.middle-phalanx=50.4",
+          "circumference.tip=43.9",
+          "length.palmar-crease-to-web=18.3",
+          "length.web-to-pip=18.6",
+          "length.pip-to-dip=17.1",
+          "length.dip-to-tip=26.8",
+          "trough.wall=3.2",
+          "dorsal-shell.wall=3.2");
+
   private static final double STEP = 0.1;
 
   /** Creases turn less than this: a chord of 0.2 mm across one misses the printer's by far. */
@@ -122,7 +139,7 @@ class BridgeTest {
   /** What is told of it spans all that rises, and names the highest place. */
   @Test
   void whereItBridgesIsTold() throws Exception {
-    Order order = Orders.row(SWOLLEN, "swollen", 1, List.of()).order();
+    Order order = Orders.row(THICK, "thick", 1, List.of()).order();
     Orthosis made = Orthosis.make(order);
     Piece piece = made.dorsalShell().orElseThrow().piece();
     List<BridgedStretch> told = BridgedStretch.of(piece);
@@ -134,14 +151,14 @@ class BridgeTest {
         most = Math.max(most, rise);
         double at = s;
         boolean within = told.stream().anyMatch(b -> at > b.from() - 1 && at < b.to() + 1);
-        assertThat(within || rise < 2 * BridgedStretch.TOLD).isTrue();
+        assertThat(within || rise < BridgedStretch.TOLD + 0.005).isTrue();
       }
     }
 
     assertThat(told).isNotEmpty();
     assertThat(told.stream().mapToDouble(BridgedStretch::rise).max().orElseThrow())
         .isCloseTo(most, within(0.03 * most));
-    assertThat(made.findings()).extracting(Finding::code).contains("bridges-waist");
+    assertThat(made.findings()).extracting(Finding::code).contains("bridges-bend");
   }
 
   @Test

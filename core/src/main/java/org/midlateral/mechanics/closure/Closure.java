@@ -79,7 +79,7 @@ public record Closure(
                   return new LevelGirth(level, s, digit.circumference(s), girth.at(s));
                 })
             .toList();
-    Optional<String> sore = sore(measured, design, relief, digit);
+    Optional<String> sore = sore(order, relief, digit);
     ElasticWrap wrap = ElasticWrap.of(design, girth, from, to, levels);
     List<Finding> findings = new ArrayList<>();
     if (design.kind() == ClosureKind.STRAP) {
@@ -122,10 +122,13 @@ public record Closure(
   }
 
   /** Why a strap over the PIP joint would press where it must not. */
-  private static Optional<String> sore(
-      Measurements measured, ClosureDesign design, Relief relief, DigitSurface digit) {
-    if (Relief.bulbous(measured, digit)) {
+  private static Optional<String> sore(Order order, Relief relief, DigitSurface digit) {
+    ClosureDesign design = order.design().closure();
+    if (Relief.bulbous(order.measurements(), digit)) {
       return Optional.of("the PIP joint is bulbous");
+    }
+    if (order.design().relief().sore()) {
+      return Optional.of("its sides are sore");
     }
     for (ReliefBubble bubble : relief.bubbles()) {
       if (Math.abs(bubble.station() - digit.pipAxis()) < design.width() / 2 + bubble.length()) {

@@ -70,7 +70,6 @@ final class Candidates {
         number("trough.distal-margin", trough.distalMargin(), 12);
         all.add(Candidate.word("trough.distal", "covered"));
       }
-      case "label-room" -> all.add(Candidate.word("print.label", "no"));
       case "relief-station", "relief-girth" -> {
         double down = Math.floor(10 * refusal.limit() - 1e-9) / 10;
         nearest(refusal.key(), refusal.value(), Math.copySign(down, now(refusal)));

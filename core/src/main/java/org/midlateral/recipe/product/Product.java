@@ -49,9 +49,16 @@ public record Product(
 
   /** The same product with its documents, and with what they found. */
   Product withDocuments(Documents drawn) {
+    Product told = withFindings(drawn.findings());
+    return new Product(
+        order, orthosis, inspection, print, Optional.of(drawn), told.findings, timing);
+  }
+
+  /** The same product with what more was found about it. */
+  Product withFindings(List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
-    all.addAll(drawn.findings());
-    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
+    all.addAll(more);
+    return new Product(order, orthosis, inspection, print, documents, all, timing);
   }
 
   /** The same product with what more has taken time. */

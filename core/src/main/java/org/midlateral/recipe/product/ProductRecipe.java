@@ -212,6 +212,18 @@ public final class ProductRecipe {
   }
 
   /**
+   * A product with all findings that {@link #withDocuments} gives it, and no document drawn; as it
+   * is where there is nothing to write.
+   *
+   * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
+   */
+  public static Product checked(Product product) {
+    return product.isMade()
+        ? product.withFindings(Documents.findings(product.orthosis().orElseThrow()))
+        : product;
+  }
+
+  /**
    * A product with its mechanics computed and its documents drawn; as it is where there is nothing
    * to write.
    *

@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
@@ -99,6 +100,20 @@ class PagesTest {
     assertThat(text(without))
         .contains("it lies on the skin", "Elastic wrap", "elastic wrap, no tape")
         .doesNotContain("Adhesive tape");
+  }
+
+  /** The longest notes there may be, of the widest signs and of scripts that the typeface lacks. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"W", "\u2014", "中", "→ ✓ ", "שלום ", "مرحبا ", "ไทย ", "\ud83d\ude00", "word "})
+  void aPageWithALongNoteIsWhole(String sign) throws Exception {
+    String note = sign.repeat(120 / sign.length()).strip();
+    BenchDocuments documents =
+        BenchFiles.of(
+            BenchFiles.orthosis("slim-little", "note=" + note, "reference=" + "M".repeat(40)));
+    for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
+      check(name, BenchFiles.bytes(documents, name));
+    }
   }
 
   /** Who prints it and who moulds it read the same sheet: each must see what is meant for him. */

@@ -93,7 +93,6 @@ class OrdersReadTest {
     List<String> overrides =
         List.of(
             "circumference.pip=2 1/2 in",
-            "trough.wrap=0.4",
             "trough.wrap=0.45",
             "relief.bubbles=[{station: 24, girth: 10, height: 1}]");
 

@@ -2,13 +2,13 @@ package org.midlateral.recipe.product;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Drawn;
@@ -59,9 +59,19 @@ class AdviceTest {
       return TwoPieceFile.entries(seed, EDGE);
     }
     double[] draws = new Drawn(seed).even(RandomFile.DRAWS);
-    List<String> entries = new ArrayList<>(RandomFile.entries(draws, EDGE));
-    entries.add("dorsal-shell.make=no");
-    return entries;
+    return with(RandomFile.entries(draws, EDGE), List.of("dorsal-shell.make=no"));
+  }
+
+  /** Entries with others in the place of those of the same keys. */
+  private static List<String> with(List<String> entries, List<String> others) {
+    List<String> keys = others.stream().map(AdviceTest::key).toList();
+    return Stream.concat(
+            entries.stream().filter(entry -> !keys.contains(key(entry))), others.stream())
+        .toList();
+  }
+
+  private static String key(String entry) {
+    return entry.substring(0, entry.indexOf('='));
   }
 
   private static Orders.Result read(List<String> entries) {
@@ -94,8 +104,7 @@ class AdviceTest {
     for (Remedy remedy : first.remedies()) {
       assertThat(first.text())
           .contains(remedy.key() + " " + remedy.value() + (remedy.alone() ? " and " : " passes"));
-      List<String> changed = new ArrayList<>(entries);
-      changed.addAll(remedy.entries());
+      List<String> changed = with(entries, remedy.entries());
       assertThat(ProductRecipe.make(read(changed).order(), List.of()).findings())
           .as("seed %d with %s", seed, remedy.entries())
           .noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);

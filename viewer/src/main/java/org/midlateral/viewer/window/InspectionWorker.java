@@ -1,13 +1,11 @@
 package org.midlateral.viewer.window;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.product.Documents;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.viewer.background.Worker;
@@ -49,12 +47,11 @@ final class InspectionWorker implements AutoCloseable {
         shown.isPresent()
             ? ProductRecipe.inspect(shown.get(), cautions)
             : ProductRecipe.make(made.order().orElseThrow(), cautions);
-    List<Finding> findings = new ArrayList<>(product.findings());
+    List<Finding> findings = ProductRecipe.checked(product).findings();
     if (!product.isMade()) {
       return new Inspected(made, findings, false);
     }
     Orthosis orthosis = product.orthosis().orElseThrow();
-    findings.addAll(Documents.findings(orthosis));
     boolean shellDropped =
         orthosis.dorsalShell().isEmpty() && shown.flatMap(Orthosis::dorsalShell).isPresent();
     return new Inspected(shellDropped ? made.showing(orthosis) : made, findings, shellDropped);

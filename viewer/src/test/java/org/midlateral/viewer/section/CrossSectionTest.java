@@ -45,20 +45,24 @@ class CrossSectionTest {
     Draft swollen =
         DraftText.read(
             """
-            reference: invented-swollen
+            reference: invented-thick
             hand: right
             digit: little
             unit: mm
             circumference:
-              proximal-phalanx: 56.7
-              pip: 63.1
-              middle-phalanx: 54.9
+              proximal-phalanx: 53.7
+              pip: 61.7
+              middle-phalanx: 50.4
               tip: 43.9
             length:
-              palmar-crease-to-web: 19.2
-              web-to-pip: 20.1
-              pip-to-dip: 14.0
-              dip-to-tip: 25.0
+              palmar-crease-to-web: 18.3
+              web-to-pip: 18.6
+              pip-to-dip: 17.1
+              dip-to-tip: 26.8
+            trough:
+              wall: 3.2
+            dorsal-shell:
+              wall: 3.2
             """);
     DesignShapes shapes = MadeDraft.of(swollen).shapes().orElseThrow();
     BridgedStretch stretch =
