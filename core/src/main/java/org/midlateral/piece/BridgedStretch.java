@@ -18,7 +18,7 @@ public record BridgedStretch(double from, double to, double rise, double station
   /** Less is not told (mm): no hand feels it, and no tape reads it. */
   public static final double TOLD = 0.1;
 
-  private static final double STEP = 0.5;
+  private static final double STEP = 0.1;
   private static final int COLUMNS = 24;
 
   /** The stretches that a piece bridges, from proximal to distal. */
@@ -56,6 +56,10 @@ public record BridgedStretch(double from, double to, double rise, double station
     double[] jet = new double[3];
     double rise = 0;
     double girth = 0;
+    if (piece.bridge().uniformAt(station)) {
+      // A bridge rises in places; where it is the same all round there is none.
+      return new BridgedStretch(station, station, 0, station, 0);
+    }
     for (int i = -COLUMNS; i <= COLUMNS; i++) {
       double skin = piece.skinGirth(half * i / COLUMNS, station);
       piece.bridge().jet(skin, station, jet);

@@ -144,9 +144,9 @@ class BridgeTest {
     Piece piece = made.dorsalShell().orElseThrow().piece();
     List<BridgedStretch> told = BridgedStretch.of(piece);
     double most = 0;
-    for (double s = piece.outline().proximal(); s < piece.outline().distal(); s += 0.1) {
+    for (double s = piece.outline().proximal(); s < piece.outline().distal(); s += 0.07) {
       double edge = piece.outline().wrap() * piece.digit().circumference(s) / 2;
-      for (double own = -edge; own <= edge; own += edge / 50) {
+      for (double own = -edge; own <= edge; own += edge / 73) {
         double rise = piece.bridge().at(piece.skinGirth(own, s), s);
         most = Math.max(most, rise);
         double at = s;
