@@ -29,7 +29,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "rigidity",
     description = {
-      "Section rigidity along the finger, the forces that hold the joint, and wraps compared.",
+      "The angle the joint is held at, what presses where, and whether the closure has the force;",
+      "then section rigidity along the finger and wraps compared.",
       "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,

@@ -33,7 +33,9 @@ class RigidityCommandTest {
         .contains("N·mm²")
         .contains("Estimate, for comparison; does not clear a piece for use.")
         .contains("Bands of 4 samples, seed 3")
-        .containsPattern("(?m)^ +0.25 +\\d+ +0.0\\d\\d ")
+        .startsWith("Held at ")
+        .contains("the wrap needs", "In the morning", "What to change: ")
+        .containsPattern("(?m)^ +0.25 +\\d+\\.\\d +\\d+\\.\\d +\\d+ +0.0\\d\\d ")
         .doesNotContain("closed", "NaN");
     assertThat(run.err()).contains("kPa").doesNotContain("\tat ");
   }

@@ -20,6 +20,7 @@ import org.midlateral.document.bench.BenchBlocks.BlankBlock;
 import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 
@@ -39,6 +40,7 @@ public record Report(
     Map<String, PartLine> parts,
     Clearance clearance,
     Assembly assembly,
+    JointBlock joint,
     RigidityBlock rigidity,
     SupportBlock support,
     ClosureBlock closure,

@@ -161,7 +161,8 @@ final class BenchSheet {
     for (String step : steps.steps(pattern, closure)) {
       left.item(number++ + ".", step);
     }
-    left.gap(2).heading("Forces and stiffness");
+    left.gap(2).heading("How the joint is held");
+    figures.answer().ifPresent(left::paragraph);
     forces(left, figures);
     Column right = new Column(HALF + GUTTER, frame.top(), HALF);
     right.heading("Checks on the patient");

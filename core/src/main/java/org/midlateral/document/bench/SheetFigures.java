@@ -7,12 +7,15 @@ import java.util.Optional;
 /**
  * The figures of the mechanics for the sheet, and where their bands come from.
  *
+ * @param answer how the joint is held, in a line; empty where that is not known
  * @param figures in the order in which the sheet lists them; may be empty
  * @param draws behind the bands; empty where there are none
  */
-public record SheetFigures(List<SheetFigure> figures, Optional<Draws> draws) {
+public record SheetFigures(
+    Optional<String> answer, List<SheetFigure> figures, Optional<Draws> draws) {
   /** Nothing was computed. */
-  public static final SheetFigures NONE = new SheetFigures(List.of(), Optional.empty());
+  public static final SheetFigures NONE =
+      new SheetFigures(Optional.empty(), List.of(), Optional.empty());
 
   public SheetFigures {
     figures = List.copyOf(figures);
@@ -32,7 +35,8 @@ public record SheetFigures(List<SheetFigure> figures, Optional<Draws> draws) {
     String said() {
       return String.format(
               Locale.ROOT,
-              "Bands: the middle nine tenths of %d draws (seed %d) of tape readings that err by"
+              "Bands: the joint's under errors of tape, goniometer, joint and skin; the others the middle"
+                  + " nine tenths of %d draws (seed %d) of tape readings that err by"
                   + " %.1f mm, one standard deviation",
               samples,
               seed,

@@ -19,10 +19,13 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointReport;
+import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -40,6 +43,8 @@ public record Documents(
     BenchBlocks blocks,
     Map<String, Content> files,
     List<Finding> findings) {
+
+  private static final double KPA = 1000;
 
   /** Samples behind each band, and the seed they are drawn from. */
   private static final int SAMPLES = 100;
@@ -116,6 +121,7 @@ public record Documents(
 
   private static SheetFigures sheet(Rigidity rigidity, Optional<Bands> bands) {
     return new SheetFigures(
+        rigidity.joint().map(held -> new JointWords(held).line()),
         figures(rigidity, bands),
         bands.map(b -> new Draws(b.samples(), b.seed(), b.tapeError(), b.refused())));
   }
@@ -123,9 +129,8 @@ public record Documents(
   private static List<SheetFigure> figures(Rigidity rigidity, Optional<Bands> bands) {
     SupportBlock forces = rigidity.forces();
     List<SheetFigure> figures = new ArrayList<>();
+    rigidity.joint().ifPresent(held -> joint(JointReport.of(held), figures));
     figures.add(plain("Moment about the PIP axis", forces.moment(), "N·mm"));
-    figures.add(plain("Lever arm, proximal", forces.leverArms().proximal(), "mm"));
-    figures.add(plain("Lever arm, distal", forces.leverArms().distal(), "mm"));
     figures.add(
         banded(
             "Force, proximal end",
@@ -144,7 +149,7 @@ public record Documents(
             "N·m²"));
     figures.add(
         banded(
-            "Extension lost, as a beam",
+            "Bend of the piece, as a beam",
             forces.extensionLost(),
             bands.map(Bands::extensionLost),
             "°"));
@@ -152,11 +157,6 @@ public record Documents(
       figures.add(
           plain(
               "The same, finite elements", forces.finiteElements().trough().extensionLost(), "°"));
-      if (forces.finiteElements().bonded() != null) {
-        figures.add(
-            plain(
-                "With the shell bonded on", forces.finiteElements().bonded().extensionLost(), "°"));
-      }
     }
     bands.ifPresent(
         b ->
@@ -168,6 +168,37 @@ public record Documents(
                     b.clearance().high(),
                     "mm")));
     return figures;
+  }
+
+  /** How the joint is held. */
+  private static void joint(JointBlock joint, List<SheetFigure> figures) {
+    boolean bands = joint.bands() != null;
+    figures.add(
+        new SheetFigure(
+            "Joint held at, beyond what was reached",
+            joint.angleHeld(),
+            bands ? joint.bands().angleHeld().get(0) : Double.NaN,
+            bands ? joint.bands().angleHeld().get(1) : Double.NaN,
+            "°"));
+    figures.add(plain("– of it skin squeezed", joint.of().skin(), "°"));
+    figures.add(plain("– of it closure stretched", joint.of().closure(), "°"));
+    figures.add(plain("– of it plastic bent", joint.of().plastic(), "°"));
+    if (joint.overnight() != null) {
+      figures.add(
+          new SheetFigure(
+              "In the morning, 8 h at 34 °C",
+              joint.overnight().angleHeld(),
+              Math.min(joint.overnight().band().get(0), joint.overnight().band().get(1)),
+              Math.max(joint.overnight().band().get(0), joint.overnight().band().get(1)),
+              "°"));
+    }
+    figures.add(
+        new SheetFigure(
+            "Largest pressure, over 1 cm²",
+            KPA * joint.peakPressure().value(),
+            bands ? KPA * joint.bands().peakPressure().get(0) : Double.NaN,
+            bands ? KPA * joint.bands().peakPressure().get(1) : Double.NaN,
+            "kPa"));
   }
 
   private static Bands.Band scaled(Bands.Band band, double by) {

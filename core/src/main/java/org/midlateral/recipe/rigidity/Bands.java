@@ -14,7 +14,7 @@ import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
-import org.midlateral.mechanics.Supports;
+import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 
@@ -69,10 +69,7 @@ public record Bands(
   public static Bands sample(Order order, int samples, long seed, double tapeError)
       throws DesignRefused, NotComputable {
     Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
-    double moment =
-        Supports.worn(order.design().support(), nominal.digit(), nominal.trough().piece().outline())
-            .moment();
-    Order loaded = Variant.moment(order, moment);
+    Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
     Thread asker = Thread.currentThread();
     List<Sample> made =
         LongStream.range(0, samples)

@@ -12,9 +12,11 @@ import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.Joining;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.RigidityBlock.Figures;
@@ -27,8 +29,12 @@ import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.held.HeldShell;
+import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointConcerns;
+import org.midlateral.recipe.joint.JointHeld;
+import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.recipe.rigidity.Rigidity.Curve;
 import org.midlateral.solid.Solid;
 
@@ -60,8 +66,9 @@ public final class RigidityRecipe {
     this.design = orthosis.order().design();
     this.material = Material.of(design.material());
     this.outline = orthosis.trough().piece().outline();
-    this.support = Supports.worn(design.support(), orthosis.digit(), outline);
-    this.loaded = Variant.moment(orthosis.order(), support.moment());
+    JointMoment moment = JointMoment.of(orthosis.order(), orthosis.digit());
+    this.support = Supports.worn(moment.atLimit(), design.support(), orthosis.digit(), outline);
+    this.loaded = Variant.moment(orthosis.order(), moment);
   }
 
   private Rigidity run(List<Double> wraps) throws DesignRefused {
@@ -75,9 +82,8 @@ public final class RigidityRecipe {
     Interruption.ifInterrupted();
     findings.addAll(held.findings());
     findings.addAll(
-        Concerns.of(
-            support,
-            design.support(),
+        Concerns.bend(
+            support.moment(),
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     ComparedTrough half = ComparedTrough.trough(Variant.wrap(loaded, 0.5));
@@ -87,9 +93,11 @@ public final class RigidityRecipe {
     Isotropic isotropic = HeldPieces.isotropic(loaded);
     List<Optional<HeldShell>> shells =
         compared.stream().map(one -> HeldPieces.compared(one, isotropic, findings)).toList();
+    Optional<JointHeld> joint = joint();
     String note = note();
     return new Rigidity(
         orthosis,
+        joint,
         support,
         trough,
         bonded,
@@ -110,6 +118,7 @@ public final class RigidityRecipe {
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             held.block().orElse(null),
             cast(),
+            castJoint(),
             sensitivity()),
         curves(compared, shells),
         findings);
@@ -119,7 +128,9 @@ public final class RigidityRecipe {
       List<ComparedTrough> compared, ComparedTrough half, List<Optional<HeldShell>> shells) {
     List<RigidityBlock.Wrap> lines = new ArrayList<>();
     for (int i = 0; i < compared.size(); i++) {
-      RigidityBlock.Wrap line = compared.get(i).line(half);
+      Interruption.ifInterrupted();
+      RigidityBlock.Wrap line =
+          compared.get(i).line(half).with(compared.get(i).joint().orElse(null));
       lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
     }
     return lines;
@@ -196,6 +207,30 @@ public final class RigidityRecipe {
     return compared;
   }
 
+  /** How the joint is held; where that has no answer a note tells why. */
+  private Optional<JointHeld> joint() {
+    Interruption.ifInterrupted();
+    try {
+      JointHeld held = JointHeld.of(orthosis);
+      findings.addAll(JointConcerns.of(held));
+      return Optional.of(held);
+    } catch (DesignRefused | NotComputable e) {
+      String text = "How the joint is held is left out: " + e.getMessage();
+      findings.add(Finding.note("joint", null, text, Double.NaN, Double.NaN));
+      return Optional.empty();
+    }
+  }
+
+  private JointFigures castJoint() {
+    Interruption.ifInterrupted();
+    try {
+      Order cast = Variant.castLength(loaded, orthosis.digit().pulpEnd());
+      return WornOrthosis.figures(Orthosis.make(Variant.withoutShell(cast))).orElse(null);
+    } catch (DesignRefused e) {
+      return null;
+    }
+  }
+
   private ThreePoint cast() {
     DigitSurface digit = orthosis.digit();
     return Supports.castLength(
@@ -238,7 +273,12 @@ public final class RigidityRecipe {
     try {
       ComparedTrough made = ComparedTrough.trough(order);
       changes.add(
-          Change.of(words, made.bendingAtPip(), made.response().extensionLost(), made.support()));
+          Change.of(
+              words,
+              made.bendingAtPip(),
+              made.response().extensionLost(),
+              made.support(),
+              made.joint().orElse(null)));
     } catch (DesignRefused e) {
       findings.add(
           Finding.note(

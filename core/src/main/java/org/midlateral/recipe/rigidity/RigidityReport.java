@@ -3,13 +3,16 @@ package org.midlateral.recipe.rigidity;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.midlateral.measurement.Finding;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.recipe.Report;
+import org.midlateral.recipe.joint.JointReport;
 
 /**
  * The report of the mechanics alone, in the form of the whole report.
  *
+ * @param joint null where it has no answer
  * @param bands null where no samples were drawn
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -17,6 +20,7 @@ public record RigidityReport(
     String reference,
     boolean ok,
     List<Report.ReportLine> findings,
+    JointBlock joint,
     RigidityBlock rigidity,
     SupportBlock support,
     Bands bands) {
@@ -36,6 +40,7 @@ public record RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
         true,
         findings.stream().map(Report.ReportLine::of).toList(),
+        rigidity.joint().map(JointReport::of).orElse(null),
         rigidity.rigidity(),
         rigidity.forces(),
         bands);

@@ -43,7 +43,10 @@ public final class BenchFiles {
         orthosis.digit(),
         orthosis.relief(),
         orthosis.solids(),
-        new SheetFigures(FIGURES, Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
+        new SheetFigures(
+            Optional.of("Held at 3° (1 to 6°) of the 0° reached; 8 kPa at most."),
+            FIGURES,
+            Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
         PaperSize.usualWith(order.measurements().unit()));
   }
 
