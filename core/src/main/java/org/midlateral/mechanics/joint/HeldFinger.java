@@ -3,6 +3,7 @@ package org.midlateral.mechanics.joint;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -37,6 +38,9 @@ public final class HeldFinger {
   /** A pull is found to this share. */
   private static final double PULL_TOLERANCE = 1e-3;
 
+  /** Or until it holds the joint so near to the angle (degrees). */
+  private static final double ANGLE_TOLERANCE = 2e-3;
+
   private static final int MOST_PULLS = 40;
 
   /** A search that leaves more of its largest force out of balance has not ended. */
@@ -51,17 +55,22 @@ public final class HeldFinger {
   /** By how much the finger is thicker than that the pieces are made on, by station (mm). */
   private final DoubleUnaryOperator thicker;
 
+  /** From where equilibrium is looked for; empty for the pieces as they are put on. */
+  private final Optional<HeldState> near;
+
   private HeldFinger(
       Fitting fitting,
       PressedPieces pieces,
       HoldingDesign holding,
       double[][] bending,
-      DoubleUnaryOperator thicker) {
+      DoubleUnaryOperator thicker,
+      Optional<HeldState> near) {
     this.fitting = fitting;
     this.pieces = pieces;
     this.holding = holding;
     this.bending = bending;
     this.thicker = thicker;
+    this.near = near;
     FingerInPieces worn = fitting.worn();
     tissue = new Tissue(holding.skin(), worn.skin().pipAxis(), worn.dipAxis(), 1);
   }
@@ -96,12 +105,12 @@ public final class HeldFinger {
       throws DesignRefused, NotComputable {
     Fitting fitting = new Fitting(worn, edges, patch);
     PressedPieces pieces = new PressedPieces(fitting, left);
-    return new HeldFinger(fitting, pieces, holding, pieces.bending(), s -> 0);
+    return new HeldFinger(fitting, pieces, holding, pieces.bending(), s -> 0, Optional.empty());
   }
 
   /** The same pieces with other skin, liner or bands. */
   public HeldFinger withHolding(HoldingDesign other) {
-    return new HeldFinger(fitting, pieces, other, bending, thicker);
+    return new HeldFinger(fitting, pieces, other, bending, thicker, near);
   }
 
   /**
@@ -114,7 +123,7 @@ public final class HeldFinger {
         Arrays.stream(pieces.bending())
             .map(row -> Arrays.stream(row).map(x -> softer * x).toArray())
             .toArray(double[][]::new);
-    return new HeldFinger(fitting, pieces, holding, scaled, thicker);
+    return new HeldFinger(fitting, pieces, holding, scaled, thicker, near);
   }
 
   /**
@@ -124,7 +133,18 @@ public final class HeldFinger {
    * @param by radius more at a station (mm)
    */
   public HeldFinger onThicker(DoubleUnaryOperator by) {
-    return new HeldFinger(fitting, pieces, holding, bending, by);
+    return new HeldFinger(fitting, pieces, holding, bending, by, near);
+  }
+
+  /**
+   * The same, looking for each equilibrium from where the joint rests in a closure: half of the
+   * steps where the next question is like it.
+   *
+   * @throws NotComputable where that has no equilibrium
+   */
+  public HeldFinger near(Fastening fastening, JointMoment moment) throws NotComputable {
+    HeldState held = held(fastening, moment);
+    return new HeldFinger(fitting, pieces, holding, bending, thicker, Optional.of(held));
   }
 
   Fitting fitting() {
@@ -186,23 +206,35 @@ public final class HeldFinger {
   public OptionalDouble leastTension(
       Fastening fastening, JointMoment moment, double degrees, double least, double most)
       throws NotComputable {
-    if (angle(fastening.withTension(most), moment) > degrees) {
+    double far = angle(fastening.withTension(most), moment) - degrees;
+    if (far > 0) {
       return OptionalDouble.empty();
     }
-    double low = least;
-    double high = most;
-    if (angle(fastening.withTension(low), moment) <= degrees) {
-      return OptionalDouble.of(low);
+    double close = angle(fastening.withTension(least), moment) - degrees;
+    if (close <= 0) {
+      return OptionalDouble.of(least);
     }
-    for (int k = 0; k < MOST_PULLS && high > low * (1 + PULL_TOLERANCE); k++) {
-      double middle = Math.sqrt(low * high);
-      if (angle(fastening.withTension(middle), moment) <= degrees) {
-        high = middle;
-      } else {
+    double low = Math.log(least);
+    double high = Math.log(most);
+    // False position with the kept end's value halved (Illinois), on the logarithm of the pull.
+    for (int k = 0; k < MOST_PULLS && high - low > PULL_TOLERANCE; k++) {
+      double share = Math.max(0.05, Math.min(0.95, close / (close - far)));
+      double middle = low + share * (high - low);
+      double miss = angle(fastening.withTension(Math.exp(middle)), moment) - degrees;
+      if (miss > 0) {
         low = middle;
+        close = miss;
+        far /= 2;
+      } else {
+        high = middle;
+        far = miss;
+        close /= 2;
+      }
+      if (Math.abs(miss) < ANGLE_TOLERANCE && miss <= 0) {
+        break;
       }
     }
-    return OptionalDouble.of(high);
+    return OptionalDouble.of(Math.exp(high));
   }
 
   HeldState held(Fastening fastening, JointMoment moment) throws NotComputable {
@@ -226,7 +258,9 @@ public final class HeldFinger {
     HeldSystem lay =
         new HeldSystem(
             couplings(soft, laying).laying(), pieces.rigid(), give, new JointMoment(0, 0));
-    Resting laid = Equilibrium.heldAt(lay, Resting.start(lay, 0, pressedIn()));
+    Resting start =
+        near.map(n -> n.laid().turnedTo(0)).orElseGet(() -> Resting.start(lay, 0, pressedIn()));
+    Resting laid = Equilibrium.heldAt(lay, start);
     double[] references = new double[fitting.strips().size()];
     for (int k = 0; k < references.length; k++) {
       int e = pieces.firstStrip() + k;
@@ -236,7 +270,7 @@ public final class HeldFinger {
     }
     HeldSystem hold =
         new HeldSystem(couplings(soft, holds).held(references), pieces.rigid(), give, moment);
-    Resting resting = Equilibrium.of(hold, laid);
+    Resting resting = Equilibrium.of(hold, near.map(HeldState::resting).orElse(laid));
     if (Math.max(laid.miss(), resting.miss()) > UNBALANCED) {
       throw new NotComputable("the search for the joint's equilibrium did not end");
     }

@@ -54,6 +54,11 @@ final class Resting {
     return angle;
   }
 
+  /** The same place to begin a search from, the joint turned to an angle (rad). */
+  Resting turnedTo(double other) {
+    return new Resting(other, motion, shape, closings, answers, bent, steps, miss);
+  }
+
   double[] motion() {
     return motion.clone();
   }

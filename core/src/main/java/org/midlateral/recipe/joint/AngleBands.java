@@ -87,17 +87,19 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
   /**
    * The bands of an orthosis.
    *
+   * @param near its finger, looking from where it is held
    * @param nominal the joint without any error
    * @throws NotComputable where there is no answer with one
    */
-  static AngleBands of(WornOrthosis worn, JointAnswer nominal) throws NotComputable {
+  static AngleBands of(WornOrthosis worn, HeldFinger near, JointAnswer nominal)
+      throws NotComputable {
     int n = worn.made().order().measurements().circumference().size() + 4;
     double[] middle = logs(nominal);
     double[][][] parabolas = new double[n][2][];
     for (int k = 0; k < n; k++) {
       Interruption.ifInterrupted();
-      double[] up = logs(answer(worn, one(n, k, TRIED)));
-      double[] down = logs(answer(worn, one(n, k, -TRIED)));
+      double[] up = logs(answer(worn, near, one(n, k, TRIED)));
+      double[] down = logs(answer(worn, near, one(n, k, -TRIED)));
       for (int f = 0; f < 2; f++) {
         parabolas[k][f] =
             new double[] {
@@ -139,11 +141,11 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
     };
   }
 
-  private static JointAnswer answer(WornOrthosis worn, double[] z) throws NotComputable {
+  private static JointAnswer answer(WornOrthosis worn, HeldFinger near, double[] z)
+      throws NotComputable {
     Errors errors = Errors.of(z);
     HeldFinger finger =
-        worn.finger()
-            .withHolding(skin(worn.made().order().design().holding(), errors))
+        near.withHolding(skin(worn.made().order().design().holding(), errors))
             .onThicker(thicker(worn, errors));
     return finger.holdWhole(worn.fastening(), moment(worn, errors));
   }

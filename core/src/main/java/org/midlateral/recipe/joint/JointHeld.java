@@ -58,14 +58,20 @@ public record JointHeld(
     WornOrthosis worn = WornOrthosis.of(made);
     Interruption.ifInterrupted();
     JointAnswer answer = worn.answer();
+    HeldFinger near = worn.finger().near(worn.fastening(), worn.moment());
     double within = within(made.order());
     Interruption.ifInterrupted();
     OptionalDouble least =
-        worn.finger().leastTension(worn.fastening(), worn.moment(), within, LEAST_PULL, MOST_PULL);
+        near.leastTension(worn.fastening(), worn.moment(), within, LEAST_PULL, MOST_PULL);
     Interruption.ifInterrupted();
     List<OtherClosure> instead = answer.holdsWithin(within) ? List.of() : others(worn);
     return new JointHeld(
-        worn, answer, least, instead, overnight(worn), Optional.of(AngleBands.of(worn, answer)));
+        worn,
+        answer,
+        least,
+        instead,
+        overnight(worn, near),
+        Optional.of(AngleBands.of(worn, near, answer)));
   }
 
   private static double within(Order order) {
@@ -106,7 +112,8 @@ public record JointHeld(
     return others;
   }
 
-  private static Optional<Overnight> overnight(WornOrthosis worn) throws NotComputable {
+  private static Optional<Overnight> overnight(WornOrthosis worn, HeldFinger near)
+      throws NotComputable {
     Optional<Night> night = Night.of(worn.made().order());
     if (night.isEmpty()) {
       return Optional.empty();
@@ -115,7 +122,7 @@ public record JointHeld(
     double[] angles = new double[3];
     double[] shares = {left.share(), left.high(), left.low()};
     for (int k = 0; k < angles.length; k++) {
-      HeldFinger softer = worn.finger().withModulus(shares[k]);
+      HeldFinger softer = near.withModulus(shares[k]);
       angles[k] = softer.angle(worn.fastening(), worn.moment());
     }
     return Optional.of(

@@ -160,7 +160,8 @@ public final class JointWords {
   String less(PressurePeak peak) {
     return switch (peak.by()) {
       case TROUGH -> "Longer ends, a trough.liner, or less pull of the closure.";
-      case DORSAL_SHELL -> "More dorsal-shell.clearance, or a relief over the joint.";
+      case DORSAL_SHELL ->
+          "A closer shell (less dorsal-shell.clearance), or less pull of the closure.";
       case CLOSURE -> "Less pull of the closure, or a wider one.";
     };
   }

@@ -17,7 +17,6 @@ import org.midlateral.document.bench.SheetFigures.Draws;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
@@ -113,8 +112,8 @@ public record Documents(
   /** Bands of the figures; empty where the order can be made but no sample of it. */
   private static Optional<Bands> bands(Order order) {
     try {
-      return Optional.of(Bands.sample(order, SAMPLES, SEED, TAPE_ERROR));
-    } catch (DesignRefused | NotComputable e) {
+      return Optional.of(Bands.estimate(order, SAMPLES, SEED, TAPE_ERROR));
+    } catch (DesignRefused e) {
       return Optional.empty();
     }
   }

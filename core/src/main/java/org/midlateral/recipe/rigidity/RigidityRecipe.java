@@ -87,7 +87,7 @@ public final class RigidityRecipe {
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     ComparedTrough half = ComparedTrough.trough(Variant.wrap(loaded, 0.5));
-    ComparedTrough own = ComparedTrough.trough(loaded);
+    ComparedTrough own = design.trough().wrap() == 0.5 ? half : ComparedTrough.trough(loaded);
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
