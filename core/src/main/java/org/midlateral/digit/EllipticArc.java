@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <p>The speed is S |1 + r exp(2it)| with S = (a + b)/2 and r = (a - b)/(a + b). Both factors of
  * its square, (1 + r exp(2it))(1 + r exp(-2it)), have a binomial series of their root, and the
  * product of the two is a cosine series whose terms fall as r does: a dozen are exact to rounding
- * on a usual finger. Immutable.
+ * on a usual finger.
  */
 final class EllipticArc {
   /** Terms for the flattest section: 0.3 to this power is below rounding. */
@@ -20,8 +20,11 @@ final class EllipticArc {
   private final double size;
   private final double sum;
   private final double skew;
+  private final double[] power;
   private final double[] term;
-  private final double[] slope;
+
+  /** Derivatives of the terms by the skew; made when first asked for, made twice they are alike. */
+  private double[] slope;
 
   /**
    * The ellipse.
@@ -33,22 +36,58 @@ final class EllipticArc {
     this.sum = a + b;
     this.size = sum / 2;
     this.skew = (a - b) / sum;
-    double[] power = powers(skew);
+    this.power = powers(skew);
     this.term = new double[power.length - 1];
-    this.slope = new double[power.length - 1];
     for (int k = 0; k < term.length; k++) {
-      double weight = k == 0 ? 1 : 1.0 / k;
+      double sum = 0;
       for (int n = k; n < term.length; n += 2) {
-        double c = weight * BINOMIAL[(n - k) / 2] * BINOMIAL[(n + k) / 2];
-        term[k] += c * power[n];
-        slope[k] += n == 0 ? 0 : n * c * power[n - 1];
+        sum += product(n, k) * power[n];
       }
+      term[k] = sum / Math.max(1, k);
     }
+  }
+
+  /** What the n-th power of the skew counts in the k-th term. */
+  private static double product(int n, int k) {
+    return BINOMIAL[(n - k) / 2] * BINOMIAL[(n + k) / 2];
+  }
+
+  private double[] slope() {
+    double[] made = slope;
+    if (made == null) {
+      made = new double[term.length];
+      for (int k = 0; k < made.length; k++) {
+        double sum = 0;
+        for (int n = Math.max(k, 2 - k); n < made.length; n += 2) {
+          sum += n * product(n, k) * power[n - 1];
+        }
+        made[k] = sum / Math.max(1, k);
+      }
+      slope = made;
+    }
+    return made;
   }
 
   /** Length from 0 to t (mm), signed as t. */
   double length(double t) {
     return size * sineSeries(term, t);
+  }
+
+  /**
+   * The angle at a length, but for terms of the skew's fourth order: the series of {@link #length}
+   * inverted (J. L. Lagrange 1770).
+   *
+   * @param share of the length of the whole, times 2 pi
+   */
+  double nearly(double share) {
+    double sine = Math.sin(2 * share);
+    double cosine = Math.cos(2 * share);
+    double second = 2 * sine * cosine;
+    double third = sine * (4 * cosine * cosine - 1);
+    double square = skew * skew;
+    return share
+        - skew * ((0.5 - 9.0 / 32 * square) * sine + 29.0 / 96 * square * third)
+        + 5.0 / 16 * square * second;
   }
 
   /**
@@ -61,7 +100,7 @@ final class EllipticArc {
     double a = size * (1 + skew);
     double b = size * (1 - skew);
     double skewRate = 2 * (a1 * b - a * b1) / (sum * sum);
-    return (a1 + b1) / 2 * sineSeries(term, t) + size * skewRate * sineSeries(slope, t);
+    return (a1 + b1) / 2 * sineSeries(term, t) + size * skewRate * sineSeries(slope(), t);
   }
 
   /** First term times t, and the others times sin 2kt / 2k, whose divisor they carry already. */

@@ -111,16 +111,15 @@ final class EllipticSlice implements Slice {
     return Math.copySign(quarterAngle(size), girth);
   }
 
-  /** Newton's method on a monotone function with a bounded slope: a handful of steps. */
+  /** Newton's method from a series' first terms: two steps, or three on a flat section. */
   private double quarterAngle(double girth) {
-    double mean = circumference / (2 * Math.PI);
     EllipticArc arc = arc();
-    double t = girth / mean;
-    t -= (a[0] - b[0]) / (4 * mean) * Math.sin(2 * t);
+    double t = arc.nearly(girth * 2 * Math.PI / circumference);
     for (int i = 0; i < 20; i++) {
       double step = (arc.length(t) - girth) / girthByAngle(t);
       t -= step;
-      if (Math.abs(step) < 1e-13) {
+      // What is left goes as the square of the step.
+      if (Math.abs(step) < 1e-8) {
         break;
       }
     }

@@ -29,6 +29,11 @@ public final class Bridge implements GapField {
   /** Where the inner surface bends too sharply is looked for in such steps (mm). */
   private static final double LOOK = 0.4;
 
+  /** At first in such steps (mm): a finger is left alone that bends by less than a share of it. */
+  private static final double GLANCE = 0.8;
+
+  private static final double MILD = 0.6;
+
   /** The other piece is looked for at so many places on either side. */
   private static final int NEAR = 12;
 
@@ -108,7 +113,12 @@ public final class Bridge implements GapField {
     int half = (int) Math.ceil(Math.min(1, piece.outline().wrap() + BESIDE) / COLUMN);
     double first = piece.outline().proximal() - radius;
     double last = Math.min(piece.outline().distal() + radius, piece.digit().tip());
-    double[] sharp = sharp(piece, under, withCreases(piece, first, last), half, 1 / radius);
+    if (under.isEmpty()
+        && sharp(piece, under, withCreases(piece, first, last, GLANCE), half, MILD / radius).length
+            == 0) {
+      return Optional.empty();
+    }
+    double[] sharp = sharp(piece, under, withCreases(piece, first, last, LOOK), half, 1 / radius);
     if (sharp.length == 0) {
       return Optional.empty();
     }
@@ -190,12 +200,12 @@ public final class Bridge implements GapField {
   }
 
   /** Places to look at: evenly along the finger, and close round each crease of the skin. */
-  private static double[] withCreases(Piece piece, double first, double last) {
+  private static double[] withCreases(Piece piece, double first, double last, double step) {
     DoubleStream creases =
         piece.digit().creases().stream()
             .filter(s -> s > first + CLOSE && s < last - CLOSE)
             .flatMapToDouble(s -> DoubleStream.of(s - CLOSE, s + CLOSE));
-    return apart(DoubleStream.concat(Arrays.stream(stations(piece, first, last, LOOK)), creases));
+    return apart(DoubleStream.concat(Arrays.stream(stations(piece, first, last, step)), creases));
   }
 
   /** Places evenly along the finger, each moved to a crease of the skin that is near. */

@@ -44,16 +44,18 @@ final class Meridians {
       double bx = x[i + 1] - x[i];
       double by = y[i + 1] - y[i];
       double turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-      return 2 * turn / (Math.hypot(ax, ay) + Math.hypot(bx, by));
+      return 2 * turn / (Math.sqrt(ax * ax + ay * ay) + Math.sqrt(bx * bx + by * by));
     }
 
     /** The least distance from a point to those of another curve near it (mm). */
     double distance(int i, Meridian other, int near) {
       double least = Double.POSITIVE_INFINITY;
       for (int k = Math.max(0, i - near); k <= Math.min(x.length - 1, i + near); k++) {
-        least = Math.min(least, Math.hypot(x[i] - other.x[k], y[i] - other.y[k]));
+        double dx = x[i] - other.x[k];
+        double dy = y[i] - other.y[k];
+        least = Math.min(least, dx * dx + dy * dy);
       }
-      return least;
+      return Math.sqrt(least);
     }
   }
 

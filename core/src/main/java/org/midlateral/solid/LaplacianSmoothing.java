@@ -31,13 +31,20 @@ final class LaplacianSmoothing {
     byte[] layer = layers(n, corners, onLoops, fixed);
     // Averaged in the view along the finger and in the length along it: fair over the pulp too.
     double[][] at = new double[3][n];
+    int[] steps = steps(corners, layer);
+    boolean[] met = new boolean[n];
+    for (int i : steps) {
+      met[i] = true;
+    }
     for (int i = 0; i < n; i++) {
+      if (!met[i]) {
+        continue;
+      }
       double rho = chart.rho(station[i]);
       at[0][i] = rho * Math.sin(angle[i]);
       at[1][i] = rho * Math.cos(angle[i]);
       at[2][i] = chart.v(station[i]);
     }
-    int[] steps = steps(corners, layer);
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
       sweep(at, steps, layer, fixed);
     }

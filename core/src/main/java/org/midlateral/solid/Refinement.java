@@ -6,18 +6,23 @@ import org.midlateral.mesh.plane.PlanePoints;
 
 /**
  * Adds points to a triangulated domain where flat triangles would stand too far from the surfaces
- * they are lifted to (G9). An edge stands off them at its middle by dq . dn / 8, the difference of
- * its ends times that of their normals, to fourth order; a triangle at its middle by four ninths of
- * what its edges do together.
+ * they are lifted to, or come out as slivers there (G9). An edge stands off them at its middle by
+ * dq . dn / 8, the difference of its ends times that of their normals, to fourth order; a triangle
+ * at its middle by four ninths of what its edges do together.
  */
 final class Refinement {
   /** Edges are not halved under this length (mm). */
-  private static final double SHORTEST = 0.4;
+  private static final double SHORTEST = 0.25;
 
   /**
    * An edge is halved no further than to this share of its triangle's longest, which goes first.
    */
   private static final double SLENDER = 0.85;
+
+  /** A triangle's longest edge is halved where it has a smaller angle than this. */
+  private static final double SMALLEST = Math.toRadians(13);
+
+  private static final double COSINE = Math.cos(SMALLEST);
 
   private static final int MOST_ROUNDS = 8;
 
@@ -30,7 +35,11 @@ final class Refinement {
   private final double[] inner = new double[3];
 
   private final double[] outer = new double[3];
+
+  /** And its squared length (mm²). */
   private final double[] square = new double[3];
+
+  private final double[] outerSquare = new double[3];
 
   private Refinement(Lifted points, int[] corners, Chart chart, double fineness) {
     this.points = points;
@@ -113,9 +122,21 @@ final class Refinement {
     double out = Math.abs(outer[0] + outer[1] + outer[2]);
     double middle = 4.0 / 9 * Math.max(in, out);
     if (Math.max(error(worst), middle) <= limit) {
-      return -1;
+      return isSliver(square) || isSliver(outerSquare) ? t + longest : -1;
     }
     return t + (square[worst] < SLENDER * SLENDER * square[longest] ? longest : worst);
+  }
+
+  /** Whether the smallest angle, that between the longer two of three edges, is too small. */
+  private static boolean isSliver(double[] square) {
+    double a = square[0];
+    double b = square[1];
+    double c = square[2];
+    double shortest = Math.min(a, Math.min(b, c));
+    double longest = Math.max(a, Math.max(b, c));
+    double between = a + b + c - shortest - longest;
+    double cosine = between + longest - shortest;
+    return cosine > 0 && cosine * cosine > 4 * COSINE * COSINE * between * longest;
   }
 
   private double error(int i) {
@@ -136,8 +157,10 @@ final class Refinement {
       nn += dn * dn;
     }
     square[i] = qq;
+    double thickness = (points.thickness(a) + points.thickness(b)) / 2;
+    outerSquare[i] = qq + thickness * (2 * qn + thickness * nn);
     inner[i] = qn / 8;
-    outer[i] = (qn + (points.thickness(a) + points.thickness(b)) / 2 * nn) / 8;
+    outer[i] = (qn + thickness * nn) / 8;
   }
 
   /** Not on the edge of the whole, nor on the slope of what is raised. */

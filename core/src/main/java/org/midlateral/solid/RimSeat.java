@@ -1,5 +1,6 @@
 package org.midlateral.solid;
 
+import java.util.List;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.piece.Piece;
@@ -7,7 +8,11 @@ import org.midlateral.piece.Piece;
 /**
  * Finds where on the inner surface a rim must start for its crest to stand over a point of the
  * finished edge: so that the line from the edge's skin point to the crest is the skin's normal
- * there. Newton's method; holds what it found last.
+ * there. Holds what it found last, and sets out from there: the next seat along the edge lies off
+ * its point much as the last one did.
+ *
+ * <p>Newton's method, its slopes mended by each step (C. G. Broyden, Math. Comp. 19 (1965)
+ * 577-593).
  */
 final class RimSeat {
   /** How far the crest may miss the finished edge on the skin (mm). */
@@ -18,13 +23,19 @@ final class RimSeat {
 
   private static final int MOST_STEPS = 60;
 
-  /** Slopes serve again as long as each step leaves no more than this share of the miss. */
-  private static final double GAIN = 0.1;
+  /** Slopes are taken afresh where a step leaves more than this share of the miss. */
+  private static final double GAIN = 0.5;
+
+  /** The first seat is looked for so far inward, over the rim's radius. */
+  private static final double INWARD = 0.8;
 
   /** Steps about the pole are shortened by this where they pass over their goal. */
   private static final double SHORTER = 0.7;
 
   private static final double STEP = 1e-4;
+
+  /** Where no seat is found beside a crease of the skin, the crease is this wide (mm). */
+  private static final double CREASE = 2e-3;
 
   /** Half of the step along the edge that its tangent is taken from (mm). */
   private static final double ALONG = 1e-4;
@@ -41,21 +52,34 @@ final class RimSeat {
   private final double radius;
 
   private final double[] target = new double[18];
+  private final double[] inward = new double[3];
   private final double[] normal = new double[3];
   private final double[] tangent = new double[3];
-  private final double[] skin = new double[18];
   private final double[] frame = new double[9];
+  private final double[] beyond = new double[6];
+  private final List<Double> creases;
+  private boolean rounded;
   private final double[] move = new double[3];
-  private final double[] byAngle = new double[3];
-  private final double[] byStation = new double[3];
+  private final double[] before = new double[3];
+
+  /** How the crest moves by angle, and by station. */
+  private final double[] crest = new double[6];
+
   private double angle;
   private double station;
+
+  /** Whether one was found before; how far it lay inward of its target and on along the edge. */
+  private boolean known;
+
+  private double in;
+  private double on;
 
   RimSeat(Piece piece, OffsetSurface surface) {
     this.piece = piece;
     this.surface = surface;
     this.carrier = new OffsetSurface(piece.withGap(piece.bridge()));
     this.radius = piece.wall() / 2;
+    this.creases = piece.digit().creases();
   }
 
   /**
@@ -67,38 +91,93 @@ final class RimSeat {
    * @return whether there is one
    */
   boolean find(double girth, double at, double[] direction) {
+    if (known && seek(girth, at, direction) <= TOLERANCE) {
+      return true;
+    }
+    known = false;
+    in = INWARD * radius;
+    on = 0;
+    double size = seek(girth, at, direction);
+    if (size > TOLERANCE && !creases.isEmpty()) {
+      // A sloping gap makes the surface bend at once where the skin's bend changes at once.
+      rounded = true;
+      size = seek(girth, at, direction);
+      rounded = false;
+    }
+    return size < MISSED;
+  }
+
+  /** Distance of the crest from its target where no step brings it nearer (mm). */
+  private double seek(double girth, double at, double[] direction) {
     aim(girth, at, direction);
     DigitSurface digit = piece.digit();
     boolean pole =
         at > digit.tip() && digit.circumference(at) < NEAR_POLE * digit.circumference(digit.tip());
-    double size = Double.POSITIVE_INFINITY;
-    boolean stale = true;
-    double share = 1;
-    for (int step = 0; step < MOST_STEPS && size > TOLERANCE; step++) {
-      if (step == 0 || pole) {
-        System.arraycopy(skin, 3, byAngle, 0, 3);
-        System.arraycopy(skin, 6, byStation, 0, 3);
-      } else if (stale) {
+    return pole ? seekAboutPole(digit) : seekBySlopes();
+  }
+
+  private double seekBySlopes() {
+    double angleOfTarget = angle;
+    double stationOfTarget = station;
+    double size = step(solve(target, 3));
+    if (!known) {
+      slopes();
+    }
+    for (int i = 1; i < MOST_STEPS && size > TOLERANCE; i++) {
+      double[] d = solve(crest, 0);
+      System.arraycopy(move, 0, before, 0, 3);
+      double left = step(d);
+      if (left > GAIN * size) {
         slopes();
-      }
-      double[] d = solve();
-      if (pole) {
-        double[] moved = PulpPole.move(digit, angle, station, share * d[0], share * d[1]);
-        angle = moved[0];
-        station = moved[1];
       } else {
-        angle += d[0];
-        station += d[1];
+        mend(d);
       }
-      double left = residual(angle, station);
-      stale = left > GAIN * size || step == 0;
+      size = left;
+    }
+    if (size <= TOLERANCE) {
+      learn(angle - angleOfTarget, station - stationOfTarget);
+    }
+    return size;
+  }
+
+  private double step(double[] d) {
+    angle += d[0];
+    station += d[1];
+    return residual();
+  }
+
+  /** By the skin's slopes, which hold anywhere about the pole. */
+  private double seekAboutPole(DigitSurface digit) {
+    double[] skin = target.clone();
+    double size = Double.POSITIVE_INFINITY;
+    double share = 1;
+    for (int i = 0; i < MOST_STEPS && size > TOLERANCE; i++) {
+      double[] d = solve(skin, 3);
+      double[] moved = PulpPole.move(digit, angle, station, share * d[0], share * d[1]);
+      angle = moved[0];
+      station = moved[1];
+      double left = residual();
       if (left > size / 2) {
         // Well off the sharply bent pulp the crest moves by more than the skin's point does.
         share *= SHORTER;
       }
       size = left;
+      digit.slice(station).jet(piece.midline().skinAngle(angle), skin);
     }
-    return size < MISSED;
+    return size;
+  }
+
+  /** Keeps how far the seat lies off its target. */
+  private void learn(double byAngle, double byStation) {
+    double length = Math.sqrt(dot(tangent, 0, tangent, 0));
+    in = 0;
+    on = 0;
+    for (int k = 0; k < 3; k++) {
+      double way = byAngle * target[3 + k] + byStation * target[6 + k];
+      in += way * inward[k];
+      on += way * tangent[k] / length;
+    }
+    known = true;
   }
 
   double angle() {
@@ -114,7 +193,7 @@ final class RimSeat {
     return frame;
   }
 
-  /** Takes up the point of the edge, and as a first move most of the rim's radius inward. */
+  /** Takes up the point of the edge, and as a first move what led to the last seat. */
   private void aim(double girth, double at, double[] direction) {
     Slice slice = piece.digit().slice(at);
     double t = slice.angle(piece.midline().skinGirth(girth, slice.circumference()));
@@ -132,14 +211,14 @@ final class RimSeat {
     if (!isLevelZero(at)) {
       raise(girth, at, direction);
     }
-    cross(normal, 0, tangent, 0, move, 0);
-    unit(move, 0);
+    cross(normal, 0, tangent, 0, inward, 0);
+    unit(inward, 0);
+    double length = Math.sqrt(dot(tangent, 0, tangent, 0));
     for (int k = 0; k < 3; k++) {
-      move[k] *= 0.8 * radius;
+      move[k] = in * inward[k] + on * tangent[k] / length;
     }
     angle = piece.midline().ownAngle(t);
     station = at;
-    System.arraycopy(target, 0, skin, 0, 18);
   }
 
   private boolean isLevelZero(double at) {
@@ -164,10 +243,8 @@ final class RimSeat {
   }
 
   /** Distance, along the skin, from crest to target; written as the next move. */
-  private double residual(double a, double s) {
-    Slice slice = piece.digit().slice(s);
-    slice.jet(piece.midline().skinAngle(a), skin);
-    surface.at(slice, a, piece.gap().uniformAt(s), frame, 0);
+  private double residual() {
+    place();
     cross(tangent, 0, frame, 3, frame, 6);
     unit(frame, 6);
     double off = 0;
@@ -175,47 +252,79 @@ final class RimSeat {
       move[k] = target[k] - frame[k] - radius * (frame[3 + k] + frame[6 + k]);
       off += move[k] * normal[k];
     }
-    double size = 0;
     for (int k = 0; k < 3; k++) {
       move[k] -= off * normal[k];
-      size += move[k] * move[k];
     }
-    return Math.sqrt(size);
+    return Math.sqrt(dot(move, 0, move, 0));
+  }
+
+  private void place() {
+    for (double crease : creases) {
+      if (rounded && Math.abs(station - crease) < CREASE / 2) {
+        double share = (station - crease) / CREASE + 0.5;
+        place(crease - CREASE / 2, frame);
+        place(crease + CREASE / 2, beyond);
+        for (int k = 0; k < 6; k++) {
+          frame[k] += share * (beyond[k] - frame[k]);
+        }
+        unit(frame, 3);
+        return;
+      }
+    }
+    place(station, frame);
+  }
+
+  private void place(double at, double[] out) {
+    surface.at(piece.digit().slice(at), angle, piece.gap().uniformAt(at), out, 0);
   }
 
   /** How the crest moves with angle and station, by differences. */
   private void slopes() {
-    double x = move[0];
-    double y = move[1];
-    double z = move[2];
-    residual(angle + STEP, station);
-    slope(byAngle, x, y, z);
-    residual(angle, station + STEP);
-    slope(byStation, x, y, z);
-    move[0] = x;
-    move[1] = y;
-    move[2] = z;
+    double[] here = move.clone();
+    double[] placed = frame.clone();
+    angle += STEP;
+    residual();
+    slope(0, here);
+    angle -= STEP;
+    station += STEP;
+    residual();
+    slope(3, here);
+    station -= STEP;
+    System.arraycopy(here, 0, move, 0, 3);
+    System.arraycopy(placed, 0, frame, 0, 9);
   }
 
-  private void slope(double[] out, double x, double y, double z) {
-    out[0] = (x - move[0]) / STEP;
-    out[1] = (y - move[1]) / STEP;
-    out[2] = (z - move[2]) / STEP;
+  private void slope(int at, double[] here) {
+    for (int k = 0; k < 3; k++) {
+      crest[at + k] = (here[k] - move[k]) / STEP;
+    }
   }
 
-  /** Least-squares steps of angle and station that make the move. */
-  private double[] solve() {
-    double tt = dot(byAngle, byAngle);
-    double ts = dot(byAngle, byStation);
-    double ss = dot(byStation, byStation);
-    double tm = dot(byAngle, move);
-    double sm = dot(byStation, move);
+  /** Mends the slopes by what a step brought: no more than it takes to foretell that step. */
+  private void mend(double[] d) {
+    double byAngle = d[0] * dot(crest, 0, crest, 0);
+    double byStation = d[1] * dot(crest, 3, crest, 3);
+    double size = d[0] * byAngle + d[1] * byStation;
+    for (int k = 0; k < 3; k++) {
+      double off = before[k] - move[k] - d[0] * crest[k] - d[1] * crest[3 + k];
+      crest[k] += off * byAngle / size;
+      crest[3 + k] += off * byStation / size;
+    }
+  }
+
+  /** Least-squares steps of angle and station that make the move, by slopes in an array. */
+  private double[] solve(double[] by, int at) {
+    double tt = dot(by, at, by, at);
+    double ts = dot(by, at, by, at + 3);
+    double ss = dot(by, at + 3, by, at + 3);
+    double tm = dot(by, at, move, 0);
+    double sm = dot(by, at + 3, move, 0);
     double det = tt * ss - ts * ts;
     return new double[] {(tm * ss - sm * ts) / det, (sm * tt - tm * ts) / det};
   }
 
-  private static double dot(double[] a, double[] b) {
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  private static double dot(double[] a, int i, double[] b, int j) {
+    return a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2];
   }
 
   private static void unit(double[] v, int i) {

@@ -66,29 +66,32 @@ public final class MedianSplit {
 
   /** Brings as many of the lowest along the widest extent to the front. */
   private void part(int from, int to, int front) {
-    double[] low = new double[3];
-    double[] high = new double[3];
-    extent(from, to, low, high);
-    int axis = 0;
-    for (int i = 1; i < 3; i++) {
-      axis = high[i] - low[i] > high[axis] - low[axis] ? i : axis;
-    }
-    double width = high[axis] - low[axis];
-    if (width > 0) {
-      part(from, to, front, axis, low[axis], (BINS - 1) / width);
-    }
-  }
-
-  private void extent(int from, int to, double[] low, double[] high) {
-    Arrays.fill(low, Double.POSITIVE_INFINITY);
-    Arrays.fill(high, Double.NEGATIVE_INFINITY);
+    double lowX = Double.POSITIVE_INFINITY;
+    double lowY = lowX;
+    double lowZ = lowX;
+    double highX = Double.NEGATIVE_INFINITY;
+    double highY = highX;
+    double highZ = highX;
     for (int i = from; i < to; i++) {
       int at = 3 * order[i];
-      for (int axis = 0; axis < 3; axis++) {
-        double m = middles[at + axis];
-        low[axis] = m < low[axis] ? m : low[axis];
-        high[axis] = m > high[axis] ? m : high[axis];
-      }
+      double x = middles[at];
+      double y = middles[at + 1];
+      double z = middles[at + 2];
+      lowX = x < lowX ? x : lowX;
+      highX = x > highX ? x : highX;
+      lowY = y < lowY ? y : lowY;
+      highY = y > highY ? y : highY;
+      lowZ = z < lowZ ? z : lowZ;
+      highZ = z > highZ ? z : highZ;
+    }
+    double wideX = highX - lowX;
+    double wideY = highY - lowY;
+    double wideZ = highZ - lowZ;
+    double width = Math.max(wideX, Math.max(wideY, wideZ));
+    if (width > 0) {
+      int axis = wideX == width ? 0 : wideY == width ? 1 : 2;
+      double low = axis == 0 ? lowX : axis == 1 ? lowY : lowZ;
+      part(from, to, front, axis, low, (BINS - 1) / width);
     }
   }
 
