@@ -5,6 +5,7 @@ import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 
@@ -20,11 +21,15 @@ final class RigidityTable {
   /**
    * The text, ending with a line feed.
    *
+   * @param advice or null
    * @param bands or null
    */
-  static String text(Rigidity rigidity, Bands bands) {
+  static String text(Rigidity rigidity, Adviser.Advice advice, Bands bands) {
     RigidityTable table = new RigidityTable();
     rigidity.joint().map(JointWords::new).ifPresent(table::joint);
+    if (advice != null) {
+      table.advice(advice);
+    }
     table.head(rigidity);
     table.stations(rigidity.rigidity());
     table.wraps(rigidity.rigidity());
@@ -48,6 +53,26 @@ final class RigidityTable {
     line("");
     words.more().forEach(more -> line("%s", more));
     line("");
+  }
+
+  private void advice(Adviser.Advice advice) {
+    line(
+        "Designs that hold the joint within %.0f degrees, the least pressed first",
+        advice.within());
+    line("%-40s %8s %8s %8s %9s", "", "closure", "laid", "held at", "pressure");
+    line("%-40s %8s %8s %8s %9s", "", "", "N", "degrees", "kPa");
+    advised(advice.own(), "this design");
+    advice.better().forEach(one -> advised(one, one.design()));
+    if (advice.better().isEmpty()) {
+      line("None that was tried does.");
+    }
+    line("");
+  }
+
+  private void advised(Adviser.Advised one, String name) {
+    line(
+        "%-40s %8s %8.2f %8.1f %9.1f",
+        name, one.closure(), one.tension(), one.angleHeld(), 1000 * one.peakPressure());
   }
 
   private void head(Rigidity rigidity) {

@@ -40,6 +40,23 @@ class RigidityCommandTest {
     assertThat(run.err()).contains("kPa").doesNotContain("\tat ");
   }
 
+  /** This design's row first, then those that are pressed least, each within the angle. */
+  @Test
+  void listsDesignsThatHoldTheJoint() throws Exception {
+    Run text = Run.of("rigidity", file, "--wrap=0.5", "--within=4");
+    Run json = Run.of("rigidity", file, "--wrap=0.5", "--within=4", "--json");
+    JsonNode better = new ObjectMapper().readTree(json.out()).at("/advice/better");
+
+    assertThat(text.out()).contains("within 4 degrees").contains("this design");
+    assertThat(better).hasSizeBetween(2, 5);
+    double before = 0;
+    for (JsonNode row : better) {
+      assertThat(row.get("angleHeld").asDouble()).isLessThanOrEqualTo(4.0001);
+      assertThat(row.get("peakPressure").asDouble()).isGreaterThanOrEqualTo(before);
+      before = row.get("peakPressure").asDouble();
+    }
+  }
+
   /** A single draw with so bad a tape is of no finger; the rest is told all the same. */
   @Test
   void withoutASampleTheBandsAreLeftOut() {
@@ -75,7 +92,14 @@ class RigidityCommandTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--wrap,0.9", "--wrap,NaN", "--samples,-1", "--tape-error,-2", "--wrap,half"})
+  @CsvSource({
+    "--wrap,0.9",
+    "--wrap,NaN",
+    "--samples,-1",
+    "--tape-error,-2",
+    "--wrap,half",
+    "--within,40"
+  })
   void wrongOptionsEndWith2(String option, String value) {
     Run run = Run.of("rigidity", file, option + "=" + value);
 

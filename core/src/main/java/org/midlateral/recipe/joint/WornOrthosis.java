@@ -77,7 +77,7 @@ public record WornOrthosis(
   }
 
   /** Another closure of the same pieces, as the order would lay it. */
-  Fastening fastening(ClosureKind kind) {
+  public Fastening fastening(ClosureKind kind) {
     return fastening(kind, made.order(), closures, made.digit().pipAxis());
   }
 

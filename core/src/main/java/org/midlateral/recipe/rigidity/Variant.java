@@ -21,6 +21,12 @@ final class Variant {
     return order.withDesign(design.withDorsalShell(design.dorsalShell().withMake(false)));
   }
 
+  /** The trough with its dorsal shell. */
+  static Order withShell(Order order) {
+    Design design = order.design();
+    return order.withDesign(design.withDorsalShell(design.dorsalShell().withMake(true)));
+  }
+
   static Order wrap(Order order, double wrap) {
     return trough(order, order.design().trough().withWrap(wrap));
   }

@@ -246,7 +246,7 @@ class RigidityTest {
   @Test
   void reportHasTheAgreedNames() throws Exception {
     JsonNode report =
-        new ObjectMapper().readTree(RigidityReport.of(usual, usual.findings(), null).json());
+        new ObjectMapper().readTree(RigidityReport.of(usual, usual.findings(), null, null).json());
     JsonNode station = report.at("/rigidity/stations/40");
 
     assertThat(station.fieldNames())
