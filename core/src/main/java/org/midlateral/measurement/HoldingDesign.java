@@ -10,19 +10,25 @@ import java.util.OptionalDouble;
  * @param skin soft tissue between skin and bone
  * @param liner of the trough
  * @param bands of the closure
+ * @param acrossLayers share of a filament print's modulus across its layers
  * @param creep what is left of the material's modulus after 8 hours at 34 °C, as a share
  */
 public record HoldingDesign(
-    JointDesign joint, SkinDesign skin, LinerDesign liner, BandDesign bands, OptionalDouble creep) {
+    JointDesign joint,
+    SkinDesign skin,
+    LinerDesign liner,
+    BandDesign bands,
+    double acrossLayers,
+    OptionalDouble creep) {
 
   /** The same skin and bands on another joint. */
   public HoldingDesign withJoint(JointDesign other) {
-    return new HoldingDesign(other, skin, liner, bands, creep);
+    return new HoldingDesign(other, skin, liner, bands, acrossLayers, creep);
   }
 
   /** The same joint and bands under another skin. */
   public HoldingDesign withSkin(SkinDesign other) {
-    return new HoldingDesign(joint, other, liner, bands, creep);
+    return new HoldingDesign(joint, other, liner, bands, acrossLayers, creep);
   }
 
   /**

@@ -43,8 +43,9 @@ public record Material(
    * @param share most likely
    * @param low least
    * @param high most
+   * @param moist share of the dry modulus when moist
    */
-  public record Creep(double share, double low, double high) {}
+  public record Creep(double share, double low, double high, double moist) {}
 
   /** Moulding by hand, where a printing process would stand. */
   private static final String MOULDING = "moulding";
@@ -142,7 +143,8 @@ public record Material(
         new Creep(
             Double.parseDouble(valuesAndSource.get(0)),
             Double.parseDouble(valuesAndSource.get(1)),
-            Double.parseDouble(valuesAndSource.get(2))));
+            Double.parseDouble(valuesAndSource.get(2)),
+            value(row, "moist", sources)));
   }
 
   /** All but the last, which is the source. */

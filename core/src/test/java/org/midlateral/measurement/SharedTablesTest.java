@@ -100,7 +100,14 @@ class SharedTablesTest {
       assertThat(material.sources())
           .as(name)
           .containsOnlyKeys(
-              "modulus", "poisson", "density", "allowable-strain", "softens", "creep", "made-by")
+              "modulus",
+              "poisson",
+              "density",
+              "allowable-strain",
+              "softens",
+              "creep",
+              "moist",
+              "made-by")
           .allSatisfy((property, source) -> assertThat(source).isNotBlank());
       Material.Creep creep = material.overnight().orElseThrow();
       assertThat(creep.share()).as(name).isBetween(creep.low(), creep.high());

@@ -29,6 +29,7 @@ final class HoldingBuilder {
             number("skin.friction")),
         new LinerDesign(number("liner.modulus"), number("liner.stiffening")),
         new BandDesign(settings.number("closure.stiffness"), number("closure.tape-tension")),
+        number("material.across-layers"),
         settings.number("material.creep"));
   }
 

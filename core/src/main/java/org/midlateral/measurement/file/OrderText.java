@@ -151,6 +151,7 @@ public final class OrderText {
     material.poisson().ifPresent(value -> number("material.poisson", value));
     material.density().ifPresent(value -> number("material.density", value));
     material.allowableStrain().ifPresent(value -> number("material.allowable-strain", value));
+    number("material.across-layers", order.design().holding().acrossLayers());
     numberOrNone("material.creep", order.design().holding().creep());
     Design.PrintDesign print = order.design().print();
     word("print.process", print.process());

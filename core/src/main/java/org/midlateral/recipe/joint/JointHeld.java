@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.midlateral.measurement.Design.ClosureKind;
+import org.midlateral.measurement.Design.ProcessDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign.JointDesign;
 import org.midlateral.measurement.Material;
@@ -136,8 +137,8 @@ public record JointHeld(
   /**
    * What is left of a material's modulus after 8 hours at 34 °C.
    *
-   * @param share most likely
-   * @param low least
+   * @param share most likely, dry
+   * @param low least, when moist and, of a filament print, across its layers
    * @param high most
    * @param source where it comes from
    */
@@ -145,15 +146,19 @@ public record JointHeld(
 
     /** That of an order; empty where nothing is known. */
     static Optional<Night> of(Order order) {
+      boolean layered = order.design().print().process() == ProcessDesign.FILAMENT;
+      double across = layered ? order.design().holding().acrossLayers() : 1;
       OptionalDouble own = order.design().holding().creep();
       if (own.isPresent()) {
         double share = own.getAsDouble();
-        return Optional.of(new Night(share, share, share, "your own value"));
+        return Optional.of(new Night(share, across * share, share, "your own value"));
       }
       Material material = Material.of(order.design().material());
+      String source =
+          material.sources().get("creep") + "; moist " + material.sources().get("moist");
       return material
           .overnight()
-          .map(c -> new Night(c.share(), c.low(), c.high(), material.sources().get("creep")));
+          .map(c -> new Night(c.share(), across * c.moist() * c.low(), c.high(), source));
     }
   }
 }

@@ -85,7 +85,8 @@ final class WornFingers {
   static HoldingDesign evenSkin(HoldingDesign usual, double kilopascal, double thickness) {
     TissueDesign tissue = new TissueDesign(kilopascal, 0, thickness);
     SkinDesign skin = new SkinDesign(tissue, tissue, tissue, tissue, 1, 0);
-    return new HoldingDesign(usual.joint(), skin, usual.liner(), usual.bands(), usual.creep());
+    return new HoldingDesign(
+        usual.joint(), skin, usual.liner(), usual.bands(), usual.acrossLayers(), usual.creep());
   }
 
   /** A strap of some width round the joint. */
