@@ -8,18 +8,32 @@ import java.util.Optional;
  * The figures of the mechanics for the sheet, and where their bands come from.
  *
  * @param answer how the joint is held, in a line; empty where that is not known
+ * @param pressed the places that are pressed most, the hardest first
  * @param figures in the order in which the sheet lists them; may be empty
  * @param draws behind the bands; empty where there are none
  */
 public record SheetFigures(
-    Optional<String> answer, List<SheetFigure> figures, Optional<Draws> draws) {
+    
+    Optional<String> answer,
+    List<PressedPlace> pressed,
+    List<SheetFigure> figures, Optional<Draws> draws) {
   /** Nothing was computed. */
   public static final SheetFigures NONE =
-      new SheetFigures(Optional.empty(), List.of(), Optional.empty());
+      new SheetFigures(Optional.empty(), List.of(), List.of(), Optional.empty());
 
   public SheetFigures {
+    pressed = List.copyOf(pressed);
     figures = List.copyOf(figures);
   }
+
+  /**
+   * A place that is pressed.
+   *
+   * @param station mm
+   * @param height on the finger from the side: 1 its back, 0 its side, -1 its volar side
+   * @param kilopascal mean over 1 cm²
+   */
+  public record PressedPlace(double station, int height, double kilopascal) {}
 
   /**
    * Tape readings drawn at random.

@@ -14,6 +14,7 @@ import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigure;
 import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.bench.SheetFigures.Draws;
+import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
@@ -21,8 +22,10 @@ import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.rigidity.Bands;
@@ -121,6 +124,7 @@ public record Documents(
   private static SheetFigures sheet(Rigidity rigidity, Optional<Bands> bands) {
     return new SheetFigures(
         rigidity.joint().map(held -> new JointWords(held).line()),
+        rigidity.joint().map(Documents::pressed).orElse(List.of()),
         figures(rigidity, bands),
         bands.map(b -> new Draws(b.samples(), b.seed(), b.tapeError(), b.refused())));
   }
@@ -130,16 +134,9 @@ public record Documents(
     List<SheetFigure> figures = new ArrayList<>();
     rigidity.joint().ifPresent(held -> joint(JointReport.of(held), figures));
     figures.add(plain("Moment about the PIP axis", forces.moment(), "N·mm"));
-    figures.add(
-        banded(
-            "Force, proximal end",
-            forces.forces().proximal(),
-            bands.map(Bands::proximalForce),
-            "N"));
-    figures.add(
-        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
-    figures.add(
-        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
+    if (rigidity.joint().isEmpty()) {
+      byHand(forces, bands, figures);
+    }
     figures.add(
         banded(
             "EI at the PIP axis, trough",
@@ -167,6 +164,35 @@ public record Documents(
                     b.clearance().high(),
                     "mm")));
     return figures;
+  }
+
+  private static List<PressedPlace> pressed(JointHeld held) {
+    List<PressedPlace> places = new ArrayList<>();
+    for (PressurePeak peak : held.answer().worst()) {
+      int height =
+          switch (peak.side()) {
+            case DORSAL -> 1;
+            case RADIAL, ULNAR -> 0;
+            case VOLAR -> -1;
+          };
+      places.add(new PressedPlace(peak.station(), height, KPA * peak.pressure()));
+    }
+    return places;
+  }
+
+  /** The three forces put by hand, where those that hold the joint are not known. */
+  private static void byHand(
+      SupportBlock forces, Optional<Bands> bands, List<SheetFigure> figures) {
+    figures.add(
+        banded(
+            "Force, proximal end",
+            forces.forces().proximal(),
+            bands.map(Bands::proximalForce),
+            "N"));
+    figures.add(
+        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
+    figures.add(
+        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
   }
 
   /** How the joint is held. */
@@ -198,6 +224,9 @@ public record Documents(
             bands ? KPA * joint.bands().peakPressure().get(0) : Double.NaN,
             bands ? KPA * joint.bands().peakPressure().get(1) : Double.NaN,
             "kPa"));
+    figures.add(plain("Force, proximal end", joint.forces().proximal().force(), "N"));
+    figures.add(plain("Force, distal end", joint.forces().distal().force(), "N"));
+    figures.add(plain("Force over the PIP joint", joint.forces().pip().force(), "N"));
   }
 
   private static Bands.Band scaled(Bands.Band band, double by) {
