@@ -11,7 +11,9 @@ import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 
-/** The finger from the side with the places that are pressed most, numbered, in one small figure. */
+/**
+ * The finger from the side with the places that are pressed most, numbered, in one small figure.
+ */
 final class PressureFigure {
   private static final double TYPE = 2.5;
 
@@ -46,7 +48,8 @@ final class PressureFigure {
     sketch.stroke(Pen.GHOST, line, false);
     for (int i = 0; i < places.size(); i++) {
       PressedPlace place = places.get(i);
-      double reach = digit.slice(place.station()).halfDepth() * Math.max(0.2, Math.abs(place.height()));
+      double reach =
+          digit.slice(place.station()).halfDepth() * Math.max(0.2, Math.abs(place.height()));
       List<PointMark> across = views.across(place.station(), reach);
       PointMark at = across.get(place.height() < 0 ? 1 : 0);
       double x = scale * (at.x() - left);

@@ -36,9 +36,7 @@ public record SheetFigure(String what, double value, double low, double high, St
     }
     BigDecimal shown = new BigDecimal(number).round(TWO_FIGURES);
     boolean coarse = unit.equals("mm") || unit.equals("°");
-    return (coarse && shown.scale() > 2
-            ? shown.setScale(2, RoundingMode.HALF_EVEN)
-            : shown)
+    return (coarse && shown.scale() > 2 ? shown.setScale(2, RoundingMode.HALF_EVEN) : shown)
         .toPlainString();
   }
 }

@@ -13,10 +13,10 @@ import java.util.Optional;
  * @param draws behind the bands; empty where there are none
  */
 public record SheetFigures(
-    
     Optional<String> answer,
     List<PressedPlace> pressed,
-    List<SheetFigure> figures, Optional<Draws> draws) {
+    List<SheetFigure> figures,
+    Optional<Draws> draws) {
   /** Nothing was computed. */
   public static final SheetFigures NONE =
       new SheetFigures(Optional.empty(), List.of(), List.of(), Optional.empty());

@@ -202,27 +202,29 @@ final class Equilibrium {
   /** Newton's step. */
   private double[] step(double[] slope) {
     int unknowns = slope.length;
-    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
-    double[] h = matrix.data;
+    double[][] touching = new double[n][];
+    int count = 0;
     double bend = system.fall(angle);
-    double[] move = new double[unknowns];
     for (int e = 0; e < n; e++) {
       Coupling c = system.couplings().get(e);
       double stiffness = answers[e].stiffness();
       if (free) {
         bend += c.fingerBend(angle) * answers[e].force();
-        move[moves] = -c.fingerRate(angle);
       }
       if (stiffness > 0) {
-        System.arraycopy(rows[e], 0, move, 0, moves);
-        addSquare(h, move, stiffness);
+        double root = Math.sqrt(stiffness);
+        double[] move = new double[unknowns];
+        for (int k = 0; k < moves; k++) {
+          move[k] = root * rows[e][k];
+        }
+        if (free) {
+          move[moves] = -root * c.fingerRate(angle);
+        }
+        touching[count++] = move;
       }
     }
-    for (int k = 0; k < unknowns; k++) {
-      for (int l = k + 1; l < unknowns; l++) {
-        h[k * unknowns + l] = h[l * unknowns + k];
-      }
-    }
+    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
+    addSquares(matrix.data, touching, count, unknowns);
     for (int k = 0; k < moves; k++) {
       matrix.add(k, k, k < motions ? HOLD : 1);
     }
@@ -233,17 +235,33 @@ final class Equilibrium {
     return solved(matrix, slope);
   }
 
-  /** Adds a spring to the lower triangle. */
-  private static void addSquare(double[] h, double[] move, double stiffness) {
-    int unknowns = move.length;
-    for (int k = 0; k < unknowns; k++) {
-      double times = stiffness * move[k];
-      if (times != 0) {
-        int first = k * unknowns;
-        for (int l = 0; l <= k; l++) {
-          h[first + l] += times * move[l];
-        }
+  /** Adds the springs' own squares, four at a time, to both triangles. */
+  private static void addSquares(double[] h, double[][] springs, int count, int unknowns) {
+    double[] none = new double[unknowns];
+    for (int e = 0; e < count; e += 4) {
+      double[] a = springs[e];
+      double[] b = e + 1 < count ? springs[e + 1] : none;
+      double[] c = e + 2 < count ? springs[e + 2] : none;
+      double[] d = e + 3 < count ? springs[e + 3] : none;
+      for (int k = 0; k < unknowns; k++) {
+        addFour(h, k * unknowns, a, b, c, d, k);
       }
+    }
+    for (int k = 0; k < unknowns; k++) {
+      for (int l = k + 1; l < unknowns; l++) {
+        h[k * unknowns + l] = h[l * unknowns + k];
+      }
+    }
+  }
+
+  private static void addFour(
+      double[] h, int first, double[] a, double[] b, double[] c, double[] d, int k) {
+    double s = a[k];
+    double t = b[k];
+    double u = c[k];
+    double v = d[k];
+    for (int l = 0; l <= k; l++) {
+      h[first + l] += s * a[l] + t * b[l] + u * c[l] + v * d[l];
     }
   }
 

@@ -39,12 +39,15 @@ public final class HeldFinger {
   private static final double PULL_TOLERANCE = 1e-3;
 
   /** Or until it holds the joint so near to the angle (degrees). */
-  private static final double ANGLE_TOLERANCE = 2e-3;
+  private static final double ANGLE_TOLERANCE = 5e-3;
 
   private static final int MOST_PULLS = 40;
 
   /** A search that leaves more of its largest force out of balance has not ended. */
   private static final double UNBALANCED = 1e-7;
+
+  /** What is all but rigid is looked at only to a tenth of a degree. */
+  private static final double UNBALANCED_RIGID = 1e-3;
 
   private final Fitting fitting;
   private final PressedPieces pieces;
@@ -271,7 +274,8 @@ public final class HeldFinger {
     HeldSystem hold =
         new HeldSystem(couplings(soft, holds).held(references), pieces.rigid(), give, moment);
     Resting resting = Equilibrium.of(hold, near.map(HeldState::resting).orElse(laid));
-    if (Math.max(laid.miss(), resting.miss()) > UNBALANCED) {
+    double most = give == null ? UNBALANCED_RIGID : UNBALANCED;
+    if (Math.max(laid.miss(), resting.miss()) > most) {
       throw new NotComputable("the search for the joint's equilibrium did not end");
     }
     return new HeldState(fitting, pieces, holding, laid, hold, resting);

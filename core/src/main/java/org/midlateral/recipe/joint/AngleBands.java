@@ -24,9 +24,10 @@ import org.midlateral.recipe.Interruption;
  * How far the angle and the pressure may be off: errors of the tape at each girth, of the
  * goniometer, of the joint's moment and of the skin's constants, each drawn anew for every draw.
  *
- * <p>Each error is tried alone to both sides; the logarithms of angle and pressure are taken as a
- * parabola over each and as their sum over all, so that hundreds of draws cost two solutions an
- * error. Errors of the lengths are left out: they shift levers by a thirtieth.
+ * <p>Each error is tried alone to both sides; the pressure's logarithm, and what is nearly that of
+ * the angle, which may be negative, are taken as a parabola over each and as their sum over all, so
+ * that thousands of draws cost two solutions an error. Errors of the lengths are left out: they
+ * shift levers by a thirtieth.
  *
  * @param draws how many
  * @param seed they come from
@@ -61,8 +62,8 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
   /** Errors are tried so many standard deviations off. */
   private static final double TRIED = 1.2;
 
-  /** A smaller angle (degrees) has no logarithm worth taking. */
-  private static final double LEAST_ANGLE = 0.02;
+  /** A smaller angle (degrees) counts as it is, a larger one by its logarithm. */
+  private static final double SMALL_ANGLE = 0.5;
 
   /**
    * The middle nine tenths.
@@ -122,7 +123,7 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
           sum[f] += z * (parabola[f][0] + z * parabola[f][1]);
         }
       }
-      found[0][i] = Math.min(JointAnswer.FARTHEST, Math.exp(sum[0]));
+      found[0][i] = Math.min(JointAnswer.FARTHEST, SMALL_ANGLE * Math.sinh(sum[0]));
       found[1][i] = Math.exp(sum[1]);
     }
     return new AngleBands(DRAWS, SEED, range(found[0]), range(found[1]));
@@ -135,10 +136,13 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
   }
 
   private static double[] logs(JointAnswer answer) {
-    return new double[] {
-      Math.log(Math.max(LEAST_ANGLE, answer.angle())),
-      Math.log(answer.squareCentimetre().pressure())
-    };
+    return new double[] {measure(answer.angle()), Math.log(answer.squareCentimetre().pressure())};
+  }
+
+  /** The inverse of the hyperbolic sine: a logarithm that passes through 0. */
+  static double measure(double angle) {
+    double share = Math.abs(angle) / SMALL_ANGLE;
+    return Math.copySign(Math.log(share + Math.hypot(share, 1)), angle);
   }
 
   private static JointAnswer answer(WornOrthosis worn, HeldFinger near, double[] z)

@@ -30,6 +30,7 @@ import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.mechanics.joint.JointMoment;
+import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointConcerns;
@@ -72,6 +73,7 @@ public final class RigidityRecipe {
   }
 
   private Rigidity run(List<Double> wraps) throws DesignRefused {
+    Concurrent<JointOutcome> begun = Concurrent.begin(this::joint);
     Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
@@ -91,13 +93,20 @@ public final class RigidityRecipe {
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
-    List<Optional<HeldShell>> shells =
-        compared.stream().map(one -> HeldPieces.compared(one, isotropic, findings)).toList();
-    Optional<JointHeld> joint = joint();
+    Concurrent<List<Optional<JointFigures>>> joints =
+        Concurrent.begin(() -> compared.stream().map(ComparedTrough::joint).toList());
+    List<Optional<HeldShell>> shells = new ArrayList<>();
+    for (ComparedTrough one : compared) {
+      // Where it is the order's own trough its bend is known.
+      boolean same = one == own && held.troughShell().isPresent();
+      shells.add(same ? held.troughShell() : HeldPieces.compared(one, isotropic, findings));
+    }
+    JointOutcome joint = begun.end();
+    findings.addAll(joint.findings());
     String note = note();
     return new Rigidity(
         orthosis,
-        joint,
+        joint.held(),
         support,
         trough,
         bonded,
@@ -109,7 +118,7 @@ public final class RigidityRecipe {
             material.sources().get("modulus"),
             materialCautions(),
             stations(trough, bonded, slipping),
-            lines(compared, half, shells)),
+            lines(compared, half, shells, joints.end())),
         SupportBlock.of(
             note,
             support,
@@ -125,12 +134,13 @@ public final class RigidityRecipe {
   }
 
   private static List<RigidityBlock.Wrap> lines(
-      List<ComparedTrough> compared, ComparedTrough half, List<Optional<HeldShell>> shells) {
+      List<ComparedTrough> compared,
+      ComparedTrough half,
+      List<Optional<HeldShell>> shells,
+      List<Optional<JointFigures>> joints) {
     List<RigidityBlock.Wrap> lines = new ArrayList<>();
     for (int i = 0; i < compared.size(); i++) {
-      Interruption.ifInterrupted();
-      RigidityBlock.Wrap line =
-          compared.get(i).line(half).with(compared.get(i).joint().orElse(null));
+      RigidityBlock.Wrap line = compared.get(i).line(half).with(joints.get(i).orElse(null));
       lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
     }
     return lines;
@@ -207,17 +217,22 @@ public final class RigidityRecipe {
     return compared;
   }
 
-  /** How the joint is held; where that has no answer a note tells why. */
-  private Optional<JointHeld> joint() {
-    Interruption.ifInterrupted();
+  /**
+   * How the joint is held.
+   *
+   * @param held empty where that has no answer
+   * @param findings on it, or a note of why there is no answer
+   */
+  private record JointOutcome(Optional<JointHeld> held, List<Finding> findings) {}
+
+  private JointOutcome joint() {
     try {
       JointHeld held = JointHeld.of(orthosis);
-      findings.addAll(JointConcerns.of(held));
-      return Optional.of(held);
+      return new JointOutcome(Optional.of(held), JointConcerns.of(held));
     } catch (DesignRefused | NotComputable e) {
       String text = "How the joint is held is left out: " + e.getMessage();
-      findings.add(Finding.note("joint", null, text, Double.NaN, Double.NaN));
-      return Optional.empty();
+      Finding note = Finding.note("joint", null, text, Double.NaN, Double.NaN);
+      return new JointOutcome(Optional.empty(), List.of(note));
     }
   }
 

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.midlateral.LongRun;
 import org.midlateral.RandomFile;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.LengthUnit;
@@ -19,10 +21,11 @@ import org.midlateral.measurement.file.Template;
 /**
  * On random fingers with random troughs: a closure laid harder never lets the joint go farther; a
  * longer trough never presses harder at its distal end under the same moment; a thicker wall never
- * gives away more. Twenty fingers, or as many as -Dmonotone.fingers=500 asks for.
+ * gives away more. Twenty fingers, and five hundred in a long run.
  */
+@Tag(LongRun.TAG)
 class MonotoneTest {
-  private static final int FINGERS = Integer.getInteger("monotone.fingers", 20);
+  private static final int FINGERS = LongRun.count(20, 500);
 
   /** Patches lie otherwise on a shorter trough: the resultants tell to about this share. */
   private static final double TELLS = 0.02;
