@@ -19,6 +19,7 @@ import java.util.List;
  * @param worst the places that are pressed most, by their mean over 1 cm²
  * @param closure whether it has the force
  * @param overnight after 8 hours at 34 °C; null where nothing is known of the material
+ * @param puttingOn what pushing the dorsal shell on takes; null where it just drops on
  * @param bands the middle nine tenths under errors of tape, goniometer and constants; null where
  *     they could not be had
  */
@@ -36,6 +37,7 @@ public record JointBlock(
     List<Peak> worst,
     ClosureForce closure,
     Overnight overnight,
+    Seating puttingOn,
     BandBlock bands) {
 
   public JointBlock {
@@ -100,6 +102,15 @@ public record JointBlock(
       band = List.copyOf(band);
     }
   }
+
+  /**
+   * Putting the dorsal shell on.
+   *
+   * @param spread by which it must open (mm)
+   * @param rimForce on each rim when it is open (N)
+   * @param force along the finger (N)
+   */
+  public record Seating(double spread, double rimForce, double force) {}
 
   /**
    * Bands, each a lower and an upper end.

@@ -23,6 +23,7 @@ public final class JointConcerns {
     force(held, findings);
     angle(held, findings);
     night(held, findings);
+    puttingOn(held, findings);
     return findings;
   }
 
@@ -112,6 +113,25 @@ public final class JointConcerns {
         "%s would hold it at %.0f.",
         JointWords.named(other.kind()),
         other.angleHeld());
+  }
+
+  private static void puttingOn(JointHeld held, List<Finding> findings) {
+    double force = held.puttingOn().map(PuttingOn::force).orElse(0.0);
+    if (force > PuttingOn.MUCH) {
+      findings.add(
+          Finding.caution(
+              "putting-on",
+              "dorsal-shell.overlap",
+              String.format(
+                  Locale.ROOT,
+                  "To seat the shell takes some %.0f N along the finger, more than the %.0f N that a"
+                      + " sore joint should take: less dorsal-shell.overlap, a thinner"
+                      + " dorsal-shell.wall, or spread it by hand and lay it on from dorsal.",
+                  force,
+                  PuttingOn.MUCH),
+              force,
+              PuttingOn.MUCH));
+    }
   }
 
   private static void night(JointHeld held, List<Finding> findings) {

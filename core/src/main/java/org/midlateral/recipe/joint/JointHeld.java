@@ -30,6 +30,7 @@ import org.midlateral.recipe.Orthosis;
  *     empty where no pull does
  * @param instead other closures of the same pieces; none where its own holds the joint
  * @param overnight what is left in the morning; empty where nothing is known of the material
+ * @param puttingOn what pushing the dorsal shell on takes; empty where it just drops on
  * @param bands how far angle and pressure may be off
  */
 public record JointHeld(
@@ -38,6 +39,7 @@ public record JointHeld(
     OptionalDouble leastTension,
     List<OtherClosure> instead,
     Optional<Overnight> overnight,
+    Optional<PuttingOn> puttingOn,
     Optional<AngleBands> bands) {
 
   /** Pulls that are tried (N for each layer). */
@@ -72,6 +74,7 @@ public record JointHeld(
         least,
         instead,
         overnight(worn, near),
+        PuttingOn.of(made),
         Optional.of(AngleBands.of(worn, near, answer)));
   }
 

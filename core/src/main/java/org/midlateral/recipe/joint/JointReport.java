@@ -51,6 +51,9 @@ public final class JointReport {
             held.leastTension().isPresent() ? held.leastTension().getAsDouble() : null,
             held.instead()),
         held.overnight().orElse(null),
+        held.puttingOn()
+            .map(on -> new JointBlock.Seating(on.spread(), on.rimForce(), on.force()))
+            .orElse(null),
         held.bands().map(JointReport::block).orElse(null));
   }
 

@@ -97,6 +97,14 @@ public final class JointWords {
                 .collect(Collectors.joining("; ")));
     lines.add(closure());
     held.overnight().ifPresent(night -> lines.add(morning(night)));
+    held.puttingOn()
+        .ifPresent(
+            on ->
+                lines.add(
+                    say(
+                        "Putting the shell on: it opens by %.1f mm with %.1f N at each rim, some %.0f N"
+                            + " along the finger",
+                        on.spread(), on.rimForce(), on.force())));
     held.bands().ifPresent(bands -> lines.add(bands(bands)));
     lines.add("What to change: " + change());
     return lines;
