@@ -11,6 +11,8 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.file.Template;
 
 /** Invented fingers and plain designs for the tests. */
 public final class Fingers {
@@ -104,7 +106,11 @@ public final class Fingers {
             OptionalDouble.empty(),
             OptionalDouble.empty()),
         new Design.PrintDesign(Design.ProcessDesign.POWDER, 0.8, false),
-        new Design.SupportDesign(OptionalDouble.empty(), 1.96, 8, 8));
+        new Design.SupportDesign(OptionalDouble.empty(), 8, 8),
+        Orders.parse(Template.text(LengthUnit.MM), "template.yaml", List.of())
+            .order()
+            .design()
+            .holding());
   }
 
   /** A usual trough with this wrap and distal end. */

@@ -15,6 +15,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -30,7 +31,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "rigidity",
     description = {
-      "Section rigidity along the finger, the forces that hold the joint, and wraps compared.",
+      "The angle the joint is held at, what presses where, and whether the closure has the force;",
+      "then section rigidity along the finger and wraps compared.",
       "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
@@ -38,6 +40,8 @@ import picocli.CommandLine.Spec;
 final class RigidityCommand implements Callable<Integer> {
   private static final double LEAST_WRAP = 0.2;
   private static final double MOST_WRAP = 0.6;
+  private static final double LEAST_WITHIN = 0.5;
+  private static final double MOST_WITHIN = 30;
   private static final int MOST_SAMPLES = 100_000;
 
   private final StandardStreams streams;
@@ -53,6 +57,12 @@ final class RigidityCommand implements Callable<Integer> {
       description =
           "Wraps to compare, 0.2 to 0.6, and 1 for the closed tube (default: 0.25,0.35,0.5,1).")
   private List<Double> wraps = new ArrayList<>();
+
+  @Option(
+      names = "--within",
+      paramLabel = "DEGREES",
+      description = "Lists designs that hold the joint within so much at the least pressure.")
+  private Double within;
 
   @Option(
       names = "--samples",
@@ -113,6 +123,10 @@ final class RigidityCommand implements Callable<Integer> {
             spec.commandLine(), "--wrap: " + wrap + " is neither 0.2 to 0.6 nor 1");
       }
     }
+    if (within != null && !(within >= LEAST_WITHIN && within <= MOST_WITHIN)) {
+      throw new ParameterException(
+          spec.commandLine(), "--within: " + within + " degrees is not 0.5 to 30 degrees");
+    }
     if (samples < 0 || samples > MOST_SAMPLES) {
       throw new ParameterException(
           spec.commandLine(), "--samples: " + samples + " is not 0 to " + MOST_SAMPLES);
@@ -134,14 +148,26 @@ final class RigidityCommand implements Callable<Integer> {
     List<Finding> findings = new ArrayList<>(made.missing().stream().toList());
     findings.addAll(cautions);
     findings.addAll(rigidity.findings());
+    Adviser.Advice advice = within == null ? null : advice(rigidity, findings);
     Bands bands = samples == 0 ? null : bands(order, findings);
     if (messages.json()) {
-      streams.out().print(RigidityReport.of(rigidity, findings, bands).json());
+      streams.out().print(RigidityReport.of(rigidity, findings, advice, bands).json());
     } else {
       messages.tell(findings, streams);
-      streams.out().print(RigidityTable.text(rigidity, bands));
+      streams.out().print(RigidityTable.text(rigidity, advice, bands));
     }
     return made.missing().isEmpty() ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
+  }
+
+  /** The advice; null, and a note of why, where there is none. */
+  private Adviser.Advice advice(Rigidity rigidity, List<Finding> findings) throws DesignRefused {
+    try {
+      return Adviser.of(rigidity.orthosis(), within);
+    } catch (NotComputable e) {
+      String text = "The advice is left out: " + e.getMessage() + ".";
+      findings.add(Finding.note("advice", null, text, within, Double.NaN));
+      return null;
+    }
   }
 
   /** The bands; null, and a note of why, where none of the samples can be made. */

@@ -1,8 +1,11 @@
 package org.midlateral.cli;
 
 import java.util.Locale;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
+import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 
@@ -18,10 +21,15 @@ final class RigidityTable {
   /**
    * The text, ending with a line feed.
    *
+   * @param advice or null
    * @param bands or null
    */
-  static String text(Rigidity rigidity, Bands bands) {
+  static String text(Rigidity rigidity, Adviser.Advice advice, Bands bands) {
     RigidityTable table = new RigidityTable();
+    rigidity.joint().map(JointWords::new).ifPresent(table::joint);
+    if (advice != null) {
+      table.advice(advice);
+    }
     table.head(rigidity);
     table.stations(rigidity.rigidity());
     table.wraps(rigidity.rigidity());
@@ -38,6 +46,33 @@ final class RigidityTable {
 
   private void line(String form, Object... values) {
     text.append(String.format(Locale.ROOT, form, values)).append('\n');
+  }
+
+  private void joint(JointWords words) {
+    line("%s", words.line());
+    line("");
+    words.more().forEach(more -> line("%s", more));
+    line("");
+  }
+
+  private void advice(Adviser.Advice advice) {
+    line(
+        "Designs that hold the joint within %.0f degrees, the least pressed first",
+        advice.within());
+    line("%-40s %8s %8s %8s %9s", "", "closure", "laid", "held at", "pressure");
+    line("%-40s %8s %8s %8s %9s", "", "", "N", "degrees", "kPa");
+    advised(advice.own(), "this design");
+    advice.better().forEach(one -> advised(one, one.design()));
+    if (advice.better().isEmpty()) {
+      line("None that was tried does.");
+    }
+    line("");
+  }
+
+  private void advised(Adviser.Advised one, String name) {
+    line(
+        "%-40s %8s %8.2f %8.1f %9.1f",
+        name, one.closure(), one.tension(), one.angleHeld(), 1000 * one.peakPressure());
   }
 
   private void head(Rigidity rigidity) {
@@ -82,15 +117,27 @@ final class RigidityTable {
 
   private void wraps(RigidityBlock block) {
     line("");
-    line("Wraps compared, the trough alone, under the same moment; extension lost as a beam");
+    line("Wraps compared, the trough alone in its closure, on the same joint");
     line(
-        "%9s %11s %9s %11s %11s %9s %10s",
-        "wrap", "EI at PIP", "to half", "GJ at PIP", "weakest EI", "there", "ext. lost");
-    line("%9s %11s %9s %11s %11s %9s %10s", "", "N·mm²", "", "N·mm²", "N·mm²", "mm", "degrees");
+        "%9s %8s %9s %11s %9s %11s %11s %9s %10s",
+        "wrap",
+        "held at",
+        "pressure",
+        "EI at PIP",
+        "to half",
+        "GJ at PIP",
+        "weakest EI",
+        "there",
+        "bend");
+    line(
+        "%9s %8s %9s %11s %9s %11s %11s %9s %10s",
+        "", "degrees", "kPa", "N·mm²", "", "N·mm²", "N·mm²", "mm", "degrees");
     for (RigidityBlock.Wrap wrap : block.wraps()) {
       line(
-          "%9s %11.0f %9.3f %11.0f %11.0f %9.1f %10.2f",
+          "%9s %8s %9s %11.0f %9.3f %11.0f %11.0f %9.1f %10.2f",
           wrap.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "%.2f", wrap.wrap()),
+          angle(wrap.joint()),
+          pressure(wrap.joint()),
           wrap.bendingAtPip(),
           wrap.relativeToHalf(),
           wrap.torsionalAtPip(),
@@ -98,12 +145,12 @@ final class RigidityTable {
           wrap.weakest().station(),
           wrap.extensionLost());
     }
-    line("A beam does not see the section close up under the strap: the real loss is larger.");
+    line("Bend: of the piece alone, as a beam, which does not see its section close up.");
   }
 
   private void support(SupportBlock block) {
     line("");
-    line("Three forces against a moment of %.1f N·mm about the PIP axis", block.moment());
+    line("Bend of the piece under three forces put by hand, for %.1f N·mm", block.moment());
     line("%34s %10s %10s %10s", "", "proximal", "distal", "PIP");
     arms("lever arm, mm", block.leverArms());
     row("force, N", block.forces(), 1);
@@ -112,9 +159,14 @@ final class RigidityTable {
       arms("cut as short as a cast: arm, mm", block.castLength().leverArms());
       row("force, N", block.castLength().forces(), 1);
       row("mean pressure, kPa", block.castLength().pressures(), 1000);
+      line(
+          "%34s held at %s degrees, %s kPa over 1 cm²",
+          "",
+          angle(block.castLength().joint()).strip(),
+          pressure(block.castLength().joint()).strip());
     }
     line("");
-    line("As a beam                     deflection at PIP, mm   extension lost, degrees");
+    line("Bend of the piece as a beam   deflection at PIP, mm   extension lost, degrees");
     response("trough alone", block.deflectionAtPip(), block.extensionLost());
     if (block.bonded() != null) {
       response(
@@ -145,18 +197,26 @@ final class RigidityTable {
   private void sensitivity(SupportBlock block) {
     line("");
     line(
-        "%-40s %11s %10s %9s %9s",
-        "What a change would do", "EI at PIP", "ext. lost", "proximal", "distal");
-    line("%-40s %11s %10s %9s %9s", "", "N·mm²", "degrees", "N", "N");
+        "%-40s %8s %9s %11s %10s",
+        "What a change would do, trough alone", "held at", "pressure", "EI at PIP", "bend");
+    line("%-40s %8s %9s %11s %10s", "", "degrees", "kPa", "N·mm²", "degrees");
     for (SupportBlock.Change change : block.sensitivity()) {
       line(
-          "%-40s %11.0f %10.2f %9.2f %9.2f",
+          "%-40s %8s %9s %11.0f %10.2f",
           change.change(),
+          angle(change.joint()),
+          pressure(change.joint()),
           change.bendingAtPip(),
-          change.extensionLost(),
-          change.forces().proximal(),
-          change.forces().distal());
+          change.extensionLost());
     }
+  }
+
+  private static String angle(JointFigures joint) {
+    return joint == null ? "–" : String.format(Locale.ROOT, "%.1f", joint.angleHeld());
+  }
+
+  private static String pressure(JointFigures joint) {
+    return joint == null ? "–" : String.format(Locale.ROOT, "%.1f", 1000 * joint.peakPressure());
   }
 
   private void bands(Bands bands) {
@@ -171,7 +231,7 @@ final class RigidityTable {
     band("force proximal, N", bands.proximalForce(), "%11.2f");
     band("force distal, N", bands.distalForce(), "%11.2f");
     band("force at PIP, N", bands.pipForce(), "%11.2f");
-    band("extension lost, degrees", bands.extensionLost(), "%11.2f");
+    band("bend as a beam, degrees", bands.extensionLost(), "%11.2f");
   }
 
   private void band(String name, Bands.Band band, String form) {

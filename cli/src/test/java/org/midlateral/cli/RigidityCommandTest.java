@@ -33,9 +33,28 @@ class RigidityCommandTest {
         .contains("N·mm²")
         .contains("Estimate, for comparison; does not clear a piece for use.")
         .contains("Bands of 4 samples, seed 3")
-        .containsPattern("(?m)^ +0.25 +\\d+ +0.0\\d\\d ")
+        .startsWith("Held at ")
+        .contains("the wrap needs", "In the morning", "What to change: ")
+        .containsPattern("(?m)^ +0.25 +\\d+\\.\\d +\\d+\\.\\d +\\d+ +0.0\\d\\d ")
         .doesNotContain("closed", "NaN");
     assertThat(run.err()).contains("kPa").doesNotContain("\tat ");
+  }
+
+  /** This design's row first, then those that are pressed least, each within the angle. */
+  @Test
+  void listsDesignsThatHoldTheJoint() throws Exception {
+    Run text = Run.of("rigidity", file, "--wrap=0.5", "--within=4");
+    Run json = Run.of("rigidity", file, "--wrap=0.5", "--within=4", "--json");
+    JsonNode better = new ObjectMapper().readTree(json.out()).at("/advice/better");
+
+    assertThat(text.out()).contains("within 4 degrees").contains("this design");
+    assertThat(better).hasSizeBetween(2, 5);
+    double before = 0;
+    for (JsonNode row : better) {
+      assertThat(row.get("angleHeld").asDouble()).isLessThanOrEqualTo(4.0001);
+      assertThat(row.get("peakPressure").asDouble()).isGreaterThanOrEqualTo(before);
+      before = row.get("peakPressure").asDouble();
+    }
   }
 
   /** A single draw with so bad a tape is of no finger; the rest is told all the same. */
@@ -73,7 +92,14 @@ class RigidityCommandTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"--wrap,0.9", "--wrap,NaN", "--samples,-1", "--tape-error,-2", "--wrap,half"})
+  @CsvSource({
+    "--wrap,0.9",
+    "--wrap,NaN",
+    "--samples,-1",
+    "--tape-error,-2",
+    "--wrap,half",
+    "--within,40"
+  })
   void wrongOptionsEndWith2(String option, String value) {
     Run run = Run.of("rigidity", file, option + "=" + value);
 

@@ -16,6 +16,7 @@ import org.midlateral.shared.SharedData;
  * @param materials the materials it is limited to, by name; empty where it always applies
  */
 public record Caution(String code, String text, String figure, List<String> materials) {
+  private static final String CREEP = "creep";
 
   public Caution {
     materials = List.copyOf(materials);
@@ -56,7 +57,12 @@ public record Caution(String code, String text, String figure, List<String> mate
     if (figure.isEmpty()) {
       return this;
     }
-    String told = String.format(Locale.ROOT, figure, Material.named(material).softens());
+    Material own = Material.named(material);
+    double value =
+        code.equals(CREEP)
+            ? 100 * own.overnight().map(Material.Creep::share).orElse(1.0)
+            : own.softens();
+    String told = String.format(Locale.ROOT, figure, value);
     return new Caution(code, text + " " + told, "", materials);
   }
 
@@ -70,6 +76,12 @@ public record Caution(String code, String text, String figure, List<String> mate
   }
 
   private static List<String> materials(TableRow row) {
+    if (row.optional("creeps").isPresent()) {
+      return Material.all().stream()
+          .filter(material -> material.overnight().isPresent())
+          .map(Material::name)
+          .toList();
+    }
     return row.optional("softens-below")
         .map(Double::parseDouble)
         .map(

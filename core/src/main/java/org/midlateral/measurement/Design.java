@@ -14,26 +14,32 @@ public record Design(
     ClosureDesign closure,
     MaterialDesign material,
     PrintDesign print,
-    SupportDesign support) {
+    SupportDesign support,
+    HoldingDesign holding) {
 
   /** The same design with another dorsal shell. */
   public Design withDorsalShell(DorsalShellDesign other) {
-    return new Design(trough, relief, other, closure, material, print, support);
+    return new Design(trough, relief, other, closure, material, print, support, holding);
   }
 
   /** The same design with another trough. */
   public Design withTrough(TroughDesign other) {
-    return new Design(other, relief, dorsalShell, closure, material, print, support);
+    return new Design(other, relief, dorsalShell, closure, material, print, support, holding);
   }
 
   /** The same design in another material. */
   public Design withMaterial(MaterialDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, other, print, support);
+    return new Design(trough, relief, dorsalShell, closure, other, print, support, holding);
   }
 
   /** The same design held against another load. */
   public Design withSupport(SupportDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, material, print, other);
+    return new Design(trough, relief, dorsalShell, closure, material, print, other, holding);
+  }
+
+  /** The same design on another joint, skin or band. */
+  public Design withHolding(HoldingDesign other) {
+    return new Design(trough, relief, dorsalShell, closure, material, print, support, other);
   }
 
   /** How the distal end of the trough is finished. */
@@ -164,6 +170,23 @@ public record Design(
           webClearance,
           other,
           distal,
+          distalMargin,
+          corner,
+          flare,
+          flareWidth,
+          vents);
+    }
+
+    /** The same trough with its distal end finished otherwise. */
+    public TroughDesign withDistal(DistalEnd other) {
+      return new TroughDesign(
+          wrap,
+          wall,
+          clearance,
+          liner,
+          webClearance,
+          proximalMargin,
+          other,
           distalMargin,
           corner,
           flare,
@@ -318,16 +341,9 @@ public record Design(
   /**
    * The load the finger is held against.
    *
-   * @param moment of the finger about the PIP axis (N·mm); empty follows from the force
-   * @param force at the distal contact, where no moment is stated (N)
+   * @param moment of the finger about the PIP axis (N·mm); empty follows from the joint
    * @param proximalZone length over which the proximal end presses (mm)
    * @param distalZone length over which the distal end presses (mm)
    */
-  public record SupportDesign(
-      OptionalDouble moment, double force, double proximalZone, double distalZone) {
-    /** The same ends against a stated moment (N·mm). */
-    public SupportDesign withMoment(double other) {
-      return new SupportDesign(OptionalDouble.of(other), force, proximalZone, distalZone);
-    }
-  }
+  public record SupportDesign(OptionalDouble moment, double proximalZone, double distalZone) {}
 }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
 
@@ -18,6 +19,8 @@ import org.midlateral.shared.SharedData;
  * @param density g/cm³
  * @param allowableStrain bending strain borne now and again, as a share
  * @param softens temperature at which a worn piece loses its shape (°C)
+ * @param overnight what is left of the modulus after 8 hours at 34 °C; empty where that is not
+ *     known
  * @param madeBy what a piece is usually made by: names of printing processes, or {@code moulding};
  *     empty where that is not known
  * @param sources where each value comes from, by the property's name in the table
@@ -30,8 +33,19 @@ public record Material(
     double density,
     double allowableStrain,
     double softens,
+    Optional<Creep> overnight,
     List<String> madeBy,
     Map<String, String> sources) {
+
+  /**
+   * What is left of a modulus under a steady load, as a share.
+   *
+   * @param share most likely
+   * @param low least
+   * @param high most
+   * @param moist share of the dry modulus when moist
+   */
+  public record Creep(double share, double low, double high, double moist) {}
 
   /** Moulding by hand, where a printing process would stand. */
   private static final String MOULDING = "moulding";
@@ -84,6 +98,7 @@ public record Material(
         chosen.density().orElse(base.density),
         chosen.allowableStrain().orElse(base.allowableStrain),
         base.softens,
+        base.overnight,
         base.madeBy,
         sources);
   }
@@ -111,10 +126,25 @@ public record Material(
               value(row, "density", sources),
               value(row, "allowable-strain", sources),
               value(row, "softens", sources),
+              creep(row, sources),
               madeBy(row, sources),
               sources));
     }
     return List.copyOf(materials);
+  }
+
+  private static Optional<Creep> creep(TableRow row, Map<String, String> sources) {
+    List<String> valuesAndSource = row.list("creep");
+    if (valuesAndSource.isEmpty()) {
+      return Optional.empty();
+    }
+    sources.put("creep", valuesAndSource.get(3));
+    return Optional.of(
+        new Creep(
+            Double.parseDouble(valuesAndSource.get(0)),
+            Double.parseDouble(valuesAndSource.get(1)),
+            Double.parseDouble(valuesAndSource.get(2)),
+            value(row, "moist", sources)));
   }
 
   /** All but the last, which is the source. */

@@ -19,9 +19,11 @@ import org.midlateral.solid.OffsetSurface;
  * @param mouth narrowest inside width of the shell there (mm)
  * @param widest outside width of the trough there (mm)
  * @param spread by which the mouth must open (mm); 0 where the shell just drops on
+ * @param slope largest by which half of the spread grows along the finger (1)
  * @param strain largest bending strain that costs anywhere along the shell, as a share
  */
-public record Donning(double station, double mouth, double widest, double spread, double strain) {
+public record Donning(
+    double station, double mouth, double widest, double spread, double slope, double strain) {
   private static final double STEP = 1;
   private static final int POINTS = 120;
 
@@ -35,6 +37,8 @@ public record Donning(double station, double mouth, double widest, double spread
   public static Donning of(Piece trough, Piece shell, double overlap) {
     Donning worst = null;
     double strain = 0;
+    double slope = 0;
+    double before = Double.NaN;
     double from = shell.outline().flankStart();
     double to = shell.outline().flankEnd();
     int n = Math.max(1, (int) Math.ceil((to - from) / STEP));
@@ -58,12 +62,16 @@ public record Donning(double station, double mouth, double widest, double spread
       double level = atRim ? rim.depthOfEnds() : outside.depthOfWidest();
       double mouth = Math.min(inside.narrowestBelow(level), middle.ends() - shell.wall());
       double spread = Math.max(0, widest - mouth);
+      if (i > 0) {
+        slope = Math.max(slope, Math.abs(spread - before) / 2 * n / (to - from));
+      }
+      before = spread;
       strain = Math.max(strain, middle.strain(spread, shell.wall()));
       if (worst == null || spread > worst.spread || spread == 0 && mouth - widest < worst.room()) {
-        worst = new Donning(station, mouth, widest, spread, 0);
+        worst = new Donning(station, mouth, widest, spread, 0, 0);
       }
     }
-    return worst.withStrain(strain);
+    return worst.with(slope, strain);
   }
 
   /**
@@ -78,8 +86,8 @@ public record Donning(double station, double mouth, double widest, double spread
     return reach - half * half / length;
   }
 
-  private Donning withStrain(double other) {
-    return new Donning(station, mouth, widest, spread, other);
+  private Donning with(double anySlope, double anyStrain) {
+    return new Donning(station, mouth, widest, spread, anySlope, anyStrain);
   }
 
   private double room() {

@@ -3,6 +3,7 @@ package org.midlateral.mechanics;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 
 /**
  * The report's block on rigidity. Lengths in mm, areas in mm², second moments and torsion constants
@@ -83,9 +84,10 @@ public record RigidityBlock(
    * @param relativeToHalf that over the same at a wrap of 0.5
    * @param torsionalAtPip GJ at the PIP axis (N·mm²)
    * @param weakest least EI where the flanks are whole, between tongue and distal corners
-   * @param deflectionAtPip as a beam (mm)
-   * @param extensionLost as a beam (degrees)
-   * @param finiteElements the same by shell finite elements; null where they were not run
+   * @param deflectionAtPip bend of the piece as a beam (mm)
+   * @param extensionLost bend of the piece as a beam (degrees)
+   * @param joint how the trough alone holds the joint; null where that was not computed
+   * @param finiteElements its bend by shell finite elements; null where they were not run
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Wrap(
@@ -96,7 +98,22 @@ public record RigidityBlock(
       Weakest weakest,
       double deflectionAtPip,
       double extensionLost,
+      JointFigures joint,
       WrapByShell finiteElements) {
+
+    /** The same with how the joint is held. */
+    public Wrap with(JointFigures held) {
+      return new Wrap(
+          wrap,
+          bendingAtPip,
+          relativeToHalf,
+          torsionalAtPip,
+          weakest,
+          deflectionAtPip,
+          extensionLost,
+          held,
+          finiteElements);
+    }
 
     /** The same with what the finite elements found. */
     public Wrap with(WrapByShell found) {
@@ -108,6 +125,7 @@ public record RigidityBlock(
           weakest,
           deflectionAtPip,
           extensionLost,
+          joint,
           found);
     }
   }

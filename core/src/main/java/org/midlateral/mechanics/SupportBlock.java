@@ -3,6 +3,7 @@ package org.midlateral.mechanics;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 
 /**
  * The report's block on the three forces. Lengths in mm, forces in N, moments in N·mm, pressures in
@@ -107,11 +108,14 @@ public record SupportBlock(
    * @param leverArms mm
    * @param forces N
    * @param pressures MPa
+   * @param joint how the trough alone holds the joint; null where that was not computed
    */
-  public record CastLength(LeverArms leverArms, Contacts forces, Contacts pressures) {
-    static CastLength of(ThreePoint support) {
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record CastLength(
+      LeverArms leverArms, Contacts forces, Contacts pressures, JointFigures joint) {
+    static CastLength of(ThreePoint support, JointFigures joint) {
       return new CastLength(
-          LeverArms.of(support), Contacts.forces(support), Contacts.pressures(support));
+          LeverArms.of(support), Contacts.forces(support), Contacts.pressures(support), joint);
     }
   }
 
@@ -120,19 +124,30 @@ public record SupportBlock(
    *
    * @param change in words
    * @param bendingAtPip EI at the PIP axis of the trough (N·mm²)
-   * @param extensionLost of the trough as a beam (degrees)
+   * @param extensionLost bend of the trough as a beam (degrees)
    * @param forces N
+   * @param joint how the trough alone holds the joint; null where that was not computed
    */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Change(
       String change,
       @JsonProperty("EIatPip") double bendingAtPip,
       double extensionLost,
-      Contacts forces) {
+      Contacts forces,
+      JointFigures joint) {
 
-    /** A change with the forces it leads to. */
+    /**
+     * A change with the forces it leads to.
+     *
+     * @param joint or null
+     */
     public static Change of(
-        String change, double bendingAtPip, double extensionLost, ThreePoint support) {
-      return new Change(change, bendingAtPip, extensionLost, Contacts.forces(support));
+        String change,
+        double bendingAtPip,
+        double extensionLost,
+        ThreePoint support,
+        JointFigures joint) {
+      return new Change(change, bendingAtPip, extensionLost, Contacts.forces(support), joint);
     }
   }
 
@@ -144,6 +159,7 @@ public record SupportBlock(
    * @param slipping with the dorsal shell, or null
    * @param elements by finite elements, or null
    * @param cast the design at cast length, or null
+   * @param castJoint how that holds the joint, or null
    */
   public static SupportBlock of(
       String note,
@@ -153,6 +169,7 @@ public record SupportBlock(
       Response slipping,
       SupportByShell elements,
       ThreePoint cast,
+      JointFigures castJoint,
       List<Change> sensitivity) {
     return new SupportBlock(
         note,
@@ -165,7 +182,7 @@ public record SupportBlock(
         bonded,
         slipping,
         elements,
-        cast == null ? null : CastLength.of(cast),
+        cast == null ? null : CastLength.of(cast, castJoint),
         sensitivity);
   }
 }

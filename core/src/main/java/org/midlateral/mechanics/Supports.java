@@ -24,9 +24,11 @@ public final class Supports {
   /**
    * The three forces on a trough: at its two ends and over the PIP axis.
    *
+   * @param moment of the finger about the PIP axis (N·mm)
    * @throws DesignRefused where the trough is too short on one side of the joint
    */
-  public static ThreePoint worn(SupportDesign design, DigitSurface digit, Outline outline)
+  public static ThreePoint worn(
+      double moment, SupportDesign design, DigitSurface digit, Outline outline)
       throws DesignRefused {
     double pip = digit.pipAxis();
     double proximal = Math.min(outline.proximal() + design.proximalZone(), pip - CLOSURE / 2);
@@ -35,7 +37,6 @@ public final class Supports {
     requireZone("distal", outline.distal() - distal);
     ContactZone near = ContactZone.under(digit, outline, outline.proximal(), proximal);
     ContactZone far = ContactZone.under(digit, outline, distal, outline.distal());
-    double moment = design.moment().orElse(design.force() * (far.middle() - pip));
     return new ThreePoint(moment, pip, near, far, closure(digit));
   }
 

@@ -9,7 +9,7 @@ import org.midlateral.measurement.DesignRefused;
  *
  * @param <T> what comes of it
  */
-final class Concurrent<T> {
+public final class Concurrent<T> {
   private final ForkJoinTask<Result<T>> task;
 
   /**
@@ -17,7 +17,7 @@ final class Concurrent<T> {
    *
    * @param <T> what comes of it
    */
-  interface Work<T> {
+  public interface Work<T> {
     T run() throws DesignRefused;
   }
 
@@ -28,8 +28,12 @@ final class Concurrent<T> {
     this.task = task;
   }
 
-  /** Begins. */
-  static <T> Concurrent<T> begin(Work<T> work) {
+  /**
+   * Begins.
+   *
+   * @param <T> what comes of it
+   */
+  public static <T> Concurrent<T> begin(Work<T> work) {
     return new Concurrent<>(ForkJoinPool.commonPool().submit(() -> outcome(work)));
   }
 
@@ -46,7 +50,7 @@ final class Concurrent<T> {
    *
    * @throws DesignRefused as the work did
    */
-  T end() throws DesignRefused {
+  public T end() throws DesignRefused {
     Result<T> outcome = task.join();
     if (outcome.refused() != null) {
       throw outcome.refused();

@@ -21,6 +21,7 @@ import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Remedy;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 
@@ -40,6 +41,7 @@ public record Report(
     Map<String, PartLine> parts,
     Clearance clearance,
     Assembly assembly,
+    JointBlock joint,
     RigidityBlock rigidity,
     SupportBlock support,
     ClosureBlock closure,

@@ -100,8 +100,19 @@ class SharedTablesTest {
       assertThat(material.sources())
           .as(name)
           .containsOnlyKeys(
-              "modulus", "poisson", "density", "allowable-strain", "softens", "made-by")
+              "modulus",
+              "poisson",
+              "density",
+              "allowable-strain",
+              "softens",
+              "creep",
+              "moist",
+              "made-by")
           .allSatisfy((property, source) -> assertThat(source).isNotBlank());
+      Material.Creep creep = material.overnight().orElseThrow();
+      assertThat(creep.share()).as(name).isBetween(creep.low(), creep.high());
+      assertThat(creep.low()).as(name).isBetween(0.05, 1.0);
+      assertThat(creep.high()).as(name).isLessThanOrEqualTo(1);
       if (!material.moulded()) {
         assertThat(table.find("print.process").orElseThrow().choices())
             .as(name)

@@ -61,10 +61,10 @@ final class BenchSheet {
 
   /** The two pages. */
   List<Page> pages(SheetFigures figures, PageFrame frame) {
-    return frame.around(List.of(first(frame), second(figures, frame)));
+    return frame.around(List.of(first(figures, frame), second(figures, frame)));
   }
 
-  private List<Block> first(PageFrame frame) {
+  private List<Block> first(SheetFigures figures, PageFrame frame) {
     Column wide = new Column(0, frame.top(), PaperSize.USED_WIDTH);
     wide.heading("Measurements and marks, in " + lengths.plural());
     wide.table(List.of(0.19, 0.12, 0.12, 0.12, 0.15, 0.15, 0.15), levels());
@@ -92,6 +92,14 @@ final class BenchSheet {
     words.material(solids.get(0)).forEach(right::paragraph);
     right.gap(1).heading("Closure");
     ClosureWords.of(closure, lengths).forEach(right::paragraph);
+    if (!figures.pressed().isEmpty()) {
+      right.gap(1).heading("Pressed most");
+      double room = PaperSize.USED_WIDTH - VIEWS - GUTTER;
+      double from = solids.get(0).piece().outline().proximal();
+      right.figure(
+          "The places on the finger that are pressed most, with the pressure.",
+          PressureFigure.of(digit, from, figures.pressed(), room));
+    }
     blocks.addAll(left.blocks());
     blocks.addAll(right.blocks());
     return blocks;
@@ -161,7 +169,8 @@ final class BenchSheet {
     for (String step : steps.steps(pattern, closure)) {
       left.item(number++ + ".", step);
     }
-    left.gap(2).heading("Forces and stiffness");
+    left.gap(2).heading("How the joint is held");
+    figures.answer().ifPresent(left::paragraph);
     forces(left, figures);
     Column right = new Column(HALF + GUTTER, frame.top(), HALF);
     right.heading("Checks on the patient");

@@ -28,16 +28,15 @@ public record SheetFigure(String what, double value, double low, double high, St
 
   /**
    * To two figures, or to the whole number where it has more, and lengths to a hundredth of a
-   * millimetre: no more is known.
+   * millimetre and angles to a hundredth of a degree: no more is known.
    */
   private String text(double number) {
     if (Math.abs(number) >= 100) {
       return Long.toString(Math.round(number));
     }
     BigDecimal shown = new BigDecimal(number).round(TWO_FIGURES);
-    return (unit.equals("mm") && shown.scale() > 2
-            ? shown.setScale(2, RoundingMode.HALF_EVEN)
-            : shown)
+    boolean coarse = unit.equals("mm") || unit.equals("°");
+    return (coarse && shown.scale() > 2 ? shown.setScale(2, RoundingMode.HALF_EVEN) : shown)
         .toPlainString();
   }
 }

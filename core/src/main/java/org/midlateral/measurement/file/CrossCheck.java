@@ -62,6 +62,7 @@ final class CrossCheck {
     check.vents("trough.vents");
     check.vents("dorsal-shell.vents");
     check.process();
+    check.gauge();
     return new CrossChecked(check.errors, check.cautions);
   }
 
@@ -259,6 +260,21 @@ final class CrossCheck {
               process, material.name());
       double none = Double.NaN;
       cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
+    }
+  }
+
+  /** A reading of a gauge needs both force and distance. */
+  private void gauge() {
+    String[] keys = {"joint.gauge.force", "joint.gauge.distance"};
+    for (String key : new String[] {keys[0], keys[1], "joint.gauge.angle"}) {
+      for (String needed : keys) {
+        if (settings.given(key).isPresent() && settings.given(needed).isEmpty()) {
+          Setting setting = settings.given(key).orElseThrow();
+          String allowed = "a reading with both " + keys[0] + " and " + keys[1];
+          String text = setting.written() + " stands without " + needed + "; allowed: " + allowed;
+          errors.add(setting.place().error(key, setting.written(), allowed, text));
+        }
+      }
     }
   }
 

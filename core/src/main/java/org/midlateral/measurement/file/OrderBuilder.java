@@ -72,7 +72,15 @@ final class OrderBuilder {
 
   /** What was chosen; without settings, the defaults. */
   Design design() {
-    return new Design(trough(), relief(), dorsalShell(), closure(), material(), print(), support());
+    return new Design(
+        trough(),
+        relief(),
+        dorsalShell(),
+        closure(),
+        material(),
+        print(),
+        support(),
+        new HoldingBuilder(settings).holding());
   }
 
   private TroughDesign trough() {
@@ -147,7 +155,6 @@ final class OrderBuilder {
   private SupportDesign support() {
     return new SupportDesign(
         settings.number("support.moment"),
-        number("support.force"),
         number("support.proximal-zone"),
         number("support.distal-zone"));
   }

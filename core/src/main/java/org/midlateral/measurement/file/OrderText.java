@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.VentDesign;
+import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
@@ -58,6 +59,7 @@ public final class OrderText {
     relief();
     dorsalShell();
     others();
+    holding();
     return lines.text();
   }
 
@@ -142,21 +144,54 @@ public final class OrderText {
     lines.value("closure.layers", Integer.toString(closure.layers()));
     number("closure.overlap", closure.overlap());
     length("closure.lap", closure.lap());
+    numberOrNone("closure.stiffness", order.design().holding().bands().stiffness());
+    number("closure.tape-tension", order.design().holding().bands().tapeTension());
     Design.MaterialDesign material = order.design().material();
     lines.value("material.name", material.name());
     material.modulus().ifPresent(value -> number("material.modulus", value));
     material.poisson().ifPresent(value -> number("material.poisson", value));
     material.density().ifPresent(value -> number("material.density", value));
     material.allowableStrain().ifPresent(value -> number("material.allowable-strain", value));
+    number("material.across-layers", order.design().holding().acrossLayers());
+    numberOrNone("material.creep", order.design().holding().creep());
     Design.PrintDesign print = order.design().print();
     word("print.process", print.process());
     length("print.edge-length", print.edgeLength());
     yesNo("print.label", print.label());
     Design.SupportDesign support = order.design().support();
     support.moment().ifPresent(value -> number("support.moment", value));
-    number("support.force", support.force());
     length("support.proximal-zone", support.proximalZone());
     length("support.distal-zone", support.distalZone());
+  }
+
+  private void holding() {
+    HoldingDesign holding = order.design().holding();
+    HoldingDesign.JointDesign joint = holding.joint();
+    numberOrNone("joint.moment", joint.moment());
+    numberOrNone("joint.slope", joint.slope());
+    lines.value("joint.within", degrees(joint.within()));
+    numberOrNone("joint.gauge.force", joint.gauge().force());
+    joint.gauge().distance().ifPresent(value -> length("joint.gauge.distance", value));
+    joint.gauge().angle().ifPresent(value -> lines.value("joint.gauge.angle", degrees(value)));
+    number("skin.over-joint", holding.skin().overJoint());
+    number("skin.friction", holding.skin().friction());
+    tissue("volar", holding.skin().volar());
+    tissue("pulp", holding.skin().pulp());
+    tissue("side", holding.skin().side());
+    tissue("dorsum", holding.skin().dorsum());
+    number("liner.modulus", holding.liner().modulus());
+    number("liner.stiffening", holding.liner().stiffening());
+  }
+
+  private void tissue(String region, HoldingDesign.TissueDesign tissue) {
+    number("skin." + region + ".modulus", tissue.modulus());
+    number("skin." + region + ".stiffening", tissue.stiffening());
+    number("skin." + region + ".thickness", tissue.thickness());
+  }
+
+  /** What is left out follows of itself. */
+  private void numberOrNone(String path, OptionalDouble value) {
+    value.ifPresent(stated -> number(path, stated));
   }
 
   private void vents(String section, VentDesign vents) {

@@ -82,6 +82,26 @@ final class FactoredFront {
     }
   }
 
+  /** The patch that was factored. */
+  Front part() {
+    return part;
+  }
+
+  /** The factor of one half; null for a smallest patch. */
+  FactoredFront left() {
+    return left;
+  }
+
+  /** The factor of the other half; null for a smallest patch. */
+  FactoredFront right() {
+    return right;
+  }
+
+  /** A column of the factor, by the patch's freedoms; not to be changed. */
+  double[] column(int own) {
+    return columns[own];
+  }
+
   /** Back substitution, on what {@link #forward} left. */
   void backward(double[] x) {
     double[] local = gather(x);

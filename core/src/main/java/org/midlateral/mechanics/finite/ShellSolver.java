@@ -80,6 +80,19 @@ public final class ShellSolver {
     return new ShellResult(model, bends, constraints, carried, moved, internal);
   }
 
+  /**
+   * How far the points of many small loads move along them under a unit of each, the constraints
+   * held at zero.
+   *
+   * @return symmetric, a row and a column for each load (mm/N)
+   */
+  public double[][] compliance(LoadSet loads) {
+    if (loads.model() != model) {
+      throw new IllegalArgumentException("the loads belong to another model");
+    }
+    return Condensation.of(factor, loads);
+  }
+
   /** Writes what a tied node does. */
   private static void follow(Tie tie, double[] moved) {
     if (tie == null) {

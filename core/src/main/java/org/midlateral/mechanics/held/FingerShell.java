@@ -152,7 +152,7 @@ public final class FingerShell {
   }
 
   /** A mesh for computing, its edges a factor times those usual. */
-  static Solid mesh(Piece piece, double factor) throws DesignRefused {
+  public static Solid mesh(Piece piece, double factor) throws DesignRefused {
     double edge = Math.max(SHORTEST_EDGE, Math.min(LONGEST_EDGE, piece.wall()));
     return SolidMesher.mesh(piece, edge / COARSE, COARSE * factor);
   }

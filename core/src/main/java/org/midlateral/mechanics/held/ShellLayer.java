@@ -6,6 +6,7 @@ import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
@@ -45,7 +46,12 @@ final class ShellLayer {
   /** Edges of the finished edge, pairs of nodes. */
   final int[] crest;
 
-  ShellLayer(Solid solid) {
+  /**
+   * The layer of a solid.
+   *
+   * @throws NotComputable where the mesh leaves a vertex of its edge out
+   */
+  ShellLayer(Solid solid) throws NotComputable {
     this.solid = solid;
     TriangleMesh mesh = solid.mesh();
     inner = solid.innerVertices();
@@ -80,18 +86,22 @@ final class ShellLayer {
   }
 
   /** For each vertex on an edge the one that follows, with the piece on the left. */
-  private static int[] next(int[] corners, int edge) {
+  private static int[] next(int[] corners, int edge) throws NotComputable {
     Set<Long> sides = new HashSet<>();
     for (int k = 0; k < corners.length; k++) {
       sides.add(side(corners[k], following(corners, k)));
     }
     int[] next = new int[edge];
+    Arrays.fill(next, -1);
     for (int k = 0; k < corners.length; k++) {
       int a = corners[k];
       int b = following(corners, k);
       if (a < edge && b < edge && !sides.contains(side(b, a))) {
         next[a] = b;
       }
+    }
+    if (Arrays.stream(next).anyMatch(follower -> follower < 0)) {
+      throw new NotComputable("the mesh for computing leaves out a part of the piece's edge");
     }
     return next;
   }

@@ -14,15 +14,20 @@ import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigure;
 import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.bench.SheetFigures.Draws;
+import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointHeld;
+import org.midlateral.recipe.joint.JointReport;
+import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -40,6 +45,8 @@ public record Documents(
     BenchBlocks blocks,
     Map<String, Content> files,
     List<Finding> findings) {
+
+  private static final double KPA = 1000;
 
   /** Samples behind each band, and the seed they are drawn from. */
   private static final int SAMPLES = 100;
@@ -114,14 +121,16 @@ public record Documents(
   /** Bands of the figures; empty where the order can be made but no sample of it. */
   private static Optional<Bands> bands(Order order) {
     try {
-      return Optional.of(Bands.sample(order, SAMPLES, SEED, TAPE_ERROR));
-    } catch (DesignRefused | NotComputable e) {
+      return Optional.of(Bands.estimate(order, SAMPLES, SEED, TAPE_ERROR));
+    } catch (DesignRefused e) {
       return Optional.empty();
     }
   }
 
   private static SheetFigures sheet(Rigidity rigidity, Optional<Bands> bands) {
     return new SheetFigures(
+        rigidity.joint().map(held -> new JointWords(held).line()),
+        rigidity.joint().map(Documents::pressed).orElse(List.of()),
         figures(rigidity, bands),
         bands.map(b -> new Draws(b.samples(), b.seed(), b.tapeError(), b.refused())));
   }
@@ -129,19 +138,11 @@ public record Documents(
   private static List<SheetFigure> figures(Rigidity rigidity, Optional<Bands> bands) {
     SupportBlock forces = rigidity.forces();
     List<SheetFigure> figures = new ArrayList<>();
+    rigidity.joint().ifPresent(held -> joint(JointReport.of(held), figures));
     figures.add(plain("Moment about the PIP axis", forces.moment(), "N·mm"));
-    figures.add(plain("Lever arm, proximal", forces.leverArms().proximal(), "mm"));
-    figures.add(plain("Lever arm, distal", forces.leverArms().distal(), "mm"));
-    figures.add(
-        banded(
-            "Force, proximal end",
-            forces.forces().proximal(),
-            bands.map(Bands::proximalForce),
-            "N"));
-    figures.add(
-        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
-    figures.add(
-        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
+    if (rigidity.joint().isEmpty()) {
+      byHand(forces, bands, figures);
+    }
     figures.add(
         banded(
             "EI at the PIP axis, trough",
@@ -150,7 +151,7 @@ public record Documents(
             "N·m²"));
     figures.add(
         banded(
-            "Extension lost, as a beam",
+            "Bend of the piece, as a beam",
             forces.extensionLost(),
             bands.map(Bands::extensionLost),
             "°"));
@@ -158,11 +159,6 @@ public record Documents(
       figures.add(
           plain(
               "The same, finite elements", forces.finiteElements().trough().extensionLost(), "°"));
-      if (forces.finiteElements().bonded() != null) {
-        figures.add(
-            plain(
-                "With the shell bonded on", forces.finiteElements().bonded().extensionLost(), "°"));
-      }
     }
     bands.ifPresent(
         b ->
@@ -174,6 +170,69 @@ public record Documents(
                     b.clearance().high(),
                     "mm")));
     return figures;
+  }
+
+  private static List<PressedPlace> pressed(JointHeld held) {
+    List<PressedPlace> places = new ArrayList<>();
+    for (PressurePeak peak : held.answer().worst()) {
+      int height =
+          switch (peak.side()) {
+            case DORSAL -> 1;
+            case RADIAL, ULNAR -> 0;
+            case VOLAR -> -1;
+          };
+      places.add(new PressedPlace(peak.station(), height, KPA * peak.pressure()));
+    }
+    return places;
+  }
+
+  /** The three forces put by hand, where those that hold the joint are not known. */
+  private static void byHand(
+      SupportBlock forces, Optional<Bands> bands, List<SheetFigure> figures) {
+    figures.add(
+        banded(
+            "Force, proximal end",
+            forces.forces().proximal(),
+            bands.map(Bands::proximalForce),
+            "N"));
+    figures.add(
+        banded("Force, distal end", forces.forces().distal(), bands.map(Bands::distalForce), "N"));
+    figures.add(
+        banded("Force over the PIP joint", forces.forces().pip(), bands.map(Bands::pipForce), "N"));
+  }
+
+  /** How the joint is held. */
+  private static void joint(JointBlock joint, List<SheetFigure> figures) {
+    boolean bands = joint.bands() != null;
+    figures.add(
+        new SheetFigure(
+            "Joint held at, beyond what was reached",
+            joint.angleHeld(),
+            bands ? joint.bands().angleHeld().get(0) : Double.NaN,
+            bands ? joint.bands().angleHeld().get(1) : Double.NaN,
+            "°"));
+    figures.add(plain("– of it skin squeezed", joint.of().skin(), "°"));
+    figures.add(plain("– of it closure stretched", joint.of().closure(), "°"));
+    figures.add(plain("– of it plastic bent", joint.of().plastic(), "°"));
+    if (joint.overnight() != null) {
+      figures.add(
+          new SheetFigure(
+              "In the morning, 8 h at 34 °C",
+              joint.overnight().angleHeld(),
+              Math.min(joint.overnight().band().get(0), joint.overnight().band().get(1)),
+              Math.max(joint.overnight().band().get(0), joint.overnight().band().get(1)),
+              "°"));
+    }
+    figures.add(
+        new SheetFigure(
+            "Largest pressure, over 1 cm²",
+            KPA * joint.peakPressure().value(),
+            bands ? KPA * joint.bands().peakPressure().get(0) : Double.NaN,
+            bands ? KPA * joint.bands().peakPressure().get(1) : Double.NaN,
+            "kPa"));
+    figures.add(plain("Force, proximal end", joint.forces().proximal().force(), "N"));
+    figures.add(plain("Force, distal end", joint.forces().distal().force(), "N"));
+    figures.add(plain("Force over the PIP joint", joint.forces().pip().force(), "N"));
   }
 
   private static Bands.Band scaled(Bands.Band band, double by) {

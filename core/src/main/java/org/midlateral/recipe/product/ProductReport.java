@@ -20,6 +20,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.PrintCheck;
 import org.midlateral.recipe.Report;
+import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.shared.SharedData;
 import org.midlateral.shell.DorsumGap;
@@ -68,6 +69,7 @@ public final class ProductReport {
         inspection.map(i -> partLines(i, formats)).orElse(null),
         inspection.map(this::clearance).orElse(null),
         inspection.flatMap(Inspection::together).map(ProductReport::assembly).orElse(null),
+        mechanics.flatMap(Rigidity::joint).map(JointReport::of).orElse(null),
         mechanics.map(Rigidity::rigidity).orElse(null),
         mechanics.map(Rigidity::forces).orElse(null),
         documents.map(d -> d.blocks().closure()).orElse(null),

@@ -1,5 +1,6 @@
 package org.midlateral.recipe.rigidity;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -14,7 +15,7 @@ import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
-import org.midlateral.mechanics.Supports;
+import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 
@@ -56,7 +57,12 @@ public record Bands(
    */
   public record Band(double low, double median, double high) {}
 
-  private record Sample(double clearance, ComparedTrough made) {}
+  private static final int LENGTHS = 4;
+
+  /** Errors are tried so many standard deviations off. */
+  private static final double TRIED = 1.2;
+
+  private record Sample(double clearance, double[] figures) {}
 
   /**
    * Draws and makes samples, on all cores.
@@ -69,10 +75,7 @@ public record Bands(
   public static Bands sample(Order order, int samples, long seed, double tapeError)
       throws DesignRefused, NotComputable {
     Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
-    double moment =
-        Supports.worn(order.design().support(), nominal.digit(), nominal.trough().piece().outline())
-            .moment();
-    Order loaded = Variant.moment(order, moment);
+    Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
     Thread asker = Thread.currentThread();
     List<Sample> made =
         LongStream.range(0, samples)
@@ -95,17 +98,84 @@ public record Bands(
               samples,
               tapeError));
     }
+    return of(made, samples, seed, tapeError);
+  }
+
+  /**
+   * The same draws without making each: every reading's error is made alone to both sides, and the
+   * logarithm of each figure taken as a parabola over each and as their sum over all. The clearance
+   * is measured in every draw, which needs no making.
+   *
+   * @param samples at least 1
+   * @param tapeError standard deviation of each reading (mm), above 0
+   * @throws DesignRefused where the nominal order cannot be made, or one with an error
+   */
+  public static Bands estimate(Order order, int samples, long seed, double tapeError)
+      throws DesignRefused {
+    Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
+    Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
+    Measurements read = order.measurements();
+    double[] middle = figures(ComparedTrough.trough(loaded));
+    int n = read.circumference().size() + LENGTHS;
+    double[][] tried = new double[2 * n][];
+    for (int k = 0; k < 2 * n; k++) {
+      Interruption.ifInterrupted();
+      double[] errors = new double[n];
+      errors[k / 2] = (k % 2 == 0 ? TRIED : -TRIED) * tapeError;
+      tried[k] = figures(ComparedTrough.trough(loaded.withMeasurements(off(read, errors))));
+    }
+    List<Sample> made = new ArrayList<>();
+    for (int i = 0; i < samples; i++) {
+      double[] errors = errors(n, i, seed, tapeError);
+      Measurements drawn = off(read, errors);
+      if (TapedDigit.isPossible(drawn)) {
+        double clearance =
+            FitOnFinger.leastClearance(nominal.trough(), TapedDigit.of(drawn))
+                - order.design().trough().liner();
+        made.add(new Sample(clearance, sum(middle, tried, errors, tapeError)));
+      }
+    }
+    return of(made, samples, seed, tapeError);
+  }
+
+  private static double[] sum(
+      double[] middle, double[][] tried, double[] errors, double tapeError) {
+    double[] sum = new double[middle.length];
+    for (int f = 0; f < sum.length; f++) {
+      double log = Math.log(middle[f]);
+      for (int k = 0; k < errors.length; k++) {
+        double up = Math.log(tried[2 * k][f] / middle[f]);
+        double down = Math.log(tried[2 * k + 1][f] / middle[f]);
+        double z = errors[k] / (TRIED * tapeError);
+        log += z * (up - down) / 2 + z * z * (up + down) / 2;
+      }
+      sum[f] = Math.exp(log);
+    }
+    return sum;
+  }
+
+  private static double[] figures(ComparedTrough made) {
+    return new double[] {
+      made.bendingAtPip(),
+      made.support().proximalForce(),
+      made.support().distalForce(),
+      made.support().pipForce(),
+      made.response().extensionLost()
+    };
+  }
+
+  private static Bands of(List<Sample> made, int samples, long seed, double tapeError) {
     return new Bands(
         samples,
         seed,
         tapeError,
         samples - made.size(),
         band(made, Sample::clearance),
-        band(made, sample -> sample.made.bendingAtPip()),
-        band(made, sample -> sample.made.support().proximalForce()),
-        band(made, sample -> sample.made.support().distalForce()),
-        band(made, sample -> sample.made.support().pipForce()),
-        band(made, sample -> sample.made.response().extensionLost()));
+        band(made, sample -> sample.figures[0]),
+        band(made, sample -> sample.figures[1]),
+        band(made, sample -> sample.figures[2]),
+        band(made, sample -> sample.figures[3]),
+        band(made, sample -> sample.figures[4]));
   }
 
   /** One sample, or null where it cannot be made. */
@@ -118,23 +188,39 @@ public record Bands(
       double clearance =
           FitOnFinger.leastClearance(nominal.trough(), made.solids().get(0).piece().digit())
               - nominal.order().design().trough().liner();
-      return new Sample(clearance, made);
+      return new Sample(clearance, figures(made));
     } catch (DesignRefused e) {
       return null;
     }
   }
 
-  /** Readings of sample i: a generator of its own, so that no order of work matters. */
   private static Measurements drawn(Measurements m, long i, long seed, double error) {
+    return off(m, errors(m.circumference().size() + LENGTHS, i, seed, error));
+  }
+
+  /** Errors of sample i (mm): a generator of its own, so that no order of work matters. */
+  private static double[] errors(int readings, long i, long seed, double error) {
     SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + i);
+    double[] errors = new double[readings];
+    for (int k = 0; k < readings; k++) {
+      errors[k] = error * random.nextGaussian();
+    }
+    return errors;
+  }
+
+  /** Readings that are off: the girths first, then the lengths. */
+  private static Measurements off(Measurements m, double[] errors) {
     Map<Level, Double> tape = new EnumMap<>(Level.class);
-    m.circumference().forEach((level, c) -> tape.put(level, c + error * random.nextGaussian()));
+    int k = 0;
+    for (Map.Entry<Level, Double> read : m.circumference().entrySet()) {
+      tape.put(read.getKey(), read.getValue() + errors[k++]);
+    }
     return m.withCircumference(tape)
         .withLengths(
-            m.palmarCreaseToWeb() + error * random.nextGaussian(),
-            m.webToPip() + error * random.nextGaussian(),
-            m.pipToDip() + error * random.nextGaussian(),
-            m.dipToTip() + error * random.nextGaussian());
+            m.palmarCreaseToWeb() + errors[k],
+            m.webToPip() + errors[k + 1],
+            m.pipToDip() + errors[k + 2],
+            m.dipToTip() + errors[k + 3]);
   }
 
   private static Band band(List<Sample> made, ToDoubleFunction<Sample> figure) {

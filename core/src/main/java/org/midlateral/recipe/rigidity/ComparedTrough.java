@@ -1,12 +1,14 @@
 package org.midlateral.recipe.rigidity;
 
 import java.util.List;
+import java.util.Optional;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Joining;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.Section;
@@ -14,13 +16,16 @@ import org.midlateral.mechanics.Sections;
 import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.solid.Solid;
 
 /**
  * One trough of a comparison, made and loaded.
  *
+ * @param made the trough alone, as it was made
  * @param wrap share of the circumference; 1 for the closed tube
  * @param pieces the trough, and what closes it, plain and as drawn for a right hand
  * @param solids the same as they are made
@@ -30,6 +35,7 @@ import org.midlateral.solid.Solid;
  * @param response how it gives way as a beam
  */
 record ComparedTrough(
+    Orthosis made,
     double wrap,
     List<Piece> pieces,
     List<Solid> solids,
@@ -65,11 +71,13 @@ record ComparedTrough(
     DigitSurface digit = made.digit();
     Outline outline = made.trough().piece().outline();
     Material material = Material.of(made.order().design().material());
-    ThreePoint support = Supports.worn(made.order().design().support(), digit, outline);
+    double moment = JointMoment.of(made.order(), digit).atLimit();
+    ThreePoint support = Supports.worn(moment, made.order().design().support(), digit, outline);
     Sections sections = Sections.of(digit, solids);
     Profile profile =
         Profile.of(sections, Joining.BONDED, outline.proximal(), outline.distal(), material);
     return new ComparedTrough(
+        made,
         wrap,
         pieces,
         solids,
@@ -82,6 +90,11 @@ record ComparedTrough(
   /** EI at the PIP axis (N·mm²). */
   double bendingAtPip() {
     return profile.bending(atPip);
+  }
+
+  /** How it holds the joint; of the closed tube, which nobody wears, nothing. */
+  Optional<JointFigures> joint() {
+    return pieces.size() > 1 ? Optional.empty() : WornOrthosis.figures(made);
   }
 
   /**
@@ -102,6 +115,7 @@ record ComparedTrough(
         new RigidityBlock.Weakest(weakest.middle(), profile.bending(weakest.section())),
         response.deflectionAtPip(),
         response.extensionLost(),
+        null,
         null);
   }
 }

@@ -24,12 +24,12 @@ import org.midlateral.recipe.Orthosis;
 /**
  * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
  *
- * @param trough the trough alone; empty where it could not be meshed
+ * @param troughShell the trough alone; empty where it could not be meshed
  * @param bonded with the dorsal shell bonded on; empty where there is none
  * @param findings notes about what could not be computed
  */
 public record HeldPieces(
-    Optional<HeldAnswer> trough, Optional<HeldAnswer> bonded, List<Finding> findings) {
+    Optional<HeldShell> troughShell, Optional<HeldAnswer> bonded, List<Finding> findings) {
 
   private static final Finding WITHOUT_VENTS =
       Finding.note(
@@ -55,12 +55,17 @@ public record HeldPieces(
     if (leavesVentsOut(made)) {
       findings.add(WITHOUT_VENTS);
     }
-    Optional<HeldAnswer> trough = shell(made, false, support, findings).map(HeldShell::answer);
+    Optional<HeldShell> trough = shell(made, false, support, findings);
     Optional<HeldAnswer> bonded =
         trough.isPresent() && made.dorsalShell().isPresent()
             ? shell(made, true, support, findings).map(HeldShell::answer)
             : Optional.empty();
     return new HeldPieces(trough, bonded, findings);
+  }
+
+  /** What the trough alone answers. */
+  public Optional<HeldAnswer> trough() {
+    return troughShell.map(HeldShell::answer);
   }
 
   /** Whether an orthosis has vents, which are not in what is computed. */
@@ -149,8 +154,11 @@ public record HeldPieces(
 
   /** The report's block. */
   Optional<SupportBlock.SupportByShell> block() {
-    return trough.map(
-        t -> new SupportBlock.SupportByShell(held(t), bonded.map(HeldPieces::held).orElse(null)));
+    return trough()
+        .map(
+            t ->
+                new SupportBlock.SupportByShell(
+                    held(t), bonded.map(HeldPieces::held).orElse(null)));
   }
 
   private static SupportBlock.Held held(HeldAnswer answer) {

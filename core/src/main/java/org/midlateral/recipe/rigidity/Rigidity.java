@@ -15,6 +15,7 @@ import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.solid.Solid;
 
 /**
@@ -22,7 +23,8 @@ import org.midlateral.solid.Solid;
  * comparison of wraps, each from a real mesh of the same finger under the same moment.
  *
  * @param orthosis what was made
- * @param support the three forces on its trough
+ * @param joint how it holds the joint; empty where that has no answer
+ * @param support the three forces put on its trough to see how the piece bends
  * @param trough the trough's sections along the finger
  * @param bonded trough and dorsal shell as one, where there is a shell
  * @param slipping trough and dorsal shell each for itself, where there is a shell
@@ -33,6 +35,7 @@ import org.midlateral.solid.Solid;
  */
 public record Rigidity(
     Orthosis orthosis,
+    Optional<JointHeld> joint,
     ThreePoint support,
     Profile trough,
     Optional<Profile> bonded,

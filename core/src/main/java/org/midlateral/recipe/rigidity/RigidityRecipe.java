@@ -12,9 +12,11 @@ import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.Joining;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.RigidityBlock.Figures;
@@ -27,8 +29,13 @@ import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.held.HeldShell;
+import org.midlateral.mechanics.joint.JointMoment;
+import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointConcerns;
+import org.midlateral.recipe.joint.JointHeld;
+import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.recipe.rigidity.Rigidity.Curve;
 import org.midlateral.solid.Solid;
 
@@ -60,11 +67,13 @@ public final class RigidityRecipe {
     this.design = orthosis.order().design();
     this.material = Material.of(design.material());
     this.outline = orthosis.trough().piece().outline();
-    this.support = Supports.worn(design.support(), orthosis.digit(), outline);
-    this.loaded = Variant.moment(orthosis.order(), support.moment());
+    JointMoment moment = JointMoment.of(orthosis.order(), orthosis.digit());
+    this.support = Supports.worn(moment.atLimit(), design.support(), orthosis.digit(), outline);
+    this.loaded = Variant.moment(orthosis.order(), moment);
   }
 
   private Rigidity run(List<Double> wraps) throws DesignRefused {
+    Concurrent<JointOutcome> begun = Concurrent.begin(this::joint);
     Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
@@ -75,21 +84,29 @@ public final class RigidityRecipe {
     Interruption.ifInterrupted();
     findings.addAll(held.findings());
     findings.addAll(
-        Concerns.of(
-            support,
-            design.support(),
+        Concerns.bend(
+            support.moment(),
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
     ComparedTrough half = ComparedTrough.trough(Variant.wrap(loaded, 0.5));
-    ComparedTrough own = ComparedTrough.trough(loaded);
+    ComparedTrough own = design.trough().wrap() == 0.5 ? half : ComparedTrough.trough(loaded);
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
-    List<Optional<HeldShell>> shells =
-        compared.stream().map(one -> HeldPieces.compared(one, isotropic, findings)).toList();
+    Concurrent<List<Optional<JointFigures>>> joints =
+        Concurrent.begin(() -> compared.stream().map(ComparedTrough::joint).toList());
+    List<Optional<HeldShell>> shells = new ArrayList<>();
+    for (ComparedTrough one : compared) {
+      // Where it is the order's own trough its bend is known.
+      boolean same = one.equals(own) && held.troughShell().isPresent();
+      shells.add(same ? held.troughShell() : HeldPieces.compared(one, isotropic, findings));
+    }
+    JointOutcome joint = begun.end();
+    findings.addAll(joint.findings());
     String note = note();
     return new Rigidity(
         orthosis,
+        joint.held(),
         support,
         trough,
         bonded,
@@ -101,7 +118,7 @@ public final class RigidityRecipe {
             material.sources().get("modulus"),
             materialCautions(),
             stations(trough, bonded, slipping),
-            lines(compared, half, shells)),
+            lines(compared, half, shells, joints.end())),
         SupportBlock.of(
             note,
             support,
@@ -110,16 +127,20 @@ public final class RigidityRecipe {
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             held.block().orElse(null),
             cast(),
+            castJoint(),
             sensitivity()),
         curves(compared, shells),
         findings);
   }
 
   private static List<RigidityBlock.Wrap> lines(
-      List<ComparedTrough> compared, ComparedTrough half, List<Optional<HeldShell>> shells) {
+      List<ComparedTrough> compared,
+      ComparedTrough half,
+      List<Optional<HeldShell>> shells,
+      List<Optional<JointFigures>> joints) {
     List<RigidityBlock.Wrap> lines = new ArrayList<>();
     for (int i = 0; i < compared.size(); i++) {
-      RigidityBlock.Wrap line = compared.get(i).line(half);
+      RigidityBlock.Wrap line = compared.get(i).line(half).with(joints.get(i).orElse(null));
       lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
     }
     return lines;
@@ -196,6 +217,35 @@ public final class RigidityRecipe {
     return compared;
   }
 
+  /**
+   * How the joint is held.
+   *
+   * @param held empty where that has no answer
+   * @param findings on it, or a note of why there is no answer
+   */
+  private record JointOutcome(Optional<JointHeld> held, List<Finding> findings) {}
+
+  private JointOutcome joint() {
+    try {
+      JointHeld held = JointHeld.of(orthosis);
+      return new JointOutcome(Optional.of(held), JointConcerns.of(held));
+    } catch (DesignRefused | NotComputable e) {
+      String text = "How the joint is held is left out: " + e.getMessage();
+      Finding note = Finding.note("joint", null, text, Double.NaN, Double.NaN);
+      return new JointOutcome(Optional.empty(), List.of(note));
+    }
+  }
+
+  private JointFigures castJoint() {
+    Interruption.ifInterrupted();
+    try {
+      Order cast = Variant.castLength(loaded, orthosis.digit().pulpEnd());
+      return WornOrthosis.figures(Orthosis.make(Variant.withoutShell(cast))).orElse(null);
+    } catch (DesignRefused e) {
+      return null;
+    }
+  }
+
   private ThreePoint cast() {
     DigitSurface digit = orthosis.digit();
     return Supports.castLength(
@@ -238,7 +288,12 @@ public final class RigidityRecipe {
     try {
       ComparedTrough made = ComparedTrough.trough(order);
       changes.add(
-          Change.of(words, made.bendingAtPip(), made.response().extensionLost(), made.support()));
+          Change.of(
+              words,
+              made.bendingAtPip(),
+              made.response().extensionLost(),
+              made.support(),
+              made.joint().orElse(null)));
     } catch (DesignRefused e) {
       findings.add(
           Finding.note(

@@ -3,13 +3,17 @@ package org.midlateral.recipe.rigidity;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import org.midlateral.measurement.Finding;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.recipe.Report;
+import org.midlateral.recipe.joint.JointReport;
 
 /**
  * The report of the mechanics alone, in the form of the whole report.
  *
+ * @param joint null where it has no answer
+ * @param advice null where none was asked for
  * @param bands null where no samples were drawn
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -17,6 +21,8 @@ public record RigidityReport(
     String reference,
     boolean ok,
     List<Report.ReportLine> findings,
+    JointBlock joint,
+    Adviser.Advice advice,
     RigidityBlock rigidity,
     SupportBlock support,
     Bands bands) {
@@ -29,13 +35,17 @@ public record RigidityReport(
    * The report of a computation.
    *
    * @param findings on the input and on the design
+   * @param advice or null
    * @param bands or null
    */
-  public static RigidityReport of(Rigidity rigidity, List<Finding> findings, Bands bands) {
+  public static RigidityReport of(
+      Rigidity rigidity, List<Finding> findings, Adviser.Advice advice, Bands bands) {
     return new RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
         findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL),
         findings.stream().map(Report.ReportLine::of).toList(),
+        rigidity.joint().map(JointReport::of).orElse(null),
+        advice,
         rigidity.rigidity(),
         rigidity.forces(),
         bands);

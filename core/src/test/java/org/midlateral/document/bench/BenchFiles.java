@@ -43,7 +43,14 @@ public final class BenchFiles {
         orthosis.digit(),
         orthosis.relief(),
         orthosis.solids(),
-        new SheetFigures(FIGURES, Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
+        new SheetFigures(
+            Optional.of("Held at 3° (1 to 6°) of the 0° reached; 8 kPa at most."),
+            List.of(
+                new SheetFigures.PressedPlace(26, 1, 11.2),
+                new SheetFigures.PressedPlace(50, -1, 6.7),
+                new SheetFigures.PressedPlace(8, 0, 4.6)),
+            FIGURES,
+            Optional.of(new SheetFigures.Draws(60, 7, 1.5, 3))),
         PaperSize.usualWith(order.measurements().unit()));
   }
 

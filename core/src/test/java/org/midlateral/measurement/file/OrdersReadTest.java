@@ -140,6 +140,5 @@ class OrdersReadTest {
     assertThat(design.print().process()).isEqualTo(Design.ProcessDesign.POWDER);
     assertThat(design.print().label()).isFalse();
     assertThat(design.support().moment()).isEmpty();
-    assertThat(design.support().force()).isEqualTo(1.96);
   }
 }

@@ -17,7 +17,7 @@ class TieTest {
   private static final double WALL = 1.5;
   private static final Isotropic MATERIAL = new Isotropic(1000, 0);
 
-  private static MappedGrid grid(int along, int across, double height) {
+  static MappedGrid grid(int along, int across, double height) {
     return MappedGrid.open(
         MappedGrid.even(along, 0, LENGTH),
         MappedGrid.even(across, 0, WIDTH),
@@ -25,7 +25,7 @@ class TieTest {
   }
 
   /** The lower strip leads. */
-  private static ShellModel bonded(MappedGrid lower, MappedGrid upper) {
+  static ShellModel bonded(MappedGrid lower, MappedGrid upper) {
     ShellModel a = lower.shell(WALL, MATERIAL);
     ShellModel b = upper.shell(WALL, MATERIAL);
     int n = a.nodeCount();

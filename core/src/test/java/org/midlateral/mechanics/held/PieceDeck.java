@@ -58,7 +58,7 @@ final class PieceDeck {
   }
 
   /** Height -1 is the inner, 0 the middle, 1 the outer surface. */
-  private int wallNode(int k, int i, int height) {
+  int wallNode(int k, int i, int height) {
     ShellLayer layer = shell.layer(k);
     Vector3D place = layer.node(i).add(layer.normal(i).multiply(height * layer.wall[i] / 2));
     return id(k + " " + height + " " + i, place);
@@ -88,7 +88,7 @@ final class PieceDeck {
     return layer.node(i).vectorTo(layer.node(layer.inner + i));
   }
 
-  private int crest(int k, int i) {
+  int crest(int k, int i) {
     ShellLayer layer = shell.layer(k);
     return id(k + " crest " + i, layer.node(layer.inner + i));
   }
@@ -224,8 +224,27 @@ final class PieceDeck {
     }
   }
 
-  private void add(int id, Vector3D force) {
+  void add(int id, Vector3D force) {
     loads.merge(id, force, Vector3D::add);
+  }
+
+  /** Nodes and where they are. */
+  Map<Integer, Vector3D> places() {
+    return places;
+  }
+
+  /** Forces on nodes. */
+  Map<Integer, Vector3D> loads() {
+    return loads;
+  }
+
+  /** The elements, those over the wall's triangles first, each with its inside as face S1. */
+  String elements() {
+    return elements.toString();
+  }
+
+  int elementCount() {
+    return elementCount;
   }
 
   int unknowns() {

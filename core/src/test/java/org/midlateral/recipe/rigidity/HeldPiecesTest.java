@@ -18,7 +18,7 @@ class HeldPiecesTest {
   void forcesOffTheTroughAreTold() throws Exception {
     Orthosis made = Orthosis.make(Fingers.order(Fingers.ring()));
     ThreePoint worn =
-        Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
+        Supports.worn(20, made.order().design().support(), made.digit(), made.bare().outline());
     ContactZone beyond = ContactZone.on(made.digit(), -60, -50, s -> 10);
     ThreePoint off =
         new ThreePoint(worn.moment(), worn.pip(), worn.proximal(), worn.distal(), beyond);

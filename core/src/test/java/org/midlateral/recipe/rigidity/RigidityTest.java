@@ -19,10 +19,12 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Concerns;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.joint.JointReport;
 
 class RigidityTest {
   private static final String FINGER =
@@ -112,9 +114,9 @@ class RigidityTest {
 
     assertThat(forces.leverArms().distal()).isCloseTo(arm, within(1e-9));
     assertThat(forces.leverArms().proximal()).isCloseTo(26.5 + 18 - 4, within(1e-9));
-    // The default is 200 gf at the distal end.
-    assertThat(forces.forces().distal()).isCloseTo(1.96, within(1e-12));
-    assertThat(forces.moment()).isCloseTo(1.96 * arm, within(1e-9));
+    // The default is the finger's own: 20 N·mm at 60 mm, with the cube of the girth.
+    assertThat(forces.moment()).isCloseTo(20 * Math.pow(66 / 60.0, 3), within(1e-6));
+    assertThat(forces.forces().distal()).isCloseTo(forces.moment() / arm, within(1e-9));
     assertThat(forces.forces().pip())
         .isCloseTo(forces.forces().proximal() + forces.forces().distal(), within(1e-12));
     assertThat(forces.castLength().forces().distal())
@@ -122,14 +124,31 @@ class RigidityTest {
     assertThat(forces.castLength().pressures().distal()).isGreaterThan(forces.pressures().distal());
   }
 
+  /** The same finger pulls alike on every piece: the moment belongs to it. */
   @Test
-  void aStatedMomentGoesBeforeTheForce() throws Exception {
-    Rigidity stated = rigidity(List.of(0.5), "support.moment=50");
-    SupportBlock forces = stated.forces();
+  void theMomentIsTheFingersHoweverLongThePiece() throws Exception {
+    Rigidity shorter =
+        rigidity(List.of(0.5), "trough.proximal-margin=9 mm", "trough.distal-margin=9 mm");
 
-    assertThat(forces.moment()).isEqualTo(50);
-    assertThat(stated.findings()).extracting(Finding::key).containsExactly("support.moment");
-    assertThat(forces.forces().distal()).isCloseTo(50 / 36.5, within(1e-9));
+    assertThat(shorter.forces().moment()).isEqualTo(usual.forces().moment());
+    assertThat(shorter.forces().forces().distal()).isGreaterThan(usual.forces().forces().distal());
+  }
+
+  /** The joint's own key first, then a reading of the gauge, then the older key. */
+  @Test
+  void oneMomentIsForAllTables() throws Exception {
+    String[] read = {"joint.gauge.force=1", "joint.gauge.distance=25 mm"};
+    Rigidity older = rigidity(List.of(0.5), "support.moment=50");
+    Rigidity gauge = rigidity(List.of(0.5), read[0], read[1], "support.moment=50");
+    Rigidity own = rigidity(List.of(0.5), read[0], read[1], "joint.moment=31");
+
+    assertThat(older.forces().moment()).isEqualTo(50);
+    assertThat(JointReport.of(older.joint().orElseThrow()).moment()).isEqualTo(50);
+    assertThat(JointReport.of(older.joint().orElseThrow()).momentSource()).isEqualTo("stated");
+    assertThat(gauge.forces().moment()).isCloseTo(25, within(1e-9));
+    assertThat(JointReport.of(gauge.joint().orElseThrow()).momentSource()).isEqualTo("gauge");
+    assertThat(own.forces().moment()).isEqualTo(31);
+    assertThat(JointReport.of(own.joint().orElseThrow()).moment()).isEqualTo(31);
   }
 
   @Test
@@ -145,28 +164,59 @@ class RigidityTest {
     assertThat(changes.get(2).bendingAtPip()).isCloseTo(0.8 * bending, withinPercentage(1e-9));
     assertThat(changes.get(2).extensionLost()).isCloseTo(lost / 0.8, withinPercentage(1e-9));
     // Shorter arms hold the same moment with more force.
-    assertThat(changes.get(3).forces().distal()).isCloseTo(1.96 * 36.5 / 31.5, within(1e-9));
+    double moment = usual.forces().moment();
+    assertThat(changes.get(3).forces().distal()).isCloseTo(moment / 31.5, within(1e-9));
+    // And the joint goes farther, and the skin is pressed harder.
+    JointFigures half = usual.rigidity().wraps().get(2).joint();
+    assertThat(changes.get(3).joint().angleHeld()).isGreaterThan(half.angleHeld());
+    assertThat(changes.get(3).joint().peakPressure()).isGreaterThan(half.peakPressure());
+  }
+
+  /** Long levers and half wraps win for the right reason: on one joint, in one closure. */
+  @Test
+  void longLeversAndHalfWrapsHoldBetter() {
+    List<RigidityBlock.Wrap> wraps = usual.rigidity().wraps();
+    JointFigures quarter = wraps.get(0).joint();
+    JointFigures half = wraps.get(2).joint();
+    JointFigures cast = usual.forces().castLength().joint();
+
+    assertThat(half.angleHeld()).isLessThan(quarter.angleHeld());
+    assertThat(half.peakPressure()).isLessThan(quarter.peakPressure());
+    assertThat(cast.angleHeld()).isGreaterThan(2 * half.angleHeld());
+    assertThat(wraps.get(3).joint()).isNull();
   }
 
   @Test
   void findingsCarryTheirNumbers() throws Exception {
-    Rigidity shallow = rigidity(List.of(0.5), "trough.wrap=0.25", "support.force=3");
+    Rigidity shallow =
+        rigidity(List.of(0.5), "trough.wrap=0.25", "dorsal-shell.make=no", "joint.moment=90");
 
     assertThat(shallow.findings())
         .extracting(Finding::code)
-        .containsExactly("force-high", "pressure-high", "extension-lost", "too-shallow");
-    Finding wrap = shallow.findings().get(3);
+        .containsExactly("extension-lost", "too-shallow", "pressure-high", "joint-not-held");
+    Finding wrap = shallow.findings().get(1);
     assertThat(wrap.value()).isLessThan(0.06);
     assertThat(wrap.limit()).isEqualTo(Concerns.SHALLOW);
     assertThat(wrap.text()).contains("wrap of 0.25").contains("N·mm²");
-    Finding force = shallow.findings().get(0);
-    assertThat(force.value()).isCloseTo(3, within(1e-12));
-    assertThat(force.key()).isEqualTo("support.force");
+    Rigidity strong =
+        rigidity(List.of(), "closure.kind=strap", "dorsal-shell.make=no", "joint.moment=90");
+    Finding force =
+        strong.findings().stream()
+            .filter(f -> f.code().equals("force-high"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(force.value()).isGreaterThan(Concerns.FORCE);
+    assertThat(force.key()).isEqualTo("joint.moment");
+    for (Rigidity one : List.of(shallow, strong)) {
+      assertThat(one.findings()).noneMatch(f -> f.text().contains("from memory"));
+    }
     // 32 mmHg of 133.322 Pa.
     assertThat(Concerns.PRESSURE).isCloseTo(32 * 133.322e-6, within(1e-6));
     // 50 gf of 9.80665 mN over 100 mm².
     assertThat(Concerns.PRESSURE_OF_SPLINTING).isCloseTo(50 * 9.80665e-3 / 100, within(1e-6));
-    assertThat(usual.findings()).extracting(Finding::code).containsExactly("pressure-high");
+    // 67 mmHg, as the study has it.
+    assertThat(Concerns.PRESSURE_OF_A_NIGHT).isCloseTo(67 * 133.322e-6, within(1e-4));
+    assertThat(usual.findings()).extracting(Finding::code).isSubsetOf("pressure-high");
   }
 
   @Test
@@ -199,7 +249,7 @@ class RigidityTest {
   @Test
   void reportHasTheAgreedNames() throws Exception {
     JsonNode report =
-        new ObjectMapper().readTree(RigidityReport.of(usual, usual.findings(), null).json());
+        new ObjectMapper().readTree(RigidityReport.of(usual, usual.findings(), null, null).json());
     JsonNode station = report.at("/rigidity/stations/40");
 
     assertThat(station.fieldNames())
@@ -235,8 +285,11 @@ class RigidityTest {
     assertThat(sheet.modulusSource()).contains("from memory");
     assertThat(sheet.materialCautions())
         .hasSize(2)
-        .anyMatch(text -> text.contains("gives way slowly"));
-    assertThat(usual.rigidity().materialCautions()).isEmpty();
+        .anyMatch(text -> text.contains("some 40 % of its modulus"));
+    assertThat(usual.rigidity().materialCautions())
+        .singleElement()
+        .asString()
+        .contains("gives way slowly", "50 % of its modulus");
   }
 
   /** Beams do not see the section close up, so that the finite elements lose more extension. */

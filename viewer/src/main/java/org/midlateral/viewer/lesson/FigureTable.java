@@ -6,6 +6,7 @@ import java.awt.Graphics2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.view.Palette;
@@ -31,11 +32,14 @@ final class FigureTable {
       List.of(
           new FigureRow("EI at the PIP joint, N·mm²", wrap -> Optional.of(wrap.bendingAtPip())),
           new FigureRow(
-              "Extension lost, finite elements",
+              "Held at, in its closure",
+              wrap -> Optional.ofNullable(wrap.joint()).map(JointFigures::angleHeld)),
+          new FigureRow(
+              "Bend of the piece, finite elements",
               wrap ->
                   Optional.ofNullable(wrap.finiteElements())
                       .map(RigidityBlock.WrapByShell::extensionLost)),
-          new FigureRow("Extension lost, as a beam", wrap -> Optional.of(wrap.extensionLost())));
+          new FigureRow("Bend of the piece, as a beam", wrap -> Optional.of(wrap.extensionLost())));
 
   private final Comparison comparison;
   private final Step step;

@@ -32,19 +32,25 @@ record Step(int number) {
       return "One finger, one wall, one material; only the wrap differs. Nothing presses yet.";
     }
     if (tellsRatios(comparison)) {
-      return "Held against the half: EI tells how stiff one section is, extension lost how the whole"
-          + " piece gives way, its rims and its walls too.";
+      return "Held against the half: EI tells how stiff one section is, bend how the whole piece gives"
+          + " way, and the angle held what the finger has of it once skin and closure give way too.";
     }
     RigidityBlock.Wrap wrap = comparison.cases().get(number - 1).figures();
     boolean elements = wrap.finiteElements() != null;
     return String.format(
         Locale.ROOT,
-        "%s: a moment of %s N·mm about the PIP joint moves it %s mm and costs %s° of extension, %s.",
+        "%s: a moment of %s N·mm about the PIP joint moves it %s mm and bends it by %s°, %s.%s",
         title(wrap),
         Scale.text(comparison.moment()),
         Scale.text(elements ? wrap.finiteElements().deflectionAtPip() : wrap.deflectionAtPip()),
         Scale.text(elements ? wrap.finiteElements().extensionLost() : wrap.extensionLost()),
-        elements ? "by finite elements" : "as a beam");
+        elements ? "by finite elements" : "as a beam",
+        wrap.joint() == null
+            ? ""
+            : String.format(
+                Locale.ROOT,
+                " In its closure it holds the joint at %.1f°: skin and closure give way too.",
+                wrap.joint().angleHeld()));
   }
 
   /** What a wrap is called. */

@@ -6,6 +6,7 @@ public enum Quantity {
   CLEARANCE("Clearance to the skin", "mm", "clearance", false, false),
   WALL("Wall thickness", "mm", "wall", true, false),
   RIGIDITY("Rigidity EI, piece alone", "N·mm²", "EI", false, false),
+  PRESSURE("Pressure on the skin", "kPa", "pressure", true, false),
   STRAIN_TROUGH("Strain, trough alone", "%", "strain", true, true),
   STRAIN_PAIR("Strain, both bonded", "%", "strain", true, true);
 

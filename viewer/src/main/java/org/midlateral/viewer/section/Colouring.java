@@ -8,11 +8,16 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.AreaMoments;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
+import org.midlateral.recipe.joint.JointHeld;
+import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.recipe.rigidity.HeldPieces;
 import org.midlateral.solid.Solid;
 import org.midlateral.viewer.colour.Scale;
@@ -28,6 +33,7 @@ import org.midlateral.viewer.scene.Quantity;
  * @param scale from value to colour; null where there is no quantity
  * @param values one a vertex, by piece in the order of the design's pieces
  * @param colours the same as colours; empty for a piece that has no values
+ * @param pressures on the skin, where they are shown
  * @param note what to say beside it, or why there is none; empty for nothing
  */
 public record Colouring(
@@ -35,7 +41,9 @@ public record Colouring(
     Scale scale,
     List<double[]> values,
     List<Optional<VertexColours>> colours,
+    Optional<PressureField> pressures,
     String note) {
+  private static final double KPA = 1000;
   private static final double STATION_STEP = 1.5;
 
   /** Pieces in their own plain colours. */
@@ -56,13 +64,45 @@ public record Colouring(
   public static Colouring of(DesignShapes design, Quantity quantity) {
     return switch (quantity) {
       case NONE -> PLAIN;
+      case PRESSURE -> pressure(design);
       case STRAIN_TROUGH, STRAIN_PAIR -> strain(design, quantity);
       case CLEARANCE, WALL, RIGIDITY -> of(quantity, measured(design, quantity), "");
     };
   }
 
   private static Colouring plain(String note) {
-    return new Colouring(Quantity.NONE, null, List.of(), List.of(), note);
+    return new Colouring(Quantity.NONE, null, List.of(), List.of(), Optional.empty(), note);
+  }
+
+  /** What presses on the skin under each piece, and in a line how the joint is held. */
+  private static Colouring pressure(DesignShapes design) {
+    try {
+      JointHeld held = JointHeld.of(design.orthosis());
+      PressureField field = new PressureField(held);
+      boolean left = design.orthosis().order().measurements().hand() == Hand.LEFT;
+      List<double[]> values = new ArrayList<>();
+      for (PieceShape piece : design.pieces()) {
+        values.add(piece.spread(pressures(piece, left, field)));
+      }
+      Colouring plain =
+          of(Quantity.PRESSURE, values, new JointWords(held).line().replace("; ", ";\n"));
+      return new Colouring(
+          plain.quantity, plain.scale, values, plain.colours, Optional.of(field), plain.note);
+    } catch (DesignRefused | NotComputable e) {
+      return plain("How the joint is held cannot be computed: " + e.getMessage());
+    }
+  }
+
+  /** What is computed is drawn as for a right hand (kPa). */
+  private static double[] pressures(PieceShape piece, boolean left, PressureField field) {
+    Solid solid = left ? piece.solid().mirrored() : piece.solid();
+    double[] pressure = new double[solid.innerVertices()];
+    for (int i = 0; i < pressure.length; i++) {
+      double station = solid.station(i);
+      double girth = solid.piece().digit().slice(station).girth(solid.skinAngle(i));
+      pressure[i] = KPA * field.under(piece.isDorsal(), station, girth);
+    }
+    return pressure;
   }
 
   private static Colouring strain(DesignShapes design, Quantity quantity) {
@@ -88,7 +128,7 @@ public record Colouring(
       }
       colours.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexColours(rgb)));
     }
-    return new Colouring(quantity, scale, values, colours, note);
+    return new Colouring(quantity, scale, values, colours, Optional.empty(), note);
   }
 
   private static List<double[]> measured(DesignShapes design, Quantity quantity) {
@@ -101,7 +141,7 @@ public record Colouring(
 
   private static double[] inner(DesignShapes design, PieceShape piece, Quantity quantity) {
     return switch (quantity) {
-      case NONE, STRAIN_TROUGH, STRAIN_PAIR ->
+      case NONE, PRESSURE, STRAIN_TROUGH, STRAIN_PAIR ->
           throw new IllegalArgumentException("not measured vertex by vertex");
       case CLEARANCE -> clearance(design, piece.solid());
       case WALL -> wall(piece.solid());

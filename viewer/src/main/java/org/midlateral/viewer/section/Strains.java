@@ -9,6 +9,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.held.HeldShell;
+import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.rigidity.HeldPieces;
 import org.midlateral.viewer.scene.DesignShapes;
@@ -34,7 +35,11 @@ final class Strains {
     Orthosis made = design.orthosis();
     boolean bonded = pair && made.dorsalShell().isPresent();
     ThreePoint support =
-        Supports.worn(made.order().design().support(), made.digit(), made.bare().outline());
+        Supports.worn(
+            JointMoment.of(made.order(), made.digit()).atLimit(),
+            made.order().design().support(),
+            made.digit(),
+            made.bare().outline());
     boolean left = made.order().measurements().hand() == Hand.LEFT;
     return HeldPieces.shell(made, bonded, support, findings)
         .map(held -> design.pieces().stream().map(piece -> on(piece, held, bonded, left)).toList());

@@ -4,8 +4,9 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 
-/** A line of text on a card over the picture. */
+/** A few lines of text on a card over the picture. */
 final class NoteCard {
   private static final int PADDING = 6;
 
@@ -14,8 +15,10 @@ final class NoteCard {
   /** Draws it, kept inside the picture, and gives the place it takes. */
   static Rectangle2D draw(Graphics2D g, String text, double x, double y, Palette palette) {
     FontMetrics font = g.getFontMetrics();
-    double w = font.stringWidth(text) + 2 * PADDING;
-    double h = font.getHeight() + PADDING;
+    String[] lines = text.split("\n");
+    int widest = Arrays.stream(lines).mapToInt(font::stringWidth).max().orElse(0);
+    double w = widest + 2 * PADDING;
+    double h = lines.length * font.getHeight() + PADDING;
     Rectangle clip = g.getClipBounds();
     double left = clip == null ? x : Math.max(2, Math.min(x, clip.getMaxX() - w - 2));
     double top = clip == null ? y : Math.max(2, Math.min(y, clip.getMaxY() - h - 2));
@@ -25,7 +28,11 @@ final class NoteCard {
     g.setColor(palette.quiet());
     g.draw(card);
     g.setColor(palette.ink());
-    g.drawString(text, (float) left + PADDING, (float) (top + PADDING / 2.0 + font.getAscent()));
+    double base = top + PADDING / 2.0 + font.getAscent();
+    for (String line : lines) {
+      g.drawString(line, (float) left + PADDING, (float) base);
+      base += font.getHeight();
+    }
     return card;
   }
 }

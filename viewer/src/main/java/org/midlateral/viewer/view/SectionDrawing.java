@@ -15,8 +15,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JPanel;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Hand;
 import org.midlateral.mechanics.Loop;
+import org.midlateral.mechanics.SectionPlane;
+import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.GapLine;
@@ -26,6 +31,14 @@ public final class SectionDrawing extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double ROOM = 7.5;
   private static final float HAIR = 1;
+
+  /** From arrow to arrow along the skin (mm). */
+  private static final double PRESSURE_STEP = 1.2;
+
+  /** Length of an arrow (mm/kPa), and the pressure that is drawn at least (kPa). */
+  private static final double ARROW = 0.35;
+
+  private static final double LEAST_ARROW = 0.3;
   private static final double SCALE_MM = 5;
   private static final int SWATCH = 10;
 
@@ -40,6 +53,7 @@ public final class SectionDrawing extends JPanel {
   private transient Palette palette = Palette.LIGHT;
   private SkinTone tone = SkinTone.NEUTRAL;
   private double scale = 1;
+  private transient Optional<PressureField> pressures = Optional.empty();
 
   public SectionDrawing() {
     setPreferredSize(new Dimension(300, 250));
@@ -55,6 +69,12 @@ public final class SectionDrawing extends JPanel {
 
   public void setPalette(Palette other) {
     palette = other;
+    repaint();
+  }
+
+  /** Shows what presses on the skin as arrows on its line, or nothing. */
+  public void setPressures(Optional<PressureField> other) {
+    pressures = other;
     repaint();
   }
 
@@ -111,7 +131,11 @@ public final class SectionDrawing extends JPanel {
     }
     section.cuts().forEach(cut -> bridge(g, cut.bridge()));
     midlateral(g);
-    section.gaps().forEach(gap -> gap(g, gap));
+    if (pressures.isPresent()) {
+      pressures(g, pressures.get());
+    } else {
+      section.gaps().forEach(gap -> gap(g, gap));
+    }
     directions(g);
     scaleBar(g);
     key(g);
@@ -220,6 +244,37 @@ public final class SectionDrawing extends JPanel {
     g.setColor(palette.ink());
     g.drawString(
         text, (float) box.getX() + 2, (float) (box.getCenterY() + font.getAscent() / 2.0 - 2));
+  }
+
+  /** An arrow into the skin every few millimetres, the longer the harder it is pressed there. */
+  private void pressures(Graphics2D g, PressureField field) {
+    double station = section.station();
+    DigitSurface digit = design.orthosis().digit();
+    Slice slice = digit.slice(station);
+    SectionPlane plane = SectionPlane.at(digit, station);
+    boolean left = design.orthosis().order().measurements().hand() == Hand.LEFT;
+    double half = slice.circumference() / 2;
+    g.setColor(onSkin().axis());
+    g.setStroke(new BasicStroke(2));
+    double most = 0;
+    for (double girth = -half; girth < half; girth += PRESSURE_STEP) {
+      double kilopascal = 1000 * field.onSkin(station, left ? -girth : girth);
+      most = Math.max(most, kilopascal);
+      if (kilopascal > LEAST_ARROW) {
+        Vector3D at = slice.point(slice.angle(girth)).subtract(plane.origin());
+        Vector3D out = slice.normal(slice.angle(girth));
+        double length = ARROW * kilopascal;
+        double tailY = x(at.getY());
+        double tailZ = y(at.dot(plane.dorsal()));
+        double headY = x(at.getY() - length * out.getY());
+        double headZ = y(at.dot(plane.dorsal()) - length * out.dot(plane.dorsal()));
+        g.draw(new Line2D.Double(tailY, tailZ, headY, headZ));
+      }
+    }
+    g.setStroke(new BasicStroke(HAIR));
+    g.setColor(onSkin().ink());
+    String text = String.format(java.util.Locale.ROOT, "%.0f kPa at most here", most);
+    centred(g, text, getWidth() / 2.0, getHeight() / 2.0 + g.getFontMetrics().getHeight());
   }
 
   private void directions(Graphics2D g) {

@@ -211,6 +211,7 @@ public final class MainWindow extends JFrame {
     view.show(made.shapes().get(), answer.colouring());
     showFindings();
     section.show(made.shapes().get());
+    section.setPressures(answer.colouring().pressures());
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
       colouring.ask(made, answer.asked().quantity());
@@ -229,6 +230,7 @@ public final class MainWindow extends JFrame {
       coloured = quantity;
       view.show(made.shapes().get(), answer.colouring());
       view.setNote(answer.colouring().note());
+      section.setPressures(answer.colouring().pressures());
     }
   }
 

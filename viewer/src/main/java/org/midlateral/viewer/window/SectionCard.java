@@ -18,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingConstants;
+import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.section.CrossSection;
@@ -211,6 +212,11 @@ final class SectionCard extends JPanel {
 
   double station() {
     return station;
+  }
+
+  /** Shows what presses on the skin, or nothing. */
+  void setPressures(Optional<PressureField> pressures) {
+    drawing.setPressures(pressures);
   }
 
   void setPalette(Palette palette) {

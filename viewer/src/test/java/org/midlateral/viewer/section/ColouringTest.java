@@ -2,7 +2,12 @@ package org.midlateral.viewer.section;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.recipe.joint.JointHeld;
+import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
@@ -11,7 +16,7 @@ import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
 
-/** Strains are shown, or it is said why not. */
+/** Pressures and strains are shown, or it is said why not. */
 class ColouringTest {
   private static DesignShapes made(Draft draft) {
     return MadeDraft.of(draft).shapes().orElseThrow();
@@ -26,6 +31,23 @@ class ColouringTest {
     assertThat(alone.values().get(0)).doesNotContain(Double.NaN);
     assertThat(alone.values().get(1)).containsOnly(Double.NaN);
     assertThat(alone.colours().get(1)).isEmpty();
+  }
+
+  /** The same figures as the report's, on both hands, and its answer in words. */
+  @ParameterizedTest
+  @ValueSource(strings = {"left", "right"})
+  void pressureIsThatOfTheReport(String hand) throws Exception {
+    DesignShapes design = made(DraftText.read(Sample.DEFICIT.text()).with("hand", hand));
+    Colouring pressure = Colouring.of(design, Quantity.PRESSURE);
+    JointHeld held = JointHeld.of(design.orthosis());
+    double spot = 1000 * held.answer().spot().pressure();
+    double trough = Arrays.stream(pressure.values().get(0)).max().orElseThrow();
+    double shell = Arrays.stream(pressure.values().get(1)).max().orElseThrow();
+    assertThat(Math.max(trough, shell)).isBetween(0.6 * spot, spot);
+    assertThat(Arrays.stream(pressure.values().get(0)).min().orElseThrow()).isBetween(0.0, 0.1);
+    assertThat(pressure.note().replace("\n", " ")).isEqualTo(new JointWords(held).line());
+    assertThat(pressure.pressures()).isPresent();
+    assertThat(Colouring.of(design, Quantity.WALL).pressures()).isEmpty();
   }
 
   @Test

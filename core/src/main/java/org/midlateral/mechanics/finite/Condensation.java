@@ -1,0 +1,171 @@
+package org.midlateral.mechanics.finite;
+
+import java.util.Arrays;
+
+/**
+ * How far the points of many small loads move under each other's unit: B^T K^-1 B, with a column of
+ * B for each load.
+ *
+ * <p>With the factor L of the equations it is the product of L^-1 B with itself, so that the
+ * backward half of the solution is never done; and a patch of the tree meets only the loads within
+ * it, so that the forward half costs less than the factor itself.
+ */
+final class Condensation {
+  private final LoadSet.ByFreedom entries;
+  private final double[][] compliance;
+
+  /** Place of a load among those of the patch at hand; scratch. */
+  private final int[] place;
+
+  /**
+   * What a patch leaves for the one around it.
+   *
+   * @param loads those that touch the patch, in rising order
+   * @param rows for each of the patch's outer freedoms a number for each of the loads
+   */
+  private record Rest(int[] loads, double[][] rows) {}
+
+  private Condensation(LoadSet loads) {
+    entries = loads.byFreedom();
+    compliance = new double[loads.count()][loads.count()];
+    place = new int[loads.count()];
+    Arrays.fill(place, -1);
+  }
+
+  /** The symmetric matrix, a row for each load (mm/N). */
+  static double[][] of(FactoredFront whole, LoadSet loads) {
+    Condensation condensation = new Condensation(loads);
+    condensation.eliminate(whole);
+    double[][] c = condensation.compliance;
+    for (int i = 0; i < c.length; i++) {
+      for (int j = 0; j < i; j++) {
+        c[j][i] = c[i][j];
+      }
+    }
+    return c;
+  }
+
+  private Rest eliminate(FactoredFront front) {
+    Front part = front.part();
+    Rest left = part.smallest() ? null : eliminate(front.left());
+    Rest right = part.smallest() ? null : eliminate(front.right());
+    int[] loads = loads(part, left, right);
+    double[][] rows = new double[part.size()][loads.length];
+    for (int k = 0; k < loads.length; k++) {
+      place[loads[k]] = k;
+    }
+    if (!part.smallest()) {
+      take(left, part.leftPlaces(), rows);
+      take(right, part.rightPlaces(), rows);
+    }
+    for (int i = 0; i < part.own(); i++) {
+      int freedom = part.freedoms()[i];
+      for (int e = entries.from(freedom); e < entries.to(freedom); e++) {
+        rows[i][place[entries.load(e)]] += entries.value(e);
+      }
+    }
+    for (int load : loads) {
+      place[load] = -1;
+    }
+    forward(front, rows);
+    multiply(Arrays.copyOf(rows, part.own()), loads);
+    return new Rest(loads, Arrays.copyOfRange(rows, part.own(), part.size()));
+  }
+
+  private int[] loads(Front part, Rest left, Rest right) {
+    int[] all = new int[compliance.length];
+    int count = 0;
+    for (Rest half : new Rest[] {left, right}) {
+      for (int load : half == null ? new int[0] : half.loads) {
+        count = collect(load, all, count);
+      }
+    }
+    for (int i = 0; i < part.own(); i++) {
+      int freedom = part.freedoms()[i];
+      for (int e = entries.from(freedom); e < entries.to(freedom); e++) {
+        count = collect(entries.load(e), all, count);
+      }
+    }
+    int[] loads = Arrays.copyOf(all, count);
+    Arrays.sort(loads);
+    for (int load : loads) {
+      place[load] = -1;
+    }
+    return loads;
+  }
+
+  private int collect(int load, int[] all, int count) {
+    if (place[load] >= 0) {
+      return count;
+    }
+    place[load] = count;
+    all[count] = load;
+    return count + 1;
+  }
+
+  private void take(Rest half, int[] places, double[][] rows) {
+    for (int i = 0; i < half.rows.length; i++) {
+      double[] from = half.rows[i];
+      double[] to = rows[places[i]];
+      for (int k = 0; k < from.length; k++) {
+        to[place[half.loads[k]]] += from[k];
+      }
+    }
+  }
+
+  /** Forward substitution of all loads at once. */
+  private static void forward(FactoredFront front, double[][] rows) {
+    for (int j = 0; j < front.part().own(); j++) {
+      double[] column = front.column(j);
+      double[] row = rows[j];
+      double scale = 1 / column[j];
+      for (int k = 0; k < row.length; k++) {
+        row[k] *= scale;
+      }
+      for (int i = j + 1; i < rows.length; i++) {
+        subtract(rows[i], row, column[i]);
+      }
+    }
+  }
+
+  private static void subtract(double[] y, double[] x, double factor) {
+    for (int k = 0; k < y.length; k++) {
+      y[k] -= factor * x[k];
+    }
+  }
+
+  /** Adds the products of the patch's own rows, lower triangle only. */
+  private void multiply(double[][] own, int[] loads) {
+    double[][] product = new double[loads.length][];
+    for (int p = 0; p < loads.length; p++) {
+      product[p] = new double[p + 1];
+    }
+    int j = 0;
+    for (; j + 3 < own.length; j += 4) {
+      for (int p = 0; p < loads.length; p++) {
+        add4(product[p], own[j], own[j + 1], own[j + 2], own[j + 3], p);
+      }
+    }
+    for (; j < own.length; j++) {
+      for (int p = 0; p < loads.length; p++) {
+        subtract(product[p], own[j], -own[j][p]);
+      }
+    }
+    for (int p = 0; p < loads.length; p++) {
+      double[] row = compliance[loads[p]];
+      for (int q = 0; q <= p; q++) {
+        row[loads[q]] += product[p][q];
+      }
+    }
+  }
+
+  private static void add4(double[] y, double[] a, double[] b, double[] c, double[] d, int p) {
+    double s = a[p];
+    double t = b[p];
+    double u = c[p];
+    double v = d[p];
+    for (int q = 0; q < y.length; q++) {
+      y[q] += s * a[q] + t * b[q] + u * c[q] + v * d[q];
+    }
+  }
+}

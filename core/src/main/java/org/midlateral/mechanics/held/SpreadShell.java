@@ -1,0 +1,53 @@
+package org.midlateral.mechanics.held;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.NotComputable;
+import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.finite.RigidMotion;
+import org.midlateral.mechanics.finite.ShellLoad;
+import org.midlateral.mechanics.finite.ShellModel;
+import org.midlateral.mechanics.finite.ShellResult;
+import org.midlateral.mechanics.finite.ShellSolver;
+import org.midlateral.piece.Piece;
+
+/**
+ * A dorsal shell spread at its two rims by even forces over the whole length of its flanks, as a
+ * shell in space: unlike a strip of it, its ends and its uneven girth hold it together.
+ *
+ * @param perForce mean opening of its rims for a force of 1 N on each of them (mm/N)
+ */
+public record SpreadShell(double perForce) {
+
+  /**
+   * Spreads a shell.
+   *
+   * @throws DesignRefused where it cannot be meshed for it
+   * @throws NotComputable where the middle of its wall folds
+   */
+  public static SpreadShell of(Piece shell, Isotropic material)
+      throws DesignRefused, NotComputable {
+    FingerShell mesh = FingerShell.of(FingerShell.mesh(shell, 1), material);
+    ShellModel model = mesh.model();
+    HeldJoint.Zone flanks =
+        new HeldJoint.Zone(shell.outline().flankStart(), shell.outline().flankEnd());
+    ShellLoad load = rim(mesh, model, flanks, 1).plus(rim(mesh, model, flanks, -1));
+    ShellResult spread = ShellSolver.of(model, RigidMotion.held(model)).solve(load);
+    // The work of both forces is the force times the mean opening, and half of it is stored.
+    return new SpreadShell(2 * spread.strainEnergy());
+  }
+
+  /** 1 N outward on one rim. */
+  private static ShellLoad rim(
+      FingerShell mesh, ShellModel model, HeldJoint.Zone flanks, double side) throws NotComputable {
+    List<RimSegment> parts = RimSegment.of(mesh, flanks, side);
+    double y = parts.stream().mapToDouble(p -> model.coordinate(p.crestA(), 1)).sum();
+    return RimSegment.load(model, parts, Vector3D.Unit.PLUS_Y.multiply(Math.signum(y)));
+  }
+
+  /** Force on each rim that opens it by so much (N). */
+  public double force(double spread) {
+    return spread / perForce;
+  }
+}

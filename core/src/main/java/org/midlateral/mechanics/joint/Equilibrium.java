@@ -1,0 +1,324 @@
+package org.midlateral.mechanics.joint;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.midlateral.mechanics.joint.SpringLaw.SpringAnswer;
+
+/**
+ * Finds where a joint rests in its pieces: the least of the energy of joint, springs and plastic.
+ *
+ * <p>Unknowns are the pieces' rigid motions, the amounts of the shapes that the plastic bends into,
+ * and the joint's angle. Newton's method, in which only the springs that touch have a stiffness,
+ * and a search along each step; the energy is convex but for the finger's turning, and continuous
+ * in its slopes, so that it ends at the least from anywhere.
+ */
+final class Equilibrium {
+  private static final int MOST_STEPS = 200;
+
+  /** Forces balance to this share of the largest. */
+  private static final double TOLERANCE = 1e-9;
+
+  /** A smaller force (N) is none: a closure that is laid without pull leaves nothing to balance. */
+  private static final double NO_FORCE = 1e-6;
+
+  /** A pull so weak (N/mm) that no force shows it, for motions that nothing resists. */
+  private static final double HOLD = 1e-9;
+
+  /** No place is moved farther in one step (mm), a rotation counted at the usual arm. */
+  private static final double LONGEST = 2;
+
+  /** A step is given up where so small a share of it lowers no energy. */
+  private static final double SHORTEST = 1e-12;
+
+  private static final double ARMIJO = 1e-4;
+
+  private final HeldSystem system;
+  private final boolean free;
+  private final int n;
+
+  /** Rigid motions first, then shapes; the angle, where it is free, would be the next. */
+  private final int motions;
+
+  private final int moves;
+
+  /** What each of the moves does at each coupling; a row for each coupling. */
+  private final double[][] rows;
+
+  /** The largest in each column. */
+  private final double[] reach;
+
+  private double angle;
+  private double[] moved;
+  private double[] closings;
+  private SpringAnswer[] answers;
+  private double energy;
+
+  private Equilibrium(HeldSystem system, Resting start, boolean free) {
+    this.system = system;
+    this.free = free;
+    n = system.size();
+    motions = system.motions();
+    moves = motions + system.shapes();
+    rows = rows(system, moves);
+    reach = new double[moves];
+    for (double[] row : rows) {
+      for (int k = 0; k < moves; k++) {
+        reach[k] = Math.max(reach[k], Math.abs(row[k]));
+      }
+    }
+    angle = start.angle();
+    moved = new double[moves];
+    System.arraycopy(start.motion(), 0, moved, 0, motions);
+    double[] shape = start.shape();
+    System.arraycopy(shape, 0, moved, motions, Math.min(shape.length, moves - motions));
+    closings = closings(angle, moved);
+    answers = answers(closings);
+    energy = energy(angle, moved, answers);
+  }
+
+  private static double[][] rows(HeldSystem system, int moves) {
+    if (system.shapes() == 0) {
+      return system.rigid();
+    }
+    int motions = system.motions();
+    double[][] rows = new double[system.size()][moves];
+    for (int e = 0; e < rows.length; e++) {
+      System.arraycopy(system.rigid()[e], 0, rows[e], 0, motions);
+      System.arraycopy(system.bending()[e], 0, rows[e], motions, moves - motions);
+    }
+    return rows;
+  }
+
+  /**
+   * The least of the energy.
+   *
+   * @param start where to look from
+   */
+  static Resting of(HeldSystem system, Resting start) {
+    return new Equilibrium(system, start, true).run();
+  }
+
+  /** The same with the joint held at the angle of the start, by a hand. */
+  static Resting heldAt(HeldSystem system, Resting start) {
+    return new Equilibrium(system, start, false).run();
+  }
+
+  private Resting run() {
+    int steps = 0;
+    double[] slope = slope();
+    double miss = miss(slope);
+    while (miss > TOLERANCE && steps < MOST_STEPS) {
+      boolean taken = take(step(slope), slope);
+      steps++;
+      slope = slope();
+      miss = miss(slope);
+      if (!taken) {
+        break;
+      }
+    }
+    double[] motion = new double[motions];
+    double[] shape = new double[moves - motions];
+    System.arraycopy(moved, 0, motion, 0, motions);
+    System.arraycopy(moved, motions, shape, 0, shape.length);
+    return new Resting(angle, motion, shape, closings, answers, bent(moved), steps, miss);
+  }
+
+  private double[] closings(double atAngle, double[] at) {
+    double[] all = new double[n];
+    for (int e = 0; e < n; e++) {
+      Coupling c = system.couplings().get(e);
+      double[] row = rows[e];
+      double x = c.finger(atAngle) - c.gap();
+      for (int k = 0; k < moves; k++) {
+        x -= row[k] * at[k];
+      }
+      all[e] = x;
+    }
+    return all;
+  }
+
+  private SpringAnswer[] answers(double[] at) {
+    SpringAnswer[] all = new SpringAnswer[n];
+    for (int e = 0; e < n; e++) {
+      all[e] = system.couplings().get(e).law().at(at[e]);
+    }
+    return all;
+  }
+
+  private double bent(double[] at) {
+    double stored = 0;
+    for (int k = motions; k < moves; k++) {
+      stored += at[k] * at[k] / 2;
+    }
+    return stored;
+  }
+
+  private double energy(double atAngle, double[] at, SpringAnswer[] all) {
+    double sum = system.energy(atAngle) + bent(at);
+    for (SpringAnswer one : all) {
+      sum += one.energy();
+    }
+    return sum;
+  }
+
+  /** The energy's slope by each move, and last by the angle where it is free. */
+  private double[] slope() {
+    double[] slope = new double[moves + (free ? 1 : 0)];
+    System.arraycopy(moved, motions, slope, motions, moves - motions);
+    double turn = -system.pull(angle);
+    for (int e = 0; e < n; e++) {
+      double f = answers[e].force();
+      if (f != 0) {
+        double[] row = rows[e];
+        for (int k = 0; k < moves; k++) {
+          slope[k] -= f * row[k];
+        }
+        turn += f * system.couplings().get(e).fingerRate(angle);
+      }
+    }
+    if (free) {
+      slope[moves] = turn;
+    }
+    return slope;
+  }
+
+  /** The largest force out of balance, as a share of the largest force. */
+  private double miss(double[] slope) {
+    double largest = NO_FORCE;
+    double arm = Math.max(NO_FORCE, Math.abs(system.pull(angle)));
+    for (int e = 0; e < n; e++) {
+      double f = answers[e].force();
+      largest = Math.max(largest, Math.abs(f));
+      arm = Math.max(arm, Math.abs(f * system.couplings().get(e).fingerRate(angle)));
+    }
+    double off = free ? Math.abs(slope[moves]) / arm : 0;
+    for (int k = 0; k < moves; k++) {
+      off = Math.max(off, Math.abs(slope[k]) / (largest * Math.max(1, reach[k])));
+    }
+    return off;
+  }
+
+  /** Newton's step. */
+  private double[] step(double[] slope) {
+    int unknowns = slope.length;
+    double[][] touching = new double[n][];
+    int count = 0;
+    double bend = system.fall(angle);
+    for (int e = 0; e < n; e++) {
+      Coupling c = system.couplings().get(e);
+      double stiffness = answers[e].stiffness();
+      if (free) {
+        bend += c.fingerBend(angle) * answers[e].force();
+      }
+      if (stiffness > 0) {
+        double root = Math.sqrt(stiffness);
+        double[] move = new double[unknowns];
+        for (int k = 0; k < moves; k++) {
+          move[k] = root * rows[e][k];
+        }
+        if (free) {
+          move[moves] = -root * c.fingerRate(angle);
+        }
+        touching[count++] = move;
+      }
+    }
+    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
+    addSquares(matrix.data, touching, count, unknowns);
+    for (int k = 0; k < moves; k++) {
+      matrix.add(k, k, k < motions ? HOLD : 1);
+    }
+    if (free) {
+      double tissue = matrix.get(moves, moves);
+      matrix.set(moves, moves, tissue + Math.max(bend, HOLD - tissue / 2));
+    }
+    return solved(matrix, slope);
+  }
+
+  /** Adds the springs' own squares, four at a time, to both triangles. */
+  private static void addSquares(double[] h, double[][] springs, int count, int unknowns) {
+    double[] none = new double[unknowns];
+    for (int e = 0; e < count; e += 4) {
+      double[] a = springs[e];
+      double[] b = e + 1 < count ? springs[e + 1] : none;
+      double[] c = e + 2 < count ? springs[e + 2] : none;
+      double[] d = e + 3 < count ? springs[e + 3] : none;
+      for (int k = 0; k < unknowns; k++) {
+        addFour(h, k * unknowns, a, b, c, d, k);
+      }
+    }
+    for (int k = 0; k < unknowns; k++) {
+      for (int l = k + 1; l < unknowns; l++) {
+        h[k * unknowns + l] = h[l * unknowns + k];
+      }
+    }
+  }
+
+  private static void addFour(
+      double[] h, int first, double[] a, double[] b, double[] c, double[] d, int k) {
+    double s = a[k];
+    double t = b[k];
+    double u = c[k];
+    double v = d[k];
+    for (int l = 0; l <= k; l++) {
+      h[first + l] += s * a[l] + t * b[l] + u * c[l] + v * d[l];
+    }
+  }
+
+  private static double[] solved(DMatrixRMaj matrix, double[] slope) {
+    int unknowns = slope.length;
+    if (unknowns == 0) {
+      return new double[0];
+    }
+    DMatrixRMaj lack = new DMatrixRMaj(unknowns, 1);
+    double most = 0;
+    for (int k = 0; k < unknowns; k++) {
+      lack.set(k, 0, -slope[k]);
+      most = Math.max(most, matrix.get(k, k));
+    }
+    DMatrixRMaj found = new DMatrixRMaj(unknowns, 1);
+    for (double more = 0; ; more = more == 0 ? 1e-14 * most : 100 * more) {
+      DMatrixRMaj held = matrix.copy();
+      for (int k = 0; k < unknowns; k++) {
+        held.add(k, k, more);
+      }
+      LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(unknowns);
+      if (solver.setA(held)) {
+        solver.solve(lack, found);
+        return found.data;
+      }
+    }
+  }
+
+  /** Goes along a step as far as the energy falls; gives whether it went at all. */
+  private boolean take(double[] step, double[] slope) {
+    double falls = 0;
+    double longest = free ? Math.abs(step[moves]) * PressedPieces.ARM : 0;
+    for (int k = 0; k < step.length; k++) {
+      falls += slope[k] * step[k];
+      longest = k < motions ? Math.max(longest, Math.abs(step[k])) : longest;
+    }
+    double first = Math.min(1, LONGEST / longest);
+    for (double share = first; share > SHORTEST * first; share /= 2) {
+      double tryAngle = angle + (free ? share * step[moves] : 0);
+      double[] tryMoved = moved.clone();
+      for (int k = 0; k < moves; k++) {
+        tryMoved[k] += share * step[k];
+      }
+      double[] tryClosings = closings(tryAngle, tryMoved);
+      SpringAnswer[] tryAnswers = answers(tryClosings);
+      double tryEnergy = energy(tryAngle, tryMoved, tryAnswers);
+      // Close to the least the energy's own rounding is larger than what it falls by.
+      double rounding = 1e-13 * Math.abs(energy);
+      if (tryEnergy <= energy + ARMIJO * share * falls + rounding) {
+        angle = tryAngle;
+        moved = tryMoved;
+        closings = tryClosings;
+        answers = tryAnswers;
+        energy = tryEnergy;
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,101 @@
+package org.midlateral.mechanics.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.mechanics.held.FingerShell;
+import org.midlateral.piece.Piece;
+import org.midlateral.solid.Solid;
+
+/**
+ * Pieces on a finger before anything holds them: where they may touch the skin and each other, and
+ * where bands may lie. Immutable.
+ */
+final class Fitting {
+  /** Bands are laid in strips about so wide (mm). */
+  private static final double STRIP = 2.5;
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  private final FingerInPieces worn;
+  private final PreparedGeometry trough;
+  private final List<Solid> solids;
+  private final List<SkinPatch> patches;
+  private final List<SkinPatch> overlaps;
+  private final List<TautBand> bands;
+
+  /**
+   * Meshes the pieces and looks where they may touch.
+   *
+   * @param edges of the triangles, times those usual for a piece's wall
+   * @param patch length and width of a patch of skin (mm)
+   * @throws DesignRefused where a surface folds at an edge
+   */
+  Fitting(FingerInPieces worn, double edges, double patch) throws DesignRefused {
+    this.worn = worn;
+    trough = PreparedGeometryFactory.prepare(worn.pieces().get(0).outline().polygon());
+    List<Solid> meshes = new ArrayList<>();
+    for (Piece piece : worn.pieces()) {
+      meshes.add(FingerShell.mesh(piece, edges));
+    }
+    solids = List.copyOf(meshes);
+    List<SkinPatch> onSkin =
+        new ArrayList<>(
+            SkinPatch.of(0, solids.get(0), SkinVertex.of(solids.get(0)), patch, v -> true));
+    overlaps = new ArrayList<>();
+    if (solids.size() > 1) {
+      List<SkinVertex> inside = SkinVertex.of(solids.get(1));
+      onSkin.addAll(SkinPatch.of(1, solids.get(1), inside, patch, v -> !overTrough(v)));
+      if (worn.apart()) {
+        overlaps.addAll(SkinPatch.of(1, solids.get(1), inside, patch, this::overTrough));
+      }
+    }
+    patches = List.copyOf(onSkin);
+    bands = bands();
+  }
+
+  private boolean overTrough(SkinVertex v) {
+    return trough.contains(FACTORY.createPoint(new Coordinate(v.girth(), v.station())));
+  }
+
+  FingerInPieces worn() {
+    return worn;
+  }
+
+  /** The pieces as they are meshed for computing. */
+  List<Solid> solids() {
+    return solids;
+  }
+
+  /** Where a piece may touch skin, the trough's first. */
+  List<SkinPatch> patches() {
+    return patches;
+  }
+
+  /** Where a dorsal shell that is apart may touch the trough. */
+  List<SkinPatch> overlaps() {
+    return overlaps;
+  }
+
+  /** Strips of bands, from proximal. */
+  List<TautBand> strips() {
+    return bands;
+  }
+
+  private List<TautBand> bands() {
+    double from = worn.pieces().get(0).outline().flankStart();
+    double to = Math.min(worn.pieces().get(0).outline().distal(), worn.skin().tip());
+    int n = (int) Math.ceil((to - from) / STRIP);
+    List<TautBand> laid = new ArrayList<>();
+    for (int k = 0; k < n; k++) {
+      double low = from + (to - from) * k / n;
+      double high = from + (to - from) * (k + 1) / n;
+      laid.add(TautBand.between(worn.skin(), worn.pieces(), low, high));
+    }
+    return List.copyOf(laid);
+  }
+}

@@ -1,0 +1,323 @@
+package org.midlateral.mechanics.joint;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.HoldingDesign;
+import org.midlateral.measurement.NotComputable;
+import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
+
+/**
+ * A finger in its orthosis, ready to answer any closure and any moment: meshed, factored, and
+ * condensed onto the places that touch. Immutable; may be shared between threads.
+ */
+public final class HeldFinger {
+  /**
+   * Edges of the shell's triangles, times those usual for a piece's wall; the next where a mesh
+   * fails.
+   */
+  private static final double[] EDGES = {1.6, 1.2, 1};
+
+  /** Length and width of a patch of skin (mm). */
+  private static final double PATCH = 3;
+
+  /** Of how the plastic gives way no more is left out, as a share of the largest. */
+  private static final double LEFT_OUT = 0.01;
+
+  /** So many times as stiff is as good as rigid. */
+  private static final double RIGID = 300;
+
+  /** A trough is looked for from so far into the skin, that some of it touches (mm). */
+  private static final double PRESSED_IN = 0.3;
+
+  /** A pull is found to this share. */
+  private static final double PULL_TOLERANCE = 1e-3;
+
+  /** Or until it holds the joint so near to the angle (degrees). */
+  private static final double ANGLE_TOLERANCE = 5e-3;
+
+  private static final int MOST_PULLS = 40;
+
+  /** A search that leaves more of its largest force out of balance has not ended. */
+  private static final double UNBALANCED = 1e-7;
+
+  /** What is all but rigid is looked at only to a tenth of a degree. */
+  private static final double UNBALANCED_RIGID = 1e-3;
+
+  private final Fitting fitting;
+  private final PressedPieces pieces;
+  private final HoldingDesign holding;
+  private final Tissue tissue;
+  private final double[][] bending;
+
+  /** By how much the finger is thicker than that the pieces are made on, by station (mm). */
+  private final DoubleUnaryOperator thicker;
+
+  /** From where equilibrium is looked for; empty for the pieces as they are put on. */
+  private final Optional<HeldState> near;
+
+  private HeldFinger(
+      Fitting fitting,
+      PressedPieces pieces,
+      HoldingDesign holding,
+      double[][] bending,
+      DoubleUnaryOperator thicker,
+      Optional<HeldState> near) {
+    this.fitting = fitting;
+    this.pieces = pieces;
+    this.holding = holding;
+    this.bending = bending;
+    this.thicker = thicker;
+    this.near = near;
+    FingerInPieces worn = fitting.worn();
+    tissue = new Tissue(holding.skin(), worn.skin().pipAxis(), worn.dipAxis(), 1);
+  }
+
+  /**
+   * Meshes and factors.
+   *
+   * @throws DesignRefused where a piece cannot be meshed
+   * @throws NotComputable where the middle of a wall folds
+   */
+  public static HeldFinger of(FingerInPieces worn, HoldingDesign holding)
+      throws DesignRefused, NotComputable {
+    for (int k = 0; k + 1 < EDGES.length; k++) {
+      try {
+        return of(worn, holding, EDGES[k], PATCH);
+      } catch (NotComputable finer) {
+        // A coarse mesh may leave out a corner of the edge that a finer one has.
+      }
+    }
+    return of(worn, holding, EDGES[EDGES.length - 1], PATCH);
+  }
+
+  /** The same on other meshes. */
+  static HeldFinger of(FingerInPieces worn, HoldingDesign holding, double edges, double patch)
+      throws DesignRefused, NotComputable {
+    return of(worn, holding, edges, patch, LEFT_OUT);
+  }
+
+  /** The same with more or less of how the plastic gives way. */
+  static HeldFinger of(
+      FingerInPieces worn, HoldingDesign holding, double edges, double patch, double left)
+      throws DesignRefused, NotComputable {
+    Fitting fitting = new Fitting(worn, edges, patch);
+    PressedPieces pieces = new PressedPieces(fitting, left);
+    return new HeldFinger(fitting, pieces, holding, pieces.bending(), s -> 0, Optional.empty());
+  }
+
+  /** The same pieces with other skin, liner or bands. */
+  public HeldFinger withHolding(HoldingDesign other) {
+    return new HeldFinger(fitting, pieces, other, bending, thicker, near);
+  }
+
+  /**
+   * The same pieces of a plastic whose modulus is so many times that of the one that was factored,
+   * as after a night of creep.
+   */
+  public HeldFinger withModulus(double factor) {
+    double softer = 1 / Math.sqrt(factor);
+    double[][] scaled =
+        Arrays.stream(pieces.bending())
+            .map(row -> Arrays.stream(row).map(x -> softer * x).toArray())
+            .toArray(double[][]::new);
+    return new HeldFinger(fitting, pieces, holding, scaled, thicker, near);
+  }
+
+  /**
+   * The same pieces on a finger that is thicker than the one they are made on, or slimmer: gaps are
+   * so much smaller.
+   *
+   * @param by radius more at a station (mm)
+   */
+  public HeldFinger onThicker(DoubleUnaryOperator by) {
+    return new HeldFinger(fitting, pieces, holding, bending, by, near);
+  }
+
+  /**
+   * The same, looking for each equilibrium from where the joint rests in a closure: half of the
+   * steps where the next question is like it.
+   *
+   * @throws NotComputable where that has no equilibrium
+   */
+  public HeldFinger near(Fastening fastening, JointMoment moment) throws NotComputable {
+    HeldState held = held(fastening, moment);
+    return new HeldFinger(fitting, pieces, holding, bending, thicker, Optional.of(held));
+  }
+
+  Fitting fitting() {
+    return fitting;
+  }
+
+  PressedPieces pieces() {
+    return pieces;
+  }
+
+  HoldingDesign holding() {
+    return holding;
+  }
+
+  /**
+   * The joint under a closure.
+   *
+   * @param moment of the joint
+   * @throws NotComputable where no equilibrium is found
+   */
+  public JointAnswer hold(Fastening fastening, JointMoment moment) throws NotComputable {
+    HeldState held = held(fastening, moment);
+    return new AnswerReader(held).answer(split(held, fastening, moment));
+  }
+
+  /**
+   * The joint under a closure, its angle not split and without the band of friction: a third of the
+   * work.
+   *
+   * @throws NotComputable where no equilibrium is found
+   */
+  public JointAnswer holdWhole(Fastening fastening, JointMoment moment) throws NotComputable {
+    return new AnswerReader(held(fastening, moment)).whole();
+  }
+
+  /**
+   * The angle at which the joint is held under a closure, beyond that asked for (degrees).
+   *
+   * @throws NotComputable where no equilibrium is found
+   */
+  public double angle(Fastening fastening, JointMoment moment) throws NotComputable {
+    return degrees(held(fastening, moment).resting());
+  }
+
+  /** The angle of a joint, no farther than it is followed. */
+  private static double degrees(Resting resting) {
+    return Math.min(JointAnswer.FARTHEST, Math.toDegrees(resting.angle()));
+  }
+
+  /**
+   * The least pull to lay a closure with that holds the joint within an angle.
+   *
+   * @param degrees beyond the angle asked for
+   * @param least pull to try (N), above 0
+   * @param most pull to try (N)
+   * @return N; empty where the most does not do
+   * @throws NotComputable where no equilibrium is found
+   */
+  public OptionalDouble leastTension(
+      Fastening fastening, JointMoment moment, double degrees, double least, double most)
+      throws NotComputable {
+    double far = angle(fastening.withTension(most), moment) - degrees;
+    if (far > 0) {
+      return OptionalDouble.empty();
+    }
+    double close = angle(fastening.withTension(least), moment) - degrees;
+    if (close <= 0) {
+      return OptionalDouble.of(least);
+    }
+    double low = Math.log(least);
+    double high = Math.log(most);
+    // False position with the kept end's value halved (Illinois), on the logarithm of the pull.
+    for (int k = 0; k < MOST_PULLS && high - low > PULL_TOLERANCE; k++) {
+      double share = Math.max(0.05, Math.min(0.95, close / (close - far)));
+      double middle = low + share * (high - low);
+      double miss = angle(fastening.withTension(Math.exp(middle)), moment) - degrees;
+      if (miss > 0) {
+        low = middle;
+        close = miss;
+        far /= 2;
+      } else {
+        high = middle;
+        far = miss;
+        close /= 2;
+      }
+      if (Math.abs(miss) < ANGLE_TOLERANCE && miss <= 0) {
+        break;
+      }
+    }
+    return OptionalDouble.of(Math.exp(high));
+  }
+
+  HeldState held(Fastening fastening, JointMoment moment) throws NotComputable {
+    return held(tissue, fastening, moment, bending);
+  }
+
+  /** The same with pieces that do not give way. */
+  HeldState heldRigid(Fastening fastening, JointMoment moment) throws NotComputable {
+    return held(tissue, fastening, moment, null);
+  }
+
+  private HeldState held(Tissue soft, Fastening fastening, JointMoment moment, double[][] give)
+      throws NotComputable {
+    return held(soft, fastening, fastening, moment, give);
+  }
+
+  /** Laid with one closure, which then stretches as another. */
+  private HeldState held(
+      Tissue soft, Fastening laying, Fastening holds, JointMoment moment, double[][] give)
+      throws NotComputable {
+    HeldSystem lay =
+        new HeldSystem(
+            couplings(soft, laying).laying(), pieces.rigid(), give, new JointMoment(0, 0));
+    Resting start =
+        near.map(n -> n.laid().turnedTo(0)).orElseGet(() -> Resting.start(lay, 0, pressedIn()));
+    Resting laid = Equilibrium.heldAt(lay, start);
+    double[] references = new double[fitting.strips().size()];
+    for (int k = 0; k < references.length; k++) {
+      int e = pieces.firstStrip() + k;
+      if (lay.couplings().get(e).law() instanceof Hoop hoop) {
+        references[k] = hoop.laid(laid.closing(e));
+      }
+    }
+    HeldSystem hold =
+        new HeldSystem(couplings(soft, holds).held(references), pieces.rigid(), give, moment);
+    Resting resting = Equilibrium.of(hold, near.map(HeldState::resting).orElse(laid));
+    double most = give == null ? UNBALANCED_RIGID : UNBALANCED;
+    if (Math.max(laid.miss(), resting.miss()) > most) {
+      throw new NotComputable("the search for the joint's equilibrium did not end");
+    }
+    return new HeldState(fitting, pieces, holding, laid, hold, resting);
+  }
+
+  private Couplings couplings(Tissue soft, Fastening fastening) {
+    return new Couplings(pieces, fitting, soft, liner(soft.factor()), fastening, thicker);
+  }
+
+  private List<SoftLayer> liner(double factor) {
+    List<SoftLayer> liner = new ArrayList<>();
+    double thickness = fitting.worn().liner();
+    if (thickness > 0) {
+      liner.add(
+          new SoftLayer(
+              factor * Tissue.MPA_PER_KPA * holding.liner().modulus(),
+              holding.liner().stiffening(),
+              thickness));
+    }
+    return liner;
+  }
+
+  /** The trough raised and the shell lowered onto the skin. */
+  private double[] pressedIn() {
+    double axis = fitting.worn().skin().pipAxis();
+    Vector3D up = fitting.worn().skin().tangent(axis).cross(Vector3D.Unit.PLUS_Y).normalize();
+    double[] motion = new double[PressedPieces.MOTIONS * pieces.shells().size()];
+    for (int b = 0; b < pieces.shells().size(); b++) {
+      double gap = fitting.worn().pieces().get(b).gap().at(0, axis);
+      double[] way = up.multiply((b == 0 ? 1 : -1) * (gap + PRESSED_IN)).toArray();
+      System.arraycopy(way, 0, motion, PressedPieces.MOTIONS * b, way.length);
+    }
+    return motion;
+  }
+
+  /** Everything rigid at first; then the skin gives way, then the closure, then the plastic. */
+  private AngleSplit split(HeldState held, Fastening fastening, JointMoment moment)
+      throws NotComputable {
+    Fastening taut = fastening.stiffer(RIGID * RIGID);
+    double play = degrees(held(tissue.stiffer(RIGID), fastening, taut, moment, null).resting());
+    double skin = degrees(held(tissue, fastening, taut, moment, null).resting());
+    double closure = degrees(held(tissue, fastening, moment, null).resting());
+    return new AngleSplit(play, skin - play, closure - skin, degrees(held.resting()) - closure);
+  }
+}

@@ -1,0 +1,132 @@
+package org.midlateral.mechanics.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.mechanics.joint.JointAnswer.PatchPressure;
+import org.midlateral.mechanics.joint.JointAnswer.PressedBy;
+import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
+import org.midlateral.mechanics.joint.JointAnswer.Side;
+import org.midlateral.mechanics.joint.JointAnswer.StripPull;
+
+/** The pressures on the skin, as small pieces of its surface. */
+final class PressureMap {
+  private static final double SQUARE_CENTIMETRE = 100;
+  private static final double RADIUS = Math.sqrt(SQUARE_CENTIMETRE / Math.PI);
+
+  /** Parts that the skin under a strip is cut into, round the finger. */
+  private static final int STRIP_PARTS = 12;
+
+  /** A piece of the skin. */
+  private record Spot(Vector3D place, double area, double pressure, PressurePeak peak) {}
+
+  private final List<Spot> spots = new ArrayList<>();
+
+  PressureMap(Fitting fitting, List<PatchPressure> patches, List<StripPull> strips) {
+    DigitSurface skin = fitting.worn().skin();
+    for (PatchPressure p : patches) {
+      Vector3D place = place(skin, p.station(), p.girth());
+      spots.add(new Spot(place, p.area(), p.pressure(), peak(p, p.pressure())));
+    }
+    for (StripPull strip : strips) {
+      if (strip.area() > 0) {
+        lay(skin, strip);
+      }
+    }
+  }
+
+  private static Vector3D place(DigitSurface skin, double station, double girth) {
+    Slice slice = skin.slice(station);
+    return slice.point(slice.angle(girth));
+  }
+
+  /** The skin under a strip, about the dorsal midline. */
+  private void lay(DigitSurface skin, StripPull strip) {
+    double station = (strip.from() + strip.to()) / 2;
+    Slice slice = skin.slice(station);
+    double round = strip.area() / (strip.to() - strip.from());
+    double half = slice.circumference() / 2;
+    for (int i = 0; i < STRIP_PARTS; i++) {
+      double off = round * ((i + 0.5) / STRIP_PARTS - 0.5);
+      double angle = slice.angle(off > 0 ? half - off : -half - off);
+      PressurePeak peak =
+          new PressurePeak(strip.pressure(), PressedBy.CLOSURE, station, Side.of(angle));
+      spots.add(new Spot(slice.point(angle), strip.area() / STRIP_PARTS, strip.pressure(), peak));
+    }
+  }
+
+  /** The largest on a single piece of the skin. */
+  PressurePeak spot() {
+    Spot most = spots.get(0);
+    for (Spot spot : spots) {
+      most = spot.pressure > most.pressure ? spot : most;
+    }
+    return most.peak;
+  }
+
+  /**
+   * The places that are pressed most, each the mean over a disc of 1 cm² about a piece of the skin,
+   * and none within another's disc.
+   *
+   * @param most so many at most
+   */
+  List<PressurePeak> squareCentimetres(int most) {
+    double[] means = spots.stream().mapToDouble(this::mean).toArray();
+    List<Spot> taken = new ArrayList<>();
+    List<PressurePeak> peaks = new ArrayList<>();
+    while (peaks.size() < most) {
+      int best = -1;
+      for (int i = 0; i < means.length; i++) {
+        boolean better = means[i] > 0 && (best < 0 || means[i] > means[best]);
+        if (better && isApart(spots.get(i), taken)) {
+          best = i;
+        }
+      }
+      if (best < 0) {
+        break;
+      }
+      taken.add(spots.get(best));
+      PressurePeak at = spots.get(best).peak;
+      peaks.add(new PressurePeak(means[best], at.by(), at.station(), at.side()));
+    }
+    if (peaks.isEmpty()) {
+      PressurePeak none = spots.get(0).peak;
+      peaks.add(new PressurePeak(0, none.by(), none.station(), none.side()));
+    }
+    return peaks;
+  }
+
+  private static boolean isApart(Spot spot, List<Spot> taken) {
+    return taken.stream().allMatch(other -> other.place.distance(spot.place) > 2 * RADIUS);
+  }
+
+  /** The force within a disc of 1 cm² about a piece of the skin, over 1 cm². */
+  private double mean(Spot middle) {
+    double force = 0;
+    for (Spot spot : spots) {
+      if (spot.pressure > 0) {
+        force += spot.pressure * spot.area * within(RADIUS, middle, spot);
+      }
+    }
+    return force / SQUARE_CENTIMETRE;
+  }
+
+  /** Which share of a piece lies within a disc: all, none, or in between across its own width. */
+  private static double within(double radius, Spot middle, Spot spot) {
+    double own = Math.sqrt(spot.area / Math.PI);
+    double distance = middle.place.distance(spot.place);
+    return Math.max(0, Math.min(1, (radius + own - distance) / (2 * own)));
+  }
+
+  /** A peak on a patch. */
+  private static PressurePeak peak(PatchPressure patch, double pressure) {
+    return new PressurePeak(pressure, by(patch), patch.station(), patch.side());
+  }
+
+  /** What presses, of a patch. */
+  static PressedBy by(PatchPressure patch) {
+    return patch.dorsalShell() ? PressedBy.DORSAL_SHELL : PressedBy.TROUGH;
+  }
+}

@@ -1,0 +1,212 @@
+package org.midlateral.mechanics.joint;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
+import org.midlateral.mechanics.SectionPlane;
+import org.midlateral.piece.Piece;
+import org.midlateral.solid.OffsetSurface;
+
+/**
+ * How a strip of a band laid round finger and pieces lies taut: along the convex hull of their
+ * section. Only where it bends does it press, on skin or on plastic.
+ *
+ * @param from proximal edge of the strip (mm)
+ * @param to distal edge (mm)
+ * @param length once round (mm)
+ * @param bends where it bends
+ * @param arc angle by which it turns on skin (rad)
+ * @param skinLength length of it on skin (mm)
+ * @param curving by how much faster it grows, per length, as the finger rises from the pieces
+ *     (1/mm)
+ */
+record TautBand(
+    double from,
+    double to,
+    double length,
+    List<BandBend> bends,
+    double arc,
+    double skinLength,
+    double curving) {
+  private static final int SKIN_POINTS = 120;
+  private static final int PIECE_POINTS = 60;
+
+  /** The finger is raised so far to see how the band's straight parts turn (mm). */
+  private static final double RISE = 1.5;
+
+  /** A band that takes less of a rise than this pull times it lies on no skin. */
+  private static final double LEAST_PULL = 0.1;
+
+  /** A band that turns less on skin (rad) lies on none. */
+  private static final double LEAST_ARC = 0.3;
+
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  /**
+   * A place where the band bends.
+   *
+   * @param piece it lies on, or -1 for skin
+   * @param at mm
+   * @param pull of the band on it, for a unit of tension
+   */
+  record BandBend(int piece, Vector3D at, Vector3D pull) {}
+
+  /** A point of the section: y and n (mm), and what it belongs to. */
+  private record SectionPoint(double y, double n, int piece) {}
+
+  TautBand {
+    bends = List.copyOf(bends);
+  }
+
+  /** Station of the strip's middle (mm). */
+  double station() {
+    return (from + to) / 2;
+  }
+
+  /** Whether it lies on enough skin to press on it. */
+  boolean onSkin() {
+    return arc > LEAST_ARC;
+  }
+
+  /** Area of skin under it (mm²). */
+  double area() {
+    return skinLength * (to - from);
+  }
+
+  /**
+   * The band between two stations.
+   *
+   * @param pieces what is worn
+   */
+  static TautBand between(DigitSurface digit, List<Piece> pieces, double from, double to) {
+    double station = (from + to) / 2;
+    SectionPlane plane = SectionPlane.at(digit, station);
+    List<SectionPoint> worn = new ArrayList<>();
+    for (int k = 0; k < pieces.size(); k++) {
+      outside(pieces.get(k), k, station, plane, worn);
+    }
+    List<SectionPoint> skin = skin(digit, station, plane);
+    List<SectionPoint> hull = hull(worn, skin, 0);
+    double rest = length(hull);
+    double[] rises = {length(hull(worn, skin, RISE)), length(hull(worn, skin, 2 * RISE))};
+    List<BandBend> bends = new ArrayList<>();
+    double pull = 0;
+    double arc = 0;
+    double onSkin = 0;
+    for (int i = 0; i < hull.size(); i++) {
+      SectionPoint before = hull.get((i + hull.size() - 1) % hull.size());
+      SectionPoint here = hull.get(i);
+      SectionPoint after = hull.get((i + 1) % hull.size());
+      double[] in = unit(here, before);
+      double[] out = unit(here, after);
+      double y = in[0] + out[0];
+      double n = in[1] + out[1];
+      Vector3D at =
+          plane.origin().add(Vector3D.of(0, here.y, 0)).add(plane.dorsal().multiply(here.n));
+      bends.add(new BandBend(here.piece, at, Vector3D.of(0, y, 0).add(plane.dorsal().multiply(n))));
+      if (here.piece < 0) {
+        pull -= n;
+        arc += Math.acos(Math.max(-1, Math.min(1, -in[0] * out[0] - in[1] * out[1])));
+        onSkin += after.piece < 0 ? Math.hypot(after.y - here.y, after.n - here.n) : 0;
+      }
+    }
+    double bend = (rises[1] - 2 * rises[0] + rest) / (RISE * RISE);
+    double curving = pull > LEAST_PULL ? Math.max(0, bend) / (pull * pull) : 0;
+    return new TautBand(from, to, rest, bends, arc, onSkin, curving);
+  }
+
+  private static double[] unit(SectionPoint from, SectionPoint to) {
+    double y = to.y - from.y;
+    double n = to.n - from.n;
+    double size = Math.hypot(y, n);
+    return new double[] {y / size, n / size};
+  }
+
+  private static double length(List<SectionPoint> hull) {
+    double length = 0;
+    for (int i = 0; i < hull.size(); i++) {
+      SectionPoint a = hull.get(i);
+      SectionPoint b = hull.get((i + 1) % hull.size());
+      length += Math.hypot(b.y - a.y, b.n - a.n);
+    }
+    return length;
+  }
+
+  /** The hull, with the skin raised. */
+  private static List<SectionPoint> hull(
+      List<SectionPoint> worn, List<SectionPoint> skin, double rise) {
+    List<SectionPoint> all = new ArrayList<>(worn);
+    for (SectionPoint p : skin) {
+      all.add(new SectionPoint(p.y, p.n + rise, -1));
+    }
+    Coordinate[] points = new Coordinate[all.size()];
+    for (int i = 0; i < points.length; i++) {
+      points[i] = new Coordinate(all.get(i).y, all.get(i).n, i);
+    }
+    Coordinate[] ring = new ConvexHull(points, FACTORY).getConvexHull().getCoordinates();
+    List<SectionPoint> hull = new ArrayList<>();
+    for (int i = 0; i + 1 < ring.length; i++) {
+      hull.add(all.get((int) ring[i].getZ()));
+    }
+    return hull;
+  }
+
+  private static List<SectionPoint> skin(DigitSurface digit, double station, SectionPlane plane) {
+    Slice slice = digit.slice(station);
+    List<SectionPoint> points = new ArrayList<>();
+    for (int i = 0; i < SKIN_POINTS; i++) {
+      double angle = 2 * Math.PI * (i + 0.5) / SKIN_POINTS - Math.PI;
+      points.add(point(plane, slice.point(angle), -1));
+    }
+    return points;
+  }
+
+  private static SectionPoint point(SectionPlane plane, Vector3D at, int piece) {
+    Vector3D off = plane.origin().vectorTo(at);
+    return new SectionPoint(off.getY(), off.dot(plane.dorsal()), piece);
+  }
+
+  /** The outside of a piece from one finished edge to the other. */
+  private static void outside(
+      Piece piece, int number, double station, SectionPlane plane, List<SectionPoint> points) {
+    Envelope box = piece.outline().polygon().getEnvelopeInternal();
+    LineString across =
+        FACTORY.createLineString(
+            new Coordinate[] {
+              new Coordinate(box.getMinX() - 1, station), new Coordinate(box.getMaxX() + 1, station)
+            });
+    Geometry within = piece.outline().polygon().intersection(across);
+    if (within.isEmpty()) {
+      return;
+    }
+    Envelope reach = within.getEnvelopeInternal();
+    OffsetSurface surface = new OffsetSurface(piece);
+    Slice slice = piece.digit().slice(station);
+    double[] frame = new double[6];
+    double inset = Math.min(piece.wall() / 2, reach.getWidth() / 2);
+    for (int i = 0; i <= PIECE_POINTS; i++) {
+      double share = (double) i / PIECE_POINTS;
+      double girth = reach.getMinX() + inset + share * (reach.getWidth() - 2 * inset);
+      surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
+      points.add(point(plane, at(frame, piece.wall()), number));
+    }
+    // The rim's crest.
+    for (double girth : new double[] {reach.getMinX(), reach.getMaxX()}) {
+      surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
+      points.add(point(plane, at(frame, piece.wall() / 2), number));
+    }
+  }
+
+  private static Vector3D at(double[] frame, double height) {
+    return Vector3D.of(
+        frame[0] + height * frame[3], frame[1] + height * frame[4], frame[2] + height * frame[5]);
+  }
+}
