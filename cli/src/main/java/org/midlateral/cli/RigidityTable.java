@@ -24,7 +24,7 @@ final class RigidityTable {
    * @param advice or null
    * @param bands or null
    */
-  static String text(Rigidity rigidity, Adviser.Advice advice, Bands bands) {
+  static String text(Rigidity rigidity, Adviser.HoldingAdvice advice, Bands bands) {
     RigidityTable table = new RigidityTable();
     rigidity.joint().map(JointWords::new).ifPresent(table::joint);
     if (advice != null) {
@@ -55,7 +55,7 @@ final class RigidityTable {
     line("");
   }
 
-  private void advice(Adviser.Advice advice) {
+  private void advice(Adviser.HoldingAdvice advice) {
     line(
         "Designs that hold the joint within %.0f degrees, the least pressed first",
         advice.within());
