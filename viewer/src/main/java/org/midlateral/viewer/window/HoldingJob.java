@@ -13,7 +13,9 @@ import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.rigidity.AdviceText;
 import org.midlateral.recipe.rigidity.Adviser;
 
-/** Tells how a design holds the joint and which designs near to it would, as the command line does. */
+/**
+ * Tells how a design holds the joint and which designs near to it would, as the command line does.
+ */
 final class HoldingJob extends SwingWorker<String, Void> {
   private final JFrame window;
   private final Orthosis made;
