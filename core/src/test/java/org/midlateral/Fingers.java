@@ -18,7 +18,7 @@ import org.midlateral.measurement.file.Template;
 public final class Fingers {
   private Fingers() {}
 
-  /** An invented right ring finger with a bulbous PIP joint. */
+  /** An invented right ring finger whose PIP joint stands out by 4 mm. */
   public static Measurements ring() {
     return ring(0);
   }
@@ -78,9 +78,18 @@ public final class Fingers {
 
   /** The design that a file without design keys gets. */
   public static Design design() {
+    return design(false);
+  }
+
+  /** The same for a sore joint, which has its pair of reliefs. */
+  public static Design sore() {
+    return design(true);
+  }
+
+  private static Design design(boolean sore) {
     return new Design(
         trough(0.5, Design.DistalEnd.OPEN),
-        new Design.ReliefDesign(Design.Make.AUTO, 1, 8, 6, 3, List.of()),
+        new Design.ReliefDesign(Design.Make.AUTO, sore, 1, 8, 6, 3, List.of()),
         new Design.DorsalShellDesign(
             true,
             OptionalDouble.empty(),

@@ -20,6 +20,11 @@ public final class RandomFile {
   private static final List<String> SECTIONS =
       List.of("trough", "relief", "dorsal-shell", "closure", "material");
 
+  /**
+   * Drawn after all others, so that a given row of numbers keeps the design it had without them.
+   */
+  private static final List<String> LAST = List.of("relief.sore");
+
   /** Share of the keys that are left at their default. */
   private static final double AT_DEFAULT = 0.5;
 
@@ -92,7 +97,8 @@ public final class RandomFile {
   private void design() {
     for (InputKey key : KeyTable.standard().keys()) {
       String section = key.path().split("\\.", -1)[0];
-      if (SECTIONS.contains(section) && !key.isOfItem() && key.kind() != ValueKind.LIST) {
+      boolean one = !key.isOfItem() && key.kind() != ValueKind.LIST;
+      if (SECTIONS.contains(section) && one && !LAST.contains(key.path())) {
         design(key);
       }
     }
@@ -115,6 +121,7 @@ public final class RandomFile {
               between(8, 4, 12)));
     }
     entries.add("relief.bubbles=[" + String.join(", ", bubbles) + "]");
+    LAST.forEach(path -> design(KeyTable.standard().find(path).orElseThrow()));
   }
 
   private void design(InputKey key) {

@@ -12,10 +12,11 @@ import org.midlateral.shell.DorsalShell;
 import org.midlateral.trough.Trough;
 
 /**
- * The pieces of the bulbous ring finger by the plain design, with its pair of reliefs, unmeshed.
+ * The pieces of the ring finger by the plain design for a sore joint, with its pair of reliefs,
+ * unmeshed.
  */
 public final class RingPieces {
-  private static final Design DESIGN = Fingers.design();
+  private static final Design DESIGN = Fingers.sore();
 
   private RingPieces() {}
 

@@ -30,7 +30,8 @@ import picocli.CommandLine.Parameters;
     name = "batch",
     description = {
       "Makes the parts and reports of many orders, on all cores.",
-      "Cut short and run again, it goes on where it stopped and makes again only what changed."
+      "Cut short and run again, it goes on where it stopped and makes again only what changed.",
+      "An order whose dorsal shell cannot be made is made without it, and told as partly made."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class)

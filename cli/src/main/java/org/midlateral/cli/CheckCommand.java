@@ -32,7 +32,7 @@ final class CheckCommand implements Callable<Integer> {
     if (!read.ok()) {
       return messages.wrong(read, streams);
     }
-    Product product = ProductRecipe.make(read.order(), read.cautions());
+    Product product = ProductRecipe.checked(ProductRecipe.make(read.order(), read.cautions()));
     if (messages.json()) {
       streams.out().print(FindingsJson.text(product.ok(), product.findings()));
     } else {

@@ -7,7 +7,7 @@ enum ExitStatus {
   DEFECT(1),
   /** The command line or the input is wrong. */
   WRONG_INPUT(2),
-  /** The input is right, and the design fails a check; no part is written. */
+  /** The input is right, and the design, or its dorsal shell alone, fails a check. */
   DESIGN_REFUSED(3),
   /** The machine failed us: disk full, no display, no memory. */
   MACHINE(4);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Remedy;
 import org.midlateral.measurement.file.Orders;
 
 /** What came of reading a file, as JSON: {@code {"ok": true, "findings": [...]}}. */
@@ -74,6 +75,17 @@ final class FindingsJson {
     json.writeStringField("text", finding.text());
     writeFinite("value", finding.value(), json);
     writeFinite("limit", finding.limit(), json);
+    if (!finding.remedies().isEmpty()) {
+      json.writeArrayFieldStart("remedies");
+      for (Remedy remedy : finding.remedies()) {
+        json.writeStartObject();
+        json.writeStringField("key", remedy.key());
+        json.writeStringField("value", remedy.value());
+        json.writeBooleanField("alone", remedy.alone());
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
     json.writeEndObject();
   }
 

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit status: 0 done; 2 command line or input wrong; 3 design refused; "
+      "Exit status: 0 done; 2 command line or input wrong; 3 design, or its dorsal shell, refused; "
           + "4 the machine failed; 1 a defect of this program."
     })
 public final class Main implements Runnable {

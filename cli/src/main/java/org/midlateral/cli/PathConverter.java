@@ -9,6 +9,12 @@ import picocli.CommandLine.TypeConversionException;
 final class PathConverter implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
+    if (text.isBlank()) {
+      throw new TypeConversionException(
+          "'"
+              + text
+              + "' names no file or folder; allowed: a path, as . for the folder you are in");
+    }
     try {
       return Path.of(text);
     } catch (InvalidPathException e) {

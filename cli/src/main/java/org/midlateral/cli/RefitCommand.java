@@ -11,6 +11,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.refit.Refit;
 import org.midlateral.recipe.refit.RefitReport;
 import picocli.CommandLine.Command;
@@ -64,16 +65,20 @@ final class RefitCommand implements Callable<Integer> {
               Double.NaN));
     }
     try {
-      List<Refit> refits = Refit.of(Orthosis.make(made.order()), later.order().measurements());
+      Orthosis orthosis = Orthosis.make(made.order());
+      orthosis.missing().ifPresent(missing -> findings.add(0, missing));
+      List<Refit> refits = Refit.of(orthosis, later.order().measurements());
       if (messages.json()) {
         streams.out().print(RefitReport.of(made.order(), later.order(), refits, findings).json());
       } else {
         messages.tell(findings, streams);
         streams.out().print(table(refits));
       }
-      return ExitStatus.DONE.code();
+      return orthosis.missing().isEmpty()
+          ? ExitStatus.DONE.code()
+          : ExitStatus.DESIGN_REFUSED.code();
     } catch (DesignRefused refused) {
-      findings.add(refused.finding());
+      findings.add(ProductRecipe.advised(made.order(), refused));
       return messages.refused(findings, streams);
     }
   }

@@ -15,6 +15,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.rigidity.Adviser;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -110,7 +111,7 @@ final class RigidityCommand implements Callable<Integer> {
       return WriteFailure.tell(problem, streams);
     } catch (DesignRefused e) {
       List<Finding> findings = new ArrayList<>(result.cautions());
-      findings.add(e.finding());
+      findings.add(ProductRecipe.advised(result.order(), e));
       return messages.refused(findings, streams);
     }
   }
@@ -138,12 +139,14 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
-    Rigidity rigidity = RigidityRecipe.of(Orthosis.make(order), compared);
+    Orthosis made = Orthosis.make(order);
+    Rigidity rigidity = RigidityRecipe.of(made, compared);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
       WholeFile.write(plot, out -> out.write(picture), force);
     }
-    List<Finding> findings = new ArrayList<>(cautions);
+    List<Finding> findings = new ArrayList<>(made.missing().stream().toList());
+    findings.addAll(cautions);
     findings.addAll(rigidity.findings());
     Adviser.Advice advice = within == null ? null : advice(rigidity, findings);
     Bands bands = samples == 0 ? null : bands(order, findings);
@@ -153,7 +156,7 @@ final class RigidityCommand implements Callable<Integer> {
       messages.tell(findings, streams);
       streams.out().print(RigidityTable.text(rigidity, advice, bands));
     }
-    return ExitStatus.DONE.code();
+    return made.missing().isEmpty() ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
   }
 
   /** The advice; null, and a note of why, where there is none. */

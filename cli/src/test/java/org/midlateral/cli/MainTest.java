@@ -39,7 +39,12 @@ class MainTest {
 
     assertThat(template.status()).isZero();
     assertThat(template.err()).isEmpty();
-    assertThat(check).isEqualTo(new Run(0, "", file + ": in order\n"));
+    assertThat(check.status()).isZero();
+    assertThat(check.out()).isEmpty();
+    // Of the load there is something to say, of the measurements nothing.
+    assertThat(check.err())
+        .contains("caution: Mean pressure", file + ": in order")
+        .doesNotContain("unusual", "looks ", "refus");
   }
 
   @ParameterizedTest
@@ -60,6 +65,23 @@ class MainTest {
     Run run = Run.of("check", "a\0b.yaml");
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.err()).contains("FILE", "is no path here", "UTF-8").doesNotContain("java.nio");
+  }
+
+  @Test
+  void anEmptyPathIsToldInWords() {
+    for (String command : List.of("make", "batch")) {
+      Run run = Run.of(command, file.toString(), "--out", "");
+      assertThat(run.status()).isEqualTo(2);
+      assertThat(run.err()).contains("--out", "names no file or folder");
+    }
+    assertThat(Run.of("check", "").err()).contains("FILE", "names no file or folder");
+  }
+
+  @Test
+  void aKeySetTwiceIsRefused() {
+    Run run =
+        Run.of("check", file.toString(), "--set", "trough.wall=2", "--set", "trough.wall=2.4");
+    assertThat(run).isEqualTo(new Run(2, "", "--set: trough.wall: is set twice; allowed: once\n"));
   }
 
   @Test
@@ -84,7 +106,7 @@ class MainTest {
 
     assertThat(Run.of(loud).err())
         .startsWith("caution: trough.wrap: 0.4 is unusual")
-        .contains("in order, cautions: 1");
+        .contains("in order, cautions: ");
     assertThat(Run.of(quiet)).isEqualTo(new Run(0, "", ""));
   }
 

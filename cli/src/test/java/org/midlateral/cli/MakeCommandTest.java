@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -57,6 +58,31 @@ class MakeCommandTest {
     // 84 bytes and 50 a triangle.
     assertThat(Files.size(out().resolve("trough.stl")))
         .isEqualTo(84 + 50L * report.at("/parts/trough/triangles").intValue());
+  }
+
+  /** Arrows, ticks and scripts that the typeface lacks, and the longest note there may be. */
+  @Test
+  void aNoteOfAnySignsIsMade() throws Exception {
+    String signs = "\u2192 \u2713 \ud83d\ude00 שלום مرحبا 中文 ไทย \ud835\udd38\u0301 ";
+    String note = signs + "中".repeat(120 - signs.length());
+
+    Run run = make("--set", "note=" + note);
+
+    assertThat(run.err()).doesNotContain("defect");
+    assertThat(run.status()).isZero();
+    assertThat(JSON.readTree(out().resolve("report.json").toFile()).get("note").textValue())
+        .isEqualTo(note);
+  }
+
+  /** Line for line, but for the last, which tells what was done. */
+  @Test
+  void checkSaysWhatMakeSays() {
+    List<String> made = make("--set", "closure.kind=strap").err().lines().toList();
+    List<String> checked =
+        Run.of("check", SAMPLE, "--set", "closure.kind=strap").err().lines().toList();
+
+    assertThat(made).hasSizeGreaterThan(1);
+    assertThat(checked.subList(0, checked.size() - 1)).isEqualTo(made.subList(0, made.size() - 1));
   }
 
   @Test

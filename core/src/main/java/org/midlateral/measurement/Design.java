@@ -232,7 +232,8 @@ public record Design(
   /**
    * The pair of relief bubbles over the collateral ligaments, and any further ones.
    *
-   * @param make whether the pair is made; AUTO makes it when the PIP joint is bulbous
+   * @param make whether the pair is made; AUTO makes it when the PIP joint is bulbous or sore
+   * @param sore whether the sides of the PIP joint are sore
    * @param height rise of the gap at a bubble's centre (mm)
    * @param length half-length of the footprint along the finger (mm)
    * @param width half-width of the footprint along the girth (mm)
@@ -241,6 +242,7 @@ public record Design(
    */
   public record ReliefDesign(
       Make make,
+      boolean sore,
       double height,
       double length,
       double width,

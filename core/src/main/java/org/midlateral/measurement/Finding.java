@@ -1,5 +1,7 @@
 package org.midlateral.measurement;
 
+import java.util.List;
+
 /**
  * Something the user should know about an input or a design.
  *
@@ -9,28 +11,44 @@ package org.midlateral.measurement;
  * @param text one sentence for a person: what is the matter and what to change
  * @param value the figure found, or NaN
  * @param limit the figure it is held against, or NaN
+ * @param remedies of a refusal: changes that were tried and pass, nearest first
  */
 public record Finding(
-    Severity severity, String code, String key, String text, double value, double limit) {
+    Severity severity,
+    String code,
+    String key,
+    String text,
+    double value,
+    double limit,
+    List<Remedy> remedies) {
+
+  public Finding {
+    remedies = List.copyOf(remedies);
+  }
 
   /** How much it matters. */
   public enum Severity {
     NOTE,
     CAUTION,
-    /** The design cannot be made; no part is written. */
+    /** The design, or a part of it, cannot be made. */
     REFUSAL
   }
 
   public static Finding note(String code, String key, String text, double value, double limit) {
-    return new Finding(Severity.NOTE, code, key, text, value, limit);
+    return new Finding(Severity.NOTE, code, key, text, value, limit, List.of());
   }
 
   public static Finding caution(String code, String key, String text, double value, double limit) {
-    return new Finding(Severity.CAUTION, code, key, text, value, limit);
+    return new Finding(Severity.CAUTION, code, key, text, value, limit, List.of());
   }
 
   /** Made by {@link Refusals} alone. */
   static Finding refusal(String code, String key, String text, double value, double limit) {
-    return new Finding(Severity.REFUSAL, code, key, text, value, limit);
+    return new Finding(Severity.REFUSAL, code, key, text, value, limit, List.of());
+  }
+
+  /** The same with another sentence, and with remedies. */
+  Finding with(String sentence, List<Remedy> tried) {
+    return new Finding(severity, code, key, sentence, value, limit, tried);
   }
 }

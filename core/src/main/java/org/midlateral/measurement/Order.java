@@ -20,4 +20,9 @@ public record Order(Measurements measurements, Design design, Optional<String> n
   public Order withDesign(Design other) {
     return new Order(measurements, other, note);
   }
+
+  /** The same order of a trough alone. */
+  public Order withoutDorsalShell() {
+    return withDesign(design.withDorsalShell(design.dorsalShell().withMake(false)));
+  }
 }

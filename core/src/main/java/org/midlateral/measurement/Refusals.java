@@ -1,13 +1,17 @@
 package org.midlateral.measurement;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.measurement.Design.ClosureKind;
 
 /**
  * Every refusal there is: its code, the key it is about, and its sentence, which says what is the
- * matter and then what to change. Nobody else makes one, so that wording and codes are kept here
- * and nowhere else. Lengths are in mm, shares from 0 to 1.
+ * matter. What to change is added by whoever has tried it. Nobody else makes one, so that wording
+ * and codes are kept here and nowhere else. Lengths are in mm, shares from 0 to 1.
  *
  * <p>A piece is named as in files: {@code trough} or {@code dorsal-shell}.
  */
@@ -15,11 +19,6 @@ public final class Refusals {
   /** Codes of those that a finer mesh may mend. */
   public static final Set<String> OF_THE_MESH =
       Set.of("clearance", "chord-error", "sliver", "relief");
-
-  /** Slivers come of a wall whose outside is squeezed together in a hollow, or of few triangles. */
-  private static final String UNSQUEEZE =
-      "; make the wall thinner, lower relief.height or trough.flare, round trough.corner more, or"
-          + " choose a smaller print.edge-length.";
 
   private Refusals() {}
 
@@ -32,9 +31,8 @@ public final class Refusals {
         least,
         text(
             "The tongue is %.1f mm long and %.1f mm wide: its edge would turn within %.1f mm"
-                + " beside the web, and at least %.1f mm is blunt",
-            length, width, radius, least),
-        "; make trough.proximal-margin smaller or check length.palmar-crease-to-web.");
+                + " beside the web, and at least %.1f mm is blunt.",
+            length, width, radius, least));
   }
 
   /** The distal end has no room for its corners. */
@@ -46,9 +44,8 @@ public final class Refusals {
         Double.NaN,
         text(
             "At %.1f mm before the end of the pulp the trough is too narrow for corners of %.1f mm"
-                + " radius",
-            margin, leastRadius),
-        "; make trough.distal-margin larger or cover the tip with trough.distal: covered.");
+                + " radius.",
+            margin, leastRadius));
   }
 
   /**
@@ -64,23 +61,8 @@ public final class Refusals {
         least,
         text(
             "Bent this far, the outside of the trough keeps %.0f %% of its length at station %.0f"
-                + " mm and would fold; at least %.0f %% is needed",
-            100 * left, station, 100 * least),
-        ": a smaller angle.pip-extension-deficit, or a thinner trough.wall or trough.liner.");
-  }
-
-  /** The reference has no room on a piece. */
-  public static Finding labelRoom(String piece, int letters, double length, double width) {
-    return refusal(
-        "label-room",
-        "print.label",
-        letters,
-        Double.NaN,
-        text(
-            "The reference, %d letters long, does not fit on the %s, which has room for %.0f by"
-                + " %.0f mm",
-            letters, piece, length, width),
-        "; use a shorter reference or print.label: no.");
+                + " mm and would fold; at least %.0f %% is needed.",
+            100 * left, station, 100 * least));
   }
 
   /**
@@ -94,8 +76,7 @@ public final class Refusals {
         key,
         station,
         end,
-        text("%s is %.1f mm, and the finger ends at %.1f mm", key, station, end),
-        "; choose less.");
+        text("%s is %.1f mm, and the finger ends at %.1f mm.", key, station, end));
   }
 
   /**
@@ -111,9 +92,8 @@ public final class Refusals {
         length,
         half,
         text(
-            "%s is %.1f mm, and there the skin is %.1f mm from the volar to the dorsal midline",
-            key, length, half),
-        "; choose at most that.");
+            "%s is %.1f mm, and there the skin is %.1f mm from the volar to the dorsal midline.",
+            key, length, half));
   }
 
   /** The dorsal shell's flanks would meet on the volar side. */
@@ -126,8 +106,7 @@ public final class Refusals {
         text(
             "An overlap of %.1f mm would bring the dorsal shell's flanks together on the volar"
                 + " side; there is room for %.1f mm.",
-            overlap, room),
-        " Change dorsal-shell.overlap or trough.wrap.");
+            overlap, room));
   }
 
   /** The dorsal shell is longer than its room, or too short to close a tube. */
@@ -141,8 +120,7 @@ public final class Refusals {
             "The dorsal shell would be %.1f mm long; centred on the PIP axis it has room for"
                 + " %.1f mm between the web clearance and the trough's distal corners, and"
                 + " needs at least %.0f mm.",
-            length, room, least),
-        " Change dorsal-shell.length, or leave the shell out with dorsal-shell.make: no.");
+            length, room, least));
   }
 
   /** The dorsal shell is farther off over the dorsum than over the trough's rims. */
@@ -154,9 +132,8 @@ public final class Refusals {
         overRims,
         text(
             "A dorsal-shell.clearance of %.2f mm is more than the shell has over the trough's"
-                + " rims, %.2f mm",
-            clearance, overRims),
-        "; choose at most that.");
+                + " rims, %.2f mm.",
+            clearance, overRims));
   }
 
   /** The steps over the trough's rims leave too little of the dorsum. */
@@ -167,10 +144,9 @@ public final class Refusals {
         dorsum,
         least,
         text(
-            "The shell's step over the trough's rim takes %.1f mm of girth on each side and"
-                + " leaves %.1f mm over the dorsum, and at least %.0f mm is needed",
-            step, dorsum, least),
-        "; make trough.liner or trough.wall thinner, or dorsal-shell.clearance larger.");
+            "The shell's steps over the trough's rims and the dorsum between them need %.2f mm of"
+                + " girth, and there are %.2f mm.",
+            2 * step + least, 2 * step + dorsum));
   }
 
   /** A piece's edge has no place for its rim. */
@@ -182,10 +158,8 @@ public final class Refusals {
         Double.NaN,
         text(
             "The edge of the %s folds at station %.1f mm: the gap changes too steeply there for"
-                + " this wall",
-            piece, station),
-        "; lower relief.height or trough.flare, widen their footprints, or make the wall"
-            + " thinner.");
+                + " this wall.",
+            piece, station));
   }
 
   /**
@@ -201,10 +175,9 @@ public final class Refusals {
         length,
         least,
         text(
-            "Past the closure over the PIP joint only %.1f mm of the trough's %s end are left"
-                + " to press on, and at least %.0f mm are needed",
-            Math.max(0, length), end, least),
-        text(": a smaller trough.%s-margin.", end));
+            "Past the closure over the PIP joint trough.%s-margin leaves only %.1f mm of the"
+                + " trough's %s end to press on, and at least %.0f mm are needed.",
+            end, Math.max(0, length), end, least));
   }
 
   /** G1: the skin's model is not as long round as the tape. */
@@ -216,8 +189,7 @@ public final class Refusals {
         tape,
         text(
             "The finger's model measures %.2f mm round at %s where the tape read %.2f mm.",
-            perimeter, level.key(), tape),
-        "");
+            perimeter, level.key(), tape));
   }
 
   /** G6 and G7: a piece's surface is not closed, or meets itself. */
@@ -228,14 +200,9 @@ public final class Refusals {
         meetings,
         0,
         text(
-            "The surface of the %s meets itself (%d places): its wall is too thick, or a"
-                + " relief, the flare or the step over the trough's edge too steep, for the bends"
-                + " of this finger",
-            piece, meetings),
-        text(
-            "; make %s.wall thinner, lower relief.height or trough.flare, or widen relief.length,"
-                + " relief.width or trough.flare-width.",
-            piece));
+            "The surface of the %s meets itself (%d places): its wall is too thick, or its gap"
+                + " rises too steeply, for the bends of this finger.",
+            piece, meetings));
   }
 
   /** G3: a wall thins. */
@@ -246,10 +213,8 @@ public final class Refusals {
         wall,
         least,
         text(
-            "The wall of the %s thins to %.3f mm where at least %.3f mm is wanted",
-            piece, wall, least),
-        "; lower relief.height or trough.flare, or widen relief.length, relief.width or"
-            + " trough.flare-width.");
+            "The wall of the %s thins to %.3f mm where at least %.3f mm is wanted.",
+            piece, wall, least));
   }
 
   /** G4: a piece's inside comes too near to the skin. */
@@ -261,9 +226,8 @@ public final class Refusals {
         most,
         text(
             "The inside of the %s comes %.3f mm nearer to the skin than asked for, and at most"
-                + " %.2f mm is allowed",
-            piece, nearer, most),
-        "; choose a smaller print.edge-length.");
+                + " %.2f mm is allowed.",
+            piece, nearer, most));
   }
 
   /** G4: a relief misses its height. */
@@ -275,65 +239,59 @@ public final class Refusals {
         most,
         text(
             "The gap at a relief's centre in the %s misses its height by %.3f mm, and at most"
-                + " %.2f mm is allowed",
-            piece, miss, most),
-        "; widen the relief or choose a smaller print.edge-length.");
+                + " %.2f mm is allowed.",
+            piece, miss, most));
   }
 
   /** G2: a finished edge misses the trim line. */
   public static Finding trim(String piece, double miss, double most) {
     return refusal(
         "trim",
-        "print.edge-length",
+        piece + ".wall",
         miss,
         most,
         text(
             "The finished edge of the %s misses the trim line by %.3f mm, and at most %.2f mm is"
-                + " allowed",
-            piece, miss, most),
-        "; choose a smaller print.edge-length.");
+                + " allowed.",
+            piece, miss, most));
   }
 
   /** G9: flat triangles stand off the true surface. */
   public static Finding chordError(String piece, double error, double most) {
     return refusal(
         "chord-error",
-        "print.edge-length",
+        piece + ".wall",
         error,
         most,
         text(
             "Flat triangles of the %s stand %.4f mm off its true surface, and at most %.2f mm is"
-                + " allowed",
-            piece, error, most),
-        "; widen relief.length, relief.width or trough.flare-width, or choose a smaller"
-            + " print.edge-length.");
+                + " allowed.",
+            piece, error, most));
   }
 
   /** G8: too many triangles are sharp; the finding's figures are in per cent. */
   public static Finding sharpTriangles(String piece, double share, double most) {
     return refusal(
         "sliver",
-        "print.edge-length",
+        piece + ".wall",
         100 * share,
         100 * most,
         text(
             "Of the mesh of the %s, %.1f %% of the triangles have an angle under 20 degrees, and"
-                + " at most %.0f %% may",
-            piece, 100 * share, 100 * most),
-        UNSQUEEZE);
+                + " at most %.0f %% may.",
+            piece, 100 * share, 100 * most));
   }
 
   /** G8: a triangle is a sliver (degrees). */
   public static Finding sliver(String piece, double angle, double least) {
     return refusal(
         "sliver",
-        "print.edge-length",
+        piece + ".wall",
         angle,
         least,
         text(
-            "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted",
-            piece, angle, least),
-        UNSQUEEZE);
+            "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted.",
+            piece, angle, least));
   }
 
   /** G5: the two pieces meet or come too near to each other. */
@@ -345,10 +303,8 @@ public final class Refusals {
         least,
         text(
             "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
-                + " least %.2f mm is wanted by dorsal-shell.fit-gap",
-            gap, at.getX(), at.getY(), at.getZ(), least),
-        "; lower relief.height or trough.flare, or widen relief.length, relief.width or"
-            + " trough.flare-width, so that the shell can follow the trough.");
+                + " least %.2f mm is wanted by dorsal-shell.fit-gap.",
+            gap, at.getX(), at.getY(), at.getZ(), least));
   }
 
   /**
@@ -363,19 +319,54 @@ public final class Refusals {
         null,
         Double.NaN,
         Double.NaN,
-        text("This design met a defect of the program (%s)", what),
-        text("; %s.", request));
+        text("This design met a defect of the program (%s); %s.", what, request));
   }
 
   /**
-   * A refusal.
+   * A trough made without the dorsal shell that was asked for.
    *
-   * @param matter what is the matter
-   * @param advice what to change, from the stop between the two on
+   * @param why the shell is refused
+   * @param closure that was chosen
    */
-  private static Finding refusal(
-      String code, String key, double value, double limit, String matter, String advice) {
-    return Finding.refusal(code, key, matter + advice, value, limit);
+  public static Finding shellMissing(Finding why, ClosureKind closure) {
+    String instead =
+        switch (closure) {
+          case WRAP -> "the elastic wrap closes it";
+          case SLEEVE -> "the sleeve closes it";
+          case STRAP -> "the straps close it, or an elastic wrap where the joint is sore";
+          case TAPE -> "an elastic wrap or a sleeve closes it, not tape";
+        };
+    return refusal(
+        why.code(),
+        why.key(),
+        why.value(),
+        why.limit(),
+        text(
+            "The dorsal shell is missing; the trough is made without it, and %s. %s",
+            instead, why.text()));
+  }
+
+  /**
+   * A refusal with what was tried on its order.
+   *
+   * @param remedies that pass, nearest first
+   * @param tried keys that were changed one by one
+   */
+  public static Finding advised(Finding refusal, List<Remedy> remedies, Collection<String> tried) {
+    if (tried.isEmpty() && remedies.isEmpty()) {
+      return refusal;
+    }
+    String told =
+        remedies.isEmpty()
+            ? "No other value that was tried of these keys passes: "
+                + String.join(", ", tried)
+                + "."
+            : remedies.stream().map(Remedy::told).collect(Collectors.joining("; ", "", "."));
+    return refusal.with(refusal.text() + " " + told, remedies);
+  }
+
+  private static Finding refusal(String code, String key, double value, double limit, String text) {
+    return Finding.refusal(code, key, text, value, limit);
   }
 
   private static String text(String format, Object... values) {

@@ -31,6 +31,11 @@ public final class SharedTable {
       return Optional.ofNullable(fields.get(field)).map(Object::toString);
     }
 
+    /** A mapping under a field; an empty one where there is none. */
+    public TableRow row(String field) {
+      return new TableRow(fields.get(field) instanceof Map<?, ?> under ? under : Map.of());
+    }
+
     public List<String> list(String field) {
       List<String> list = new ArrayList<>();
       if (fields.get(field) instanceof List<?> values) {

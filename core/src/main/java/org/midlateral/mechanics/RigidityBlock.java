@@ -144,6 +144,9 @@ public record RigidityBlock(
    * @param deflectionAtPip mm
    * @param extensionLost degrees
    * @param rimOpening change of the distance between the rims at the PIP axis (mm)
+   * @param note what is to be said beside the figures; null where there is nothing
    */
-  public record WrapByShell(double deflectionAtPip, double extensionLost, double rimOpening) {}
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record WrapByShell(
+      double deflectionAtPip, double extensionLost, double rimOpening, String note) {}
 }

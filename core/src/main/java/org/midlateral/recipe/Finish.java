@@ -1,5 +1,6 @@
 package org.midlateral.recipe;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
@@ -9,7 +10,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design;
-import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
 import org.midlateral.piece.Piece;
@@ -44,32 +45,60 @@ record Finish(Order order, Relief relief) {
   private static final double LABEL_WIDTH = 0.6;
 
   /** The trough with its label and vents. */
-  Piece trough(Piece bare) throws DesignRefused {
-    Piece piece = bare;
-    Outline outline = bare.outline();
-    if (order.design().print().label()) {
-      piece =
-          labelled(piece, outline.flankStart() + LABEL_MARGIN, outline.flankEnd() - LABEL_MARGIN);
-    }
-    Design.VentDesign vents = order.design().trough().vents();
-    return vented(piece, vents, 0);
+  Piece trough(Piece bare) {
+    return vented(labelled(bare), order.design().trough().vents(), 0);
   }
 
   /** The dorsal shell with its label and vents. */
-  Piece dorsalShell(Piece bare) throws DesignRefused {
-    Piece piece = bare;
-    if (order.design().print().label()) {
-      piece = labelled(piece, DorsalShell.free(bare), bare.outline().distal() - LABEL_MARGIN);
-    }
-    return vented(piece, order.design().dorsalShell().vents(), OFF_STEP);
+  Piece dorsalShell(Piece bare) {
+    return vented(labelled(bare), order.design().dorsalShell().vents(), OFF_STEP);
   }
 
-  private Piece labelled(Piece piece, double from, double to) throws DesignRefused {
+  /** The label that a piece bears, before its turn for a left hand; empty where it has no room. */
+  private Optional<ReferenceLabel> label(Piece piece) {
+    Outline outline = piece.outline();
+    double from = piece.dorsal() ? DorsalShell.free(piece) : outline.flankStart() + LABEL_MARGIN;
+    double to = (piece.dorsal() ? outline.distal() : outline.flankEnd()) - LABEL_MARGIN;
     double width =
         LABEL_WIDTH
-            * piece.outline().wrap()
+            * outline.wrap()
             * Math.min(piece.digit().circumference(from), piece.digit().circumference(to));
-    Geometry label = ReferenceLabel.on(piece, order.measurements().reference(), from, to, width);
+    return ReferenceLabel.on(piece, order.measurements().reference(), from, to, width);
+  }
+
+  /** A caution where a piece bears less than the whole reference. */
+  Optional<Finding> shortened(Piece bare) {
+    String reference = order.measurements().reference();
+    if (!order.design().print().label()) {
+      return Optional.empty();
+    }
+    String borne = label(bare).map(ReferenceLabel::text).orElse("");
+    if (borne.equals(reference)) {
+      return Optional.empty();
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "The reference, %d letters long, does not fit on the %s, which has room for %s; a shorter"
+                + " reference is raised whole.",
+            reference.length(),
+            bare.name(),
+            borne.isEmpty()
+                ? "fewer than " + ReferenceLabel.FEWEST + ": it has no label"
+                : borne.length() + ": it bears the last of them, " + borne);
+    return Optional.of(
+        Finding.caution("label-room", "print.label", text, reference.length(), borne.length()));
+  }
+
+  private Piece labelled(Piece piece) {
+    if (!order.design().print().label()) {
+      return piece;
+    }
+    return label(piece).map(label -> labelled(piece, label.shape())).orElse(piece);
+  }
+
+  private Piece labelled(Piece piece, Geometry upright) {
+    Geometry label = upright;
     if (order.measurements().hand() == Hand.LEFT) {
       // A left hand's pieces are mirrored when all is done; letters must come out readable.
       label = AffineTransformation.reflectionInstance(0, 0, 0, 1).transform(label);

@@ -23,7 +23,7 @@ import org.midlateral.solid.Solid;
  *
  * @param smallest the smallest gap between the two solids when worn, and where (mm), G5
  * @param meeting whether the two surfaces meet, by exact predicates
- * @param fitGap gap over the overlap (mm)
+ * @param fitGap gap over the overlap (mm); mean and largest are NaN where none of it is flat
  * @param goingOn what pushing the shell on asks of it
  * @param allowable bending strain of the material, as a share
  * @param largestOverlap the largest overlap that would pass (mm), where the chosen one does not
@@ -62,10 +62,15 @@ public record FitTogether(
         largest);
   }
 
-  /** Gap from the shell's inside, where it lies over the trough, to the trough. */
+  /**
+   * Gap from the shell's inside to the trough, over the strip where both are flat: farther past the
+   * trough's edge than the round of its rim. Where the overlap leaves no such strip, as one that is
+   * no longer than a wall, there is a least gap and nothing else to tell.
+   */
   private static Spread fitGap(
       Orthosis made, Solid shell, BoundingVolumeHierarchy trough, double smallest) {
     double wrap = made.trough().piece().outline().wrap();
+    double round = made.trough().piece().wall() / 2;
     double sum = 0;
     double most = 0;
     int count = 0;
@@ -74,7 +79,7 @@ public record FitTogether(
       double past =
           wrap / 2 * made.digit().circumference(station)
               - Math.abs(made.digit().slice(station).girth(shell.skinAngle(i)));
-      if (past > shell.piece().wall()) {
+      if (past > round) {
         double gap = trough.distance(shell.mesh().x(i), shell.mesh().y(i), shell.mesh().z(i), 10);
         sum += gap;
         most = Math.max(most, gap);
@@ -82,7 +87,7 @@ public record FitTogether(
       }
     }
     return count == 0
-        ? new Spread(smallest, smallest, smallest)
+        ? new Spread(smallest, Double.NaN, Double.NaN)
         : new Spread(smallest, sum / count, most);
   }
 

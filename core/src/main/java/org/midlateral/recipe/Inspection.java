@@ -181,6 +181,17 @@ public record Inspection(
         .orElse(0);
   }
 
+  /** What speaks first of all against the dorsal shell, or against it beside the trough. */
+  public Optional<Finding> refusalOfShell() {
+    if (dorsalShell.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Finding> others = trough.findings();
+    return refusals()
+        .filter(f -> !others.contains(f) && !f.code().equals("circumference"))
+        .findFirst();
+  }
+
   /** Whether the orthosis may be written. */
   public boolean ok() {
     return refusals().findAny().isEmpty();

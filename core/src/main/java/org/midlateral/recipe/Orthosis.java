@@ -14,9 +14,12 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Refusals;
+import org.midlateral.piece.BridgedStretch;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
+import org.midlateral.shell.DorsumGap;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Trough;
@@ -34,6 +37,8 @@ import org.midlateral.trough.Trough;
  * @param plainShell the dorsal piece before label and vents, on the same frame, where one is made
  * @param trough the volar piece as it is printed
  * @param dorsalShell the dorsal piece as it is printed, where one is made
+ * @param shellRefused why there is no dorsal piece, where one was asked for and cannot be made; all
+ *     the rest is then as if none had been asked for
  */
 public record Orthosis(
     Order order,
@@ -43,12 +48,14 @@ public record Orthosis(
     Piece plainTrough,
     Optional<Piece> plainShell,
     Solid trough,
-    Optional<Solid> dorsalShell) {
+    Optional<Solid> dorsalShell,
+    Optional<Finding> shellRefused) {
 
   /**
-   * Makes an order: the whole job, up to the solids.
+   * Makes an order: the whole job, up to the solids. The trough is not withheld for the shell's
+   * sake.
    *
-   * @throws DesignRefused where the design has no room on this finger
+   * @throws DesignRefused where the trough has no room on this finger
    */
   public static Orthosis make(Order order) throws DesignRefused {
     return make(order, 1);
@@ -58,7 +65,7 @@ public record Orthosis(
    * Makes an order with finer meshes.
    *
    * @param fineness 1 as usual; less makes all triangles so much smaller
-   * @throws DesignRefused where the design has no room on this finger
+   * @throws DesignRefused where the trough has no room on this finger
    */
   public static Orthosis make(Order order, double fineness) throws DesignRefused {
     Measurements measured = order.measurements();
@@ -69,46 +76,116 @@ public record Orthosis(
     Piece bare = Trough.of(design.trough(), digit, outline);
     Piece plainTrough = relief.over(bare);
     Finish finish = new Finish(order, relief);
-    if (!design.dorsalShell().make()) {
-      Solid trough = solid(finish.trough(plainTrough), order, fineness);
-      return new Orthosis(
-          order, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty());
-    }
     // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
-    Concurrent<DrawnShell> begun =
-        Concurrent.begin(
-            () -> {
-              Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
-              return new DrawnShell(plain, solid(finish.dorsalShell(plain), order, fineness));
-            });
+    Optional<Concurrent<DrawnShell>> begun =
+        design.dorsalShell().make()
+            ? Optional.of(
+                Concurrent.begin(
+                    () -> {
+                      Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
+                      Solid solid = solid(finish.dorsalShell(plain), order, fineness);
+                      return new DrawnShell(Optional.of(plain), Optional.of(solid));
+                    }))
+            : Optional.empty();
     Solid trough = solid(finish.trough(plainTrough), order, fineness);
-    DrawnShell shell = begun.end();
+    DrawnShell shell = DrawnShell.NONE;
+    Optional<Finding> refused = Optional.empty();
+    if (begun.isPresent()) {
+      try {
+        shell = begun.get().end();
+      } catch (DesignRefused e) {
+        refused = Optional.of(e.finding());
+      }
+    }
+    return new Orthosis(
+        order, digit, relief, bare, plainTrough, shell.plain, trough, shell.solid, refused);
+  }
+
+  /** That the dorsal piece which was asked for is missing, and why. */
+  public Optional<Finding> missing() {
+    return shellRefused.map(why -> Refusals.shellMissing(why, order.design().closure().kind()));
+  }
+
+  /**
+   * The same without its dorsal piece.
+   *
+   * @param why it is refused
+   */
+  public Orthosis withoutShell(Finding why) {
     return new Orthosis(
         order,
         digit,
         relief,
         bare,
         plainTrough,
-        Optional.of(shell.plain),
+        Optional.empty(),
         trough,
-        Optional.of(shell.solid));
+        Optional.empty(),
+        Optional.of(why));
   }
 
-  private record DrawnShell(Piece plain, Solid solid) {}
+  /** Both or neither. */
+  private record DrawnShell(Optional<Piece> plain, Optional<Solid> solid) {
+    static final DrawnShell NONE = new DrawnShell(Optional.empty(), Optional.empty());
+  }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
     Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
     return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
-  /** Vents that were asked for and found no room. */
+  /** Reliefs that add up, where the pieces leave the skin, a label and vents without room. */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
+    relief.addingUp().ifPresent(findings::add);
+    solids().forEach(solid -> findings.addAll(bridged(solid.piece())));
+    dorsalShell.flatMap(shell -> raised(shell.piece())).ifPresent(findings::add);
+    Finish finish = new Finish(order, relief);
+    finish.shortened(plainTrough).ifPresent(findings::add);
+    plainShell.flatMap(finish::shortened).ifPresent(findings::add);
     ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
     dorsalShell
         .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))
         .ifPresent(findings::add);
     return findings;
+  }
+
+  private static List<Finding> bridged(Piece piece) {
+    return BridgedStretch.of(piece).stream()
+        .map(
+            b ->
+                Finding.note(
+                    "bridges-bend",
+                    null,
+                    String.format(
+                        Locale.ROOT,
+                        "The %s bridges a bend that its wall cannot follow, %.0f to %.0f mm from the"
+                            + " web: there it stands up to %.2f mm further off the skin.",
+                        piece.name(),
+                        b.from(),
+                        b.to(),
+                        b.rise()),
+                    b.rise(),
+                    Double.NaN))
+        .toList();
+  }
+
+  /** A shell that leaves the dorsum since the step over the trough's rims has no room. */
+  private Optional<Finding> raised(Piece shell) {
+    double asked = order.design().dorsalShell().clearance();
+    double made = DorsumGap.of(shell).min();
+    if (made < asked + BridgedStretch.TOLD) {
+      return Optional.empty();
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "The dorsal-shell stands %.2f mm off the back of the finger instead of %.2f: between its"
+                + " steps over the trough's rims there is too little girth to come nearer.",
+            made,
+            asked);
+    return Optional.of(
+        Finding.caution("dorsum-raised", "dorsal-shell.clearance", text, made, asked));
   }
 
   private static Optional<Finding> ventless(Solid solid, Design.VentDesign asked) {

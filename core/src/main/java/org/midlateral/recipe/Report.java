@@ -21,6 +21,7 @@ import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock;
+import org.midlateral.measurement.Remedy;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 
@@ -54,10 +55,20 @@ public record Report(
   /** Who made the report. */
   public record Tool(String name, String version) {}
 
-  /** One finding. */
+  /**
+   * One finding.
+   *
+   * @param remedies that pass; left out where there are none
+   */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ReportLine(
-      String level, String code, String key, String text, Double value, Double limit) {
+      String level,
+      String code,
+      String key,
+      String text,
+      Double value,
+      Double limit,
+      List<Remedy> remedies) {
     public static ReportLine of(Finding finding) {
       return new ReportLine(
           finding.severity().name().toLowerCase(Locale.ROOT),
@@ -65,7 +76,8 @@ public record Report(
           finding.key(),
           finding.text(),
           finite(finding.value()),
-          finite(finding.limit()));
+          finite(finding.limit()),
+          finding.remedies().isEmpty() ? null : finding.remedies());
     }
 
     private static Double finite(double value) {
@@ -110,9 +122,41 @@ public record Report(
   /** The box round a part. */
   public record Bounds(List<Double> min, List<Double> max) {}
 
-  /** Gaps, to the skin and between the pieces. */
+  /**
+   * Gaps, to the skin and between the pieces.
+   *
+   * @param dorsum of the dorsal shell, where there is one
+   * @param bridges where a piece stands off the skin further than its clearance, over a waist
+   */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Clearance(TroughClearance trough, Spread fitGap) {}
+  public record Clearance(
+      TroughClearance trough, DorsumClearance dorsum, Spread fitGap, List<BridgeLine> bridges) {
+    public Clearance {
+      bridges = List.copyOf(bridges);
+    }
+  }
+
+  /**
+   * Gap between the dorsal shell and the skin along the dorsal midline.
+   *
+   * @param asked the clearance of the design (mm)
+   * @param min least that was made (mm); more where the step over the trough's rims has no room
+   * @param max largest, reliefs and bridges included (mm)
+   */
+  public record DorsumClearance(double asked, double min, double max) {}
+
+  /**
+   * One stretch that a piece bridges.
+   *
+   * @param part which piece
+   * @param from station of its proximal end (mm)
+   * @param to station of its distal end (mm)
+   * @param rise at most, beyond the gap the piece would have there (mm)
+   * @param station of that place (mm)
+   * @param girth of that place from the volar midline, on either side (mm)
+   */
+  public record BridgeLine(
+      String part, double from, double to, double rise, double station, double girth) {}
 
   /** Gap between trough and skin; at the relief's centre only where the trough covers one. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

@@ -2,11 +2,14 @@ package org.midlateral.relief;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.Bubble;
 import org.midlateral.measurement.Design.Make;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Refusals;
@@ -25,10 +28,19 @@ public record Relief(List<ReliefBubble> bubbles) {
    * A PIP joint counts as bulbous when its circumference exceeds both neighbours' by this much
    * (mm). Common practice, no source.
    */
-  public static final double BULBOUS = 3;
+  public static final double BULBOUS = 6;
+
+  /** From here on the pair is suggested where it is not made (mm). Common practice, no source. */
+  public static final double PROMINENT = 3;
 
   /** The skin meets its tapes to rounding (mm). */
   private static final double ROUNDING = 1e-9;
+
+  /** So little more than the highest of them is not worth telling (mm). */
+  private static final double ADDS = 0.1;
+
+  /** Places along and across a footprint that are looked at; odd, so that its centre is one. */
+  private static final int PLACES = 25;
 
   /** A girth beyond the dorsal midline by so little is on it (mm): tapes read no better. */
   private static final double TAPE = 1;
@@ -85,20 +97,79 @@ public record Relief(List<ReliefBubble> bubbles) {
       Measurements measurements, ReliefDesign design, DigitSurface digit) {
     return design.height() > 0
         && (design.make() == Make.YES
-            || design.make() == Make.AUTO && bulbous(measurements, digit));
+            || design.make() == Make.AUTO && (design.sore() || bulbous(measurements, digit)));
   }
 
   /** Whether the PIP joint bulges over both of its neighbours, where each of them was measured. */
   public static boolean bulbous(Measurements measurements, DigitSurface digit) {
-    double neighbour =
-        Math.max(
+    return prominence(measurements, digit) >= BULBOUS - ROUNDING;
+  }
+
+  /** Whether the pair is left to the finger's shape, and that is near to asking for it. */
+  public static boolean suggested(
+      Measurements measurements, ReliefDesign design, DigitSurface digit) {
+    return design.make() == Make.AUTO
+        && !madePair(measurements, design, digit)
+        && prominence(measurements, digit) >= PROMINENT - ROUNDING;
+  }
+
+  /** By how much the PIP joint is rounder than the rounder of its neighbours (mm). */
+  public static double prominence(Measurements measurements, DigitSurface digit) {
+    return round(Level.PIP, measurements, digit)
+        - Math.max(
             round(Level.PROXIMAL_PHALANX, measurements, digit),
             round(Level.MIDDLE_PHALANX, measurements, digit));
-    return round(Level.PIP, measurements, digit) >= neighbour + BULBOUS - ROUNDING;
   }
 
   private static double round(Level level, Measurements measurements, DigitSurface digit) {
     return digit.circumference(measurements.stationOf(level));
+  }
+
+  /**
+   * A caution where bubbles lie on one another and raise the gap by more than the highest of them
+   * is meant to; it tells the place that is raised most.
+   */
+  public Optional<Finding> addingUp() {
+    double most = 0;
+    Optional<Finding> found = Optional.empty();
+    for (ReliefBubble own : bubbles) {
+      for (int i = 0; i < PLACES * PLACES; i++) {
+        double girth = own.girth() + own.width() * share(i % PLACES);
+        double station = own.station() + own.length() * share(i / PLACES);
+        double sum = 0;
+        double highest = 0;
+        for (ReliefBubble bubble : bubbles) {
+          double rise = bubble.at(girth, station);
+          sum += rise;
+          highest = rise > 0 ? Math.max(highest, bubble.height()) : highest;
+        }
+        if (sum > highest + ADDS && sum > most) {
+          most = sum;
+          found = Optional.of(addingUp(girth, station, sum, highest));
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Places from one end of a footprint to the other, as shares of its half. */
+  private static double share(int place) {
+    return 2.0 * place / (PLACES - 1) - 1;
+  }
+
+  private static Finding addingUp(double girth, double station, double sum, double highest) {
+    String text =
+        String.format(
+            Locale.ROOT,
+            "Reliefs lie on one another: %.1f mm from the web and %.1f mm %s from the volar midline"
+                + " they add up to %.1f mm, where the highest of them is %.1f mm; set them apart, or"
+                + " make one of them that is as high as is meant.",
+            station,
+            Math.abs(girth),
+            girth < 0 ? "ulnar" : "radial",
+            sum,
+            highest);
+    return Finding.caution("reliefs-add-up", "relief.bubbles", text, sum, highest);
   }
 
   /** The gap all bubbles add. */

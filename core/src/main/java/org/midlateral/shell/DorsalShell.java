@@ -54,7 +54,8 @@ public final class DorsalShell {
     double room = room(outline, digit) - rim;
     if (room < LEAST_STEP) {
       throw new DesignRefused(
-          Refusals.dorsalShellStep(rim + LEAST_STEP, 2 * (room - LEAST_STEP), LEAST_DORSUM));
+          Refusals.dorsalShellStep(
+              rim + LEAST_STEP, 2 * (room - LEAST_STEP) + LEAST_DORSUM, LEAST_DORSUM));
     }
     double width = Math.min(room, OverlapStep.width(top - shell.clearance(), wall));
     double clearance =

@@ -127,7 +127,7 @@ final class RimSeat {
       double[] d = solve(crest, 0);
       System.arraycopy(move, 0, before, 0, 3);
       double left = step(d);
-      if (left > GAIN * size) {
+      if (rounded || left > GAIN * size) {
         slopes();
       } else {
         mend(d);
@@ -141,9 +141,21 @@ final class RimSeat {
   }
 
   private double step(double[] d) {
-    angle += d[0];
-    station += d[1];
+    double share = rounded ? upToCrease(d[1]) : 1;
+    angle += share * d[0];
+    station += share * d[1];
     return residual();
+  }
+
+  /** The share of a step up to the crease that it would pass over. */
+  private double upToCrease(double along) {
+    for (double crease : creases) {
+      boolean passes = (station - crease) * (station + along - crease) < 0;
+      if (passes && Math.abs(station - crease) > CREASE / 2) {
+        return (crease - station) / along;
+      }
+    }
+    return 1;
   }
 
   /** By the skin's slopes, which hold anywhere about the pole. */

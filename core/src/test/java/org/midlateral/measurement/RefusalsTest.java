@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.key.KeyTable;
 
 class RefusalsTest {
@@ -15,7 +16,6 @@ class RefusalsTest {
           Refusals.tongueShort(3, 30, 0.5, 1.5),
           Refusals.distalEndNarrow(2, 1.5),
           Refusals.bendFolds(24, 0.1, 0.25),
-          Refusals.labelRoom("dorsal-shell", 24, 10, 6),
           Refusals.reliefStation("relief.bubbles[1].station", 90, 71),
           Refusals.reliefGirth("relief.bubbles[1].girth", 60, 33),
           Refusals.dorsalShellOverlap(9, 7.5),
@@ -45,28 +45,65 @@ class RefusalsTest {
     }
   }
 
-  /** All but the tape's, which the input's own checks should have told of, name keys to change. */
+  /** What to change is told by whoever has tried it, and by nobody else. */
   @Test
-  void eachNamesAKeyToChange() {
+  void noneNamesWhatToChange() {
     assertThat(ALL)
-        .filteredOn(f -> !f.code().equals("circumference"))
-        .allMatch(
-            f ->
-                KeyTable.standard().keys().stream().anyMatch(key -> f.text().contains(key.path()))
-                    || f.key().startsWith("relief.bubbles[") && f.text().startsWith(f.key()));
+        .allMatch(f -> f.remedies().isEmpty())
+        .noneMatch(f -> f.text().matches(".*\\b([Cc]hange|[Cc]hoose|lower|widen|make)\\b.*"));
   }
 
-  /** The sentence's two halves, what is the matter and what to change, meet without a seam. */
   @Test
-  void matterAndAdviceMakeOneSentence() {
-    assertThat(Refusals.dorsalShellLength(60, 40, 15).text())
-        .endsWith(
-            "needs at least 15 mm. Change dorsal-shell.length, or leave the shell out with"
-                + " dorsal-shell.make: no.");
-    assertThat(Refusals.leverArmShort("distal", -1, 2).text())
+  void whatPassesIsToldInItsOrder() {
+    Finding refusal = Refusals.dorsalShellOverlap(9, 7.5);
+    List<Remedy> remedies =
+        List.of(
+            new Remedy("dorsal-shell.overlap", "7.5", false),
+            new Remedy("dorsal-shell.make", "no", false));
+    Finding advised = Refusals.advised(refusal, remedies, List.of("dorsal-shell.overlap"));
+
+    assertThat(advised.text())
         .isEqualTo(
-            "Past the closure over the PIP joint only 0.0 mm of the trough's distal end are left to"
-                + " press on, and at least 2 mm are needed: a smaller trough.distal-margin.");
+            refusal.text() + " dorsal-shell.overlap 7.5 passes; dorsal-shell.make no passes.");
+    assertThat(advised.remedies()).isEqualTo(remedies);
+    assertThat(advised.code()).isEqualTo(refusal.code());
+  }
+
+  @Test
+  void whatPassesForTheTroughAloneIsToldSo() {
+    Remedy remedy = new Remedy("trough.wall", "1.2", true);
+
+    assertThat(Refusals.advised(Refusals.surface("trough", 7), List.of(remedy), List.of()).text())
+        .endsWith(" trough.wall 1.2 and dorsal-shell.make no pass together.");
+    assertThat(remedy.entries()).containsExactly("trough.wall=1.2", "dorsal-shell.make=no");
+  }
+
+  @Test
+  void whatWasTriedInVainIsToldToo() {
+    Finding refusal = Refusals.surface("trough", 7);
+
+    assertThat(Refusals.advised(refusal, List.of(), List.of("trough.wall", "trough.flare")).text())
+        .endsWith("No other value that was tried of these keys passes: trough.wall, trough.flare.");
+    assertThat(Refusals.advised(refusal, List.of(), List.of())).isEqualTo(refusal);
+  }
+
+  @Test
+  void aMissingShellIsToldWithItsReasonAndWhatClosesTheTrough() {
+    Finding why = Refusals.dorsalShellLength(60, 40, 15);
+    Finding missing = Refusals.shellMissing(why, ClosureKind.TAPE);
+
+    assertThat(missing.text())
+        .isEqualTo(
+            "The dorsal shell is missing; the trough is made without it, and an elastic wrap or a"
+                + " sleeve closes it, not tape. "
+                + why.text());
+    assertThat(missing.code()).isEqualTo("dorsal-shell-length");
+    assertThat(missing.key()).isEqualTo("dorsal-shell.length");
+    assertThat(missing.severity()).isEqualTo(Finding.Severity.REFUSAL);
+    assertThat(ClosureKind.values())
+        .allSatisfy(
+            kind ->
+                assertThat(Refusals.shellMissing(why, kind).text()).containsPattern("closes? it"));
   }
 
   @Test
@@ -74,7 +111,7 @@ class RefusalsTest {
     long factories =
         Arrays.stream(Refusals.class.getDeclaredMethods())
             .filter(m -> Modifier.isPublic(m.getModifiers()))
-            .filter(m -> !m.getName().equals("defect"))
+            .filter(m -> !List.of("defect", "shellMissing", "advised").contains(m.getName()))
             .count();
 
     assertThat(ALL).hasSize((int) factories);

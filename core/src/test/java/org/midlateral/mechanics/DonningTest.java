@@ -179,7 +179,8 @@ class DonningTest {
             .withTrough(Fingers.trough(wrap, Design.DistalEnd.OPEN))
             .withDorsalShell(usual.dorsalShell().withOverlap(overlap));
     Piece trough = trough(wrap);
-    Design.ReliefDesign none = new Design.ReliefDesign(Design.Make.NO, 1, 8, 6, 3, List.of());
+    Design.ReliefDesign none =
+        new Design.ReliefDesign(Design.Make.NO, false, 1, 8, 6, 3, List.of());
     Relief relief = Relief.of(finger(), none, trough.digit());
     return DorsalShell.of(design, trough.digit(), trough, relief.over(trough), relief);
   }

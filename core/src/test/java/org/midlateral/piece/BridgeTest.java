@@ -10,6 +10,7 @@ import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.digit.TapedDigit;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -32,6 +33,23 @@ class BridgeTest {
           "length.web-to-pip=20.1",
           "length.pip-to-dip=14.0",
           "length.dip-to-tip=25.0");
+
+  /** One as invented, for which thick walls are asked. */
+  private static final List<String> THICK =
+      List.of(
+          "reference=invented-thick",
+          "hand=right",
+          "digit=little",
+          "circumference.proximal-phalanx=53.7",
+          "circumference.pip=61.7",
+          "circumference.middle-phalanx=50.4",
+          "circumference.tip=43.9",
+          "length.palmar-crease-to-web=18.3",
+          "length.web-to-pip=18.6",
+          "length.pip-to-dip=17.1",
+          "length.dip-to-tip=26.8",
+          "trough.wall=3.2",
+          "dorsal-shell.wall=3.2");
 
   private static final double STEP = 0.1;
 
@@ -116,5 +134,36 @@ class BridgeTest {
         assertThat(jet[2]).isCloseTo(byStation, within(1e-4));
       }
     }
+  }
+
+  /** What is told of it spans all that rises, and names the highest place. */
+  @Test
+  void whereItBridgesIsTold() throws Exception {
+    Order order = Orders.row(THICK, "thick", 1, List.of()).order();
+    Orthosis made = Orthosis.make(order);
+    Piece piece = made.dorsalShell().orElseThrow().piece();
+    List<BridgedStretch> told = BridgedStretch.of(piece);
+    double most = 0;
+    for (double s = piece.outline().proximal(); s < piece.outline().distal(); s += 0.07) {
+      double edge = piece.outline().wrap() * piece.digit().circumference(s) / 2;
+      for (double own = -edge; own <= edge; own += edge / 73) {
+        double rise = piece.bridge().at(piece.skinGirth(own, s), s);
+        most = Math.max(most, rise);
+        double at = s;
+        boolean within = told.stream().anyMatch(b -> at > b.from() - 1 && at < b.to() + 1);
+        assertThat(within || rise < BridgedStretch.TOLD + 0.005).isTrue();
+      }
+    }
+
+    assertThat(told).isNotEmpty();
+    assertThat(told.stream().mapToDouble(BridgedStretch::rise).max().orElseThrow())
+        .isCloseTo(most, within(0.03 * most));
+    assertThat(made.findings()).extracting(Finding::code).contains("bridges-bend");
+  }
+
+  @Test
+  void nothingIsToldOfAPlainFinger() throws Exception {
+    assertThat(BridgedStretch.of(Orthosis.make(Fingers.order(Fingers.slim())).trough().piece()))
+        .isEmpty();
   }
 }

@@ -9,7 +9,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Fingers;
 import org.midlateral.measurement.Order;
-import org.midlateral.recipe.product.Documents;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Bands;
@@ -44,12 +43,5 @@ class InterruptionTest {
     Thread.currentThread().interrupt();
     assertThatThrownBy(() -> Bands.sample(order, 100, 1, 1))
         .isInstanceOf(CancellationException.class);
-  }
-
-  @Test
-  void findingsAloneAreThoseOfTheDocuments() {
-    Product product = ProductRecipe.make(order, List.of());
-    Orthosis made = product.orthosis().orElseThrow();
-    assertThat(Documents.findings(made)).isEqualTo(Documents.of(made).findings());
   }
 }

@@ -24,7 +24,7 @@ import org.midlateral.recipe.product.ProductRecipe;
 /**
  * Random orders of both pieces, made and inspected as the program does it. On each that is accepted
  * the two surfaces are held against each other by exact predicates, and the gap between them
- * against the fit gap, G5. What is refused names a key of the file and says what to change.
+ * against the fit gap, G5. What is refused names a key of the file.
  */
 public class TwoPiecePropertyTest {
   private static final int WANTED = LongRun.count(45, 1000);
@@ -80,7 +80,7 @@ public class TwoPiecePropertyTest {
     refusals.merge(finding.code(), 1, Integer::sum);
   }
 
-  /** A refusal is about a key of the table and has a sentence that says what to change. */
+  /** A refusal is about a key of the table and has a sentence. */
   public static void assertNamesAKey(Finding finding, String about) {
     assertThat(KeyTable.standard().find(finding.key())).as("%s: %s", about, finding).isPresent();
     assertThat(finding.text()).as(about).hasSizeGreaterThan(40);

@@ -105,7 +105,7 @@ class GapFieldTest {
   }
 
   private static void assertRefused(Bubble bubble, String key) {
-    ReliefDesign design = new ReliefDesign(Make.NO, 1, 8, 6, 3, List.of(bubble));
+    ReliefDesign design = new ReliefDesign(Make.NO, false, 1, 8, 6, 3, List.of(bubble));
     assertThatThrownBy(() -> Relief.of(RING, design, TapedDigit.of(RING)))
         .isInstanceOfSatisfying(
             DesignRefused.class, refused -> assertThat(refused.finding().key()).isEqualTo(key))
@@ -130,34 +130,43 @@ class GapFieldTest {
   }
 
   @Test
-  void thePairIsMadeForABulbousJointOnly() throws Exception {
+  void thePairIsMadeForASoreJoint() throws Exception {
     TapedDigit digit = TapedDigit.of(RING);
-    ReliefDesign auto = new ReliefDesign(Make.AUTO, 1, 8, 6, 3, List.of());
-    ReliefDesign no = new ReliefDesign(Make.NO, 1, 8, 6, 3, List.of());
 
-    List<ReliefBubble> pair = Relief.of(RING, auto, digit).bubbles();
-
-    // The PIP joint is 4 mm thicker than its neighbours; the pair sits on its axis, 3 mm volar of
-    // the mid-lateral lines.
-    assertThat(pair)
-        .containsExactly(
+    // It sits on the PIP axis, 3 mm volar of the mid-lateral lines.
+    List<ReliefBubble> pair =
+        List.of(
             new ReliefBubble(digit, 66 / 4.0 - 3, 26.5, 1, 6, 8),
             new ReliefBubble(digit, -(66 / 4.0 - 3), 26.5, 1, 6, 8));
-    assertThat(Relief.of(RING, no, digit).bubbles()).isEmpty();
+    assertThat(Relief.of(RING, pair(Make.AUTO, true), digit).bubbles()).isEqualTo(pair);
+    assertThat(Relief.of(RING, pair(Make.YES, false), digit).bubbles()).isEqualTo(pair);
+    assertThat(Relief.of(RING, pair(Make.NO, true), digit).bubbles()).isEmpty();
+    // The PIP joint is 4 mm rounder than its neighbours: that alone is not enough.
+    assertThat(Relief.of(RING, pair(Make.AUTO, false), digit).bubbles()).isEmpty();
   }
 
-  /** Decided on the skin, which meets the tapes to rounding: just as bulbous counts as bulbous. */
+  private static ReliefDesign pair(Make make, boolean sore) {
+    return new ReliefDesign(make, sore, 1, 8, 6, 3, List.of());
+  }
+
+  /**
+   * Decided on the skin, which meets the tapes to rounding: just as bulbous counts as bulbous. From
+   * 3 mm the pair is suggested, from 6 mm it is made.
+   */
   @ParameterizedTest
   @CsvSource({
-    "62, 66, 56, true",
-    "63, 66, 56, true",
-    "56, 66.3, 63.3, true",
-    "63.01, 66, 56, false",
-    "56, 66, 63.01, false",
-    "66, 62, 66, false"
+    "62, 66, 56, true, false",
+    "62, 67.99, 56, true, false",
+    "62, 68, 56, false, true",
+    "56, 69.3, 63.3, false, true",
+    "63.01, 66, 56, false, false",
+    "56, 66, 63.01, false, false",
+    "63, 66, 56, true, false",
+    "66, 62, 66, false, false"
   })
-  void bulbousIsThreeMillimetresMoreThanBothNeighbours(
-      double proximal, double pip, double middle, boolean bulbous) {
+  void bulbousIsSixMillimetresMoreThanBothNeighbours(
+      double proximal, double pip, double middle, boolean suggested, boolean bulbous)
+      throws Exception {
     Measurements finger =
         RING.withCircumference(
             Map.of(
@@ -165,7 +174,12 @@ class GapFieldTest {
                 Level.PIP, pip,
                 Level.MIDDLE_PHALANX, middle,
                 Level.TIP, 48.0));
+    TapedDigit digit = TapedDigit.of(finger);
 
-    assertThat(Relief.bulbous(finger, TapedDigit.of(finger))).isEqualTo(bulbous);
+    assertThat(Relief.bulbous(finger, digit)).isEqualTo(bulbous);
+    assertThat(Relief.suggested(finger, pair(Make.AUTO, false), digit)).isEqualTo(suggested);
+    assertThat(Relief.suggested(finger, pair(Make.AUTO, true), digit)).isFalse();
+    assertThat(Relief.suggested(finger, pair(Make.NO, false), digit)).isFalse();
+    assertThat(Relief.of(finger, pair(Make.AUTO, false), digit).bubbles()).hasSize(bulbous ? 2 : 0);
   }
 }

@@ -73,7 +73,7 @@ final class BenchSteps {
     return switch (closure.kind()) {
       case WRAP -> "elastic wrap";
       case SLEEVE -> "sleeve";
-      case TAPE -> "tape";
+      case TAPE -> closure.isTapeOnSkin() ? "elastic wrap, no tape" : "tape";
       case STRAP -> closure.straps().isEmpty() ? "elastic wrap, no strap" : "two straps";
     };
   }

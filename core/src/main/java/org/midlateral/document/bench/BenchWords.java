@@ -94,12 +94,19 @@ final class BenchWords {
     return texts;
   }
 
-  /** The bubbles in a table. */
+  /** The bubbles in a table; and the pair, where it is not made and may be wanted. */
   void relief(Column column) {
     if (relief.bubbles().isEmpty()) {
       column.paragraph("None. Feel over both sides of the PIP joint for soreness first.");
-      return;
+    } else {
+      bubbles(column);
     }
+    if (Relief.suggested(order.measurements(), order.design().relief(), digit)) {
+      column.paragraph(suggestion());
+    }
+  }
+
+  private void bubbles(Column column) {
     List<ColumnRow> rows = new ArrayList<>();
     rows.add(ColumnRow.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
     for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
@@ -117,6 +124,14 @@ final class BenchWords {
     if (left > 0) {
       column.paragraph("And " + left + " more, as in the measurement file.");
     }
+  }
+
+  /** Of a joint that stands out, though not so far that the pair is made without asking. */
+  private String suggestion() {
+    return "The PIP joint is "
+        + lengths.with(Relief.prominence(order.measurements(), digit))
+        + " rounder than the finger on either side of it: where its sides are sore, relief.sore: yes"
+        + " raises the trough over both.";
   }
 
   private String directed(double length, String positive, String negative) {

@@ -22,7 +22,13 @@ final class ClosureWords {
     switch (closure.kind()) {
       case WRAP -> wrap(closure.wrap(), lengths, texts);
       case SLEEVE -> sleeve(closure.sleeve(), lengths, texts);
-      case TAPE -> tape(closure, lengths, texts);
+      case TAPE -> {
+        if (closure.isTapeOnSkin()) {
+          wrap(closure.wrap(), lengths, texts);
+        } else {
+          tape(closure, lengths, texts);
+        }
+      }
       case STRAP -> {
         if (closure.straps().isEmpty()) {
           wrap(closure.wrap(), lengths, texts);

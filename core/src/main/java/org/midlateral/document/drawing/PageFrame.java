@@ -22,6 +22,14 @@ public record PageFrame(PaperSize paper, String title, String subject, String ca
           + " come first.";
 
   private static final double HEAD = 12;
+  private static final double TITLE_TYPE = 5.2;
+  private static final double BESIDE_TITLE = 6;
+  private static final double SUBJECT_TYPE = 3.2;
+
+  /** Small enough that the longest note of the widest signs takes three lines (mm). */
+  private static final double LONG_SUBJECT_TYPE = 2.3;
+
+  private static final double LONG_SUBJECT_LINE = 2.8;
   private static final double FOOT_TYPE = 2.5;
   private static final double FOOT_LINE = 3.3;
 
@@ -45,8 +53,8 @@ public record PageFrame(PaperSize paper, String title, String subject, String ca
     for (int i = 0; i < contents.size(); i++) {
       List<Block> blocks = new ArrayList<>();
       Sketch head = new Sketch();
-      head.bold(title, 0, 3.2, 5.2);
-      head.text(subject, PaperSize.USED_WIDTH, 3.2, 3.2, Anchor.END, 0);
+      head.bold(title, 0, 3.2, TITLE_TYPE);
+      subject(head);
       head.line(Pen.EDGE, 0, 0, PaperSize.USED_WIDTH, 0);
       blocks.add(Block.text(Role.TITLE, head.drawing(PaperSize.USED_WIDTH, 8), 0, top() + 3));
       blocks.addAll(contents.get(i));
@@ -54,6 +62,20 @@ public record PageFrame(PaperSize paper, String title, String subject, String ca
       pages.add(new Page(paper, blocks));
     }
     return pages;
+  }
+
+  /** On the title's line where it has room beside it, else smaller, in lines below one another. */
+  private void subject(Sketch head) {
+    double room = PaperSize.USED_WIDTH - Typeface.BOLD.width(title, TITLE_TYPE) - BESIDE_TITLE;
+    if (Typeface.REGULAR.width(subject, SUBJECT_TYPE) <= room) {
+      head.text(subject, PaperSize.USED_WIDTH, 3.2, SUBJECT_TYPE, Anchor.END, 0);
+      return;
+    }
+    List<String> lines = Typeface.REGULAR.wrapped(subject, LONG_SUBJECT_TYPE, room);
+    for (int i = 0; i < lines.size(); i++) {
+      double y = 1.2 + (lines.size() - 1 - i) * LONG_SUBJECT_LINE;
+      head.text(lines.get(i), PaperSize.USED_WIDTH, y, LONG_SUBJECT_TYPE, Anchor.END, 0);
+    }
   }
 
   private Block foot(String number) {

@@ -77,6 +77,15 @@ public enum Typeface {
     return shown.toString();
   }
 
+  /** How much of a text fits into a width: at least its first sign, as drawn to its end. */
+  private int fitting(String text, double size, double width) {
+    int end = text.length();
+    while (width(text.substring(0, end), size) > width && end > text.offsetByCodePoints(0, 1)) {
+      end = text.offsetByCodePoints(end, -1);
+    }
+    return end;
+  }
+
   private boolean has(int codePoint) {
     return glyphs.getGlyphId(codePoint) != 0;
   }
@@ -100,8 +109,8 @@ public enum Typeface {
   }
 
   /**
-   * A text in lines no longer than a width; a word that is longer stays whole, and so does a number
-   * with its fraction and its unit.
+   * A text in lines no longer than a width; a word that is longer is broken where the line ends,
+   * and a number keeps its fraction and its unit.
    *
    * @param text words between single spaces
    * @param size of the type (mm)
@@ -115,9 +124,14 @@ public enum Typeface {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, size) > width) {
         lines.add(line);
-        line = word;
-      } else {
-        line = longer;
+        longer = word;
+      }
+      line = longer;
+      for (int fits = fitting(line, size, width);
+          fits < line.length();
+          fits = fitting(line, size, width)) {
+        lines.add(line.substring(0, fits));
+        line = line.substring(fits);
       }
     }
     lines.add(line);

@@ -1,11 +1,14 @@
 package org.midlateral.measurement.entry;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.Shown;
 
 /**
  * A length as people write it: {@code 62}, {@code 6.2cm}, {@code 2 1/2 in}, {@code 2-1/2"}.
@@ -100,12 +103,33 @@ public record LengthText(double millimetres, LengthUnit unit, boolean ownUnit) {
     }
     int over = Integer.parseInt(form.group("over"));
     int under = Integer.parseInt(form.group("under"));
-    if (under < 2 || under > 64 || Integer.bitCount(under) != 1 || over >= under) {
+    if (under < 2 || under > 64 || Integer.bitCount(under) != 1) {
       throw new NotALength("is not a fraction of a ruler, from halves to sixty-fourths");
+    }
+    if (over >= under) {
+      throw new NotALength(overOne(form, over, under));
     }
     BigDecimal whole =
         form.group("whole") == null ? BigDecimal.ZERO : new BigDecimal(form.group("whole"));
     return whole.add(BigDecimal.valueOf((double) over / under));
+  }
+
+  /** What a fraction of an inch or more may have been meant to be: itself, or one that ran on. */
+  private static String overOne(Matcher form, int over, int under) {
+    String fraction = form.group("over") + "/" + form.group("under");
+    if (form.group("whole") != null) {
+      return "has a fraction of a whole inch or more, " + fraction;
+    }
+    String same = fraction(over * (64 / under));
+    List<String> meant = new ArrayList<>(List.of(same));
+    String digits = form.group("over");
+    for (int cut = 1; cut < digits.length(); cut++) {
+      int rest = Integer.parseInt(digits.substring(cut));
+      if (rest > 0 && rest < under && digits.charAt(cut) != '0') {
+        meant.add(digits.substring(0, cut) + " " + rest + "/" + under);
+      }
+    }
+    return "is a fraction of a whole inch or more; write " + Shown.either(meant);
   }
 
   /**

@@ -114,6 +114,7 @@ final class OrderBuilder {
     }
     return new ReliefDesign(
         word("relief.make", Make.class),
+        isYes("relief.sore"),
         number("relief.height"),
         number("relief.length"),
         number("relief.width"),

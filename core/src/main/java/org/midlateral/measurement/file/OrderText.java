@@ -107,6 +107,7 @@ public final class OrderText {
   private void relief() {
     Design.ReliefDesign relief = order.design().relief();
     word("relief.make", relief.make());
+    yesNo("relief.sore", relief.sore());
     length("relief.height", relief.height());
     length("relief.length", relief.length());
     length("relief.width", relief.width());

@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.entry.Entry;
 import org.midlateral.measurement.entry.Entry.Place;
 import org.midlateral.measurement.entry.EntryReader;
 import org.midlateral.measurement.entry.FileText;
@@ -99,11 +101,10 @@ public final class Orders {
     return wrong;
   }
 
-  /** The unit goes first, so that one among the overrides goes before it. */
+  /** As if the file said nothing but its unit. */
   private static List<InputError> wrong(List<String> overrides, LengthUnit unit) {
-    List<String> all = new ArrayList<>(List.of("unit=" + unit.symbol()));
-    all.addAll(overrides);
-    EntryReader.Reading laid = Overrides.over(List.of(), all);
+    List<Entry> file = Overrides.over(List.of(), List.of("unit=" + unit.symbol())).entries();
+    EntryReader.Reading laid = Overrides.over(file, overrides);
     List<InputError> errors = new ArrayList<>(laid.errors());
     errors.addAll(EntryCheck.check(laid.entries(), "--set", false).errors());
     return errors;
@@ -138,16 +139,25 @@ public final class Orders {
 
   private static List<Finding> unusual(EntryCheck.CheckedEntries checked) {
     List<Finding> cautions = new ArrayList<>();
+    Optional<Digit> digit =
+        Optional.ofNullable(checked.settings().get("digit")).map(Setting::word).flatMap(Digit::of);
     checked.settings().entrySet().stream()
         .sorted(Comparator.comparingInt(entry -> entry.getValue().place().line()))
         .forEach(
             entry ->
-                unusual(entry.getKey(), entry.getValue(), checked.unit()).ifPresent(cautions::add));
+                unusual(entry.getKey(), entry.getValue(), checked.unit(), digit)
+                    .ifPresent(cautions::add));
     return cautions;
   }
 
-  private static Optional<Finding> unusual(String path, Setting setting, LengthUnit unit) {
-    InputKey key = setting.key();
+  /** As in "a ring finger", "an index finger". */
+  private static String fingerOf(Optional<Digit> digit) {
+    return digit.map(d -> (d == Digit.INDEX ? "n " : " ") + d.key() + " finger").orElse("");
+  }
+
+  private static Optional<Finding> unusual(
+      String path, Setting setting, LengthUnit unit, Optional<Digit> digit) {
+    InputKey key = setting.key().of(digit);
     double value = setting.number();
     boolean beside = key.or().contains(Shown.number(value));
     if (Double.isNaN(value)
@@ -159,10 +169,11 @@ public final class Orders {
     String text =
         String.format(
             Locale.ROOT,
-            "%s: %s is unusual; %s is usual.",
+            "%s: %s is unusual; %s is usual%s.",
             path,
             setting.written(),
-            Shown.range(usual, key, unit));
+            Shown.range(usual, key, unit),
+            key.equals(setting.key()) ? "" : " of a" + fingerOf(digit));
     return Optional.of(
         Finding.caution("unusual-value", path, text, value, usual.nearestEnd(value)));
   }

@@ -1,8 +1,10 @@
 package org.midlateral.measurement.file;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.entry.Entry;
 import org.midlateral.measurement.entry.Entry.NodeShape;
@@ -22,6 +24,7 @@ final class Overrides {
   private final List<Entry> entries;
   private final Place place;
   private final List<InputError> errors = new ArrayList<>();
+  private final Set<String> laid = new HashSet<>();
 
   private Overrides(List<Entry> entries, Place place) {
     this.entries = new ArrayList<>(entries);
@@ -32,7 +35,7 @@ final class Overrides {
    * Lays them over.
    *
    * @param entries of the file
-   * @param overrides each {@code KEY=VALUE}; a later one goes before an earlier one
+   * @param overrides each {@code KEY=VALUE}, no key twice
    */
   static EntryReader.Reading over(List<Entry> entries, List<String> overrides) {
     return over(entries, overrides, OPTION);
@@ -54,9 +57,14 @@ final class Overrides {
     }
     String path = override.substring(0, equals).strip();
     String value = override.substring(equals + 1).strip();
-    Optional<InputKey> key = path.contains("[") ? Optional.empty() : table.find(path);
+    Optional<InputKey> key =
+        path.contains("[") && !isOfGivenItem(path) ? Optional.empty() : table.find(path);
     if (key.isEmpty()) {
-      errors.add(place.error(Shown.shown(path), value, "a key", notAKey(path)));
+      errors.add(place.error(Shown.shown(path), value, "a key", table.whyNoKey(path)));
+      return;
+    }
+    if (!laid.add(path)) {
+      errors.add(place.error(path, value, "once", "is set twice; allowed: once"));
       return;
     }
     entries.removeIf(old -> old.path().equals(path) || old.path().startsWith(path + "["));
@@ -67,19 +75,18 @@ final class Overrides {
     }
   }
 
+  /** Whether it is a key of a list's item that the file has. */
+  private boolean isOfGivenItem(String path) {
+    String item = path.substring(0, path.lastIndexOf(']') + 1);
+    return item.matches(".*\\[\\d+]")
+        && entries.stream().anyMatch(e -> e.path().startsWith(item + "."));
+  }
+
   private void list(String path, String value) {
     EntryReader.Reading reading = EntryReader.read(value, place.file(), path);
     reading.entries().stream().map(entry -> entry.at(place)).forEach(entries::add);
     for (InputError error : reading.errors()) {
       errors.add(place.error(path, value, error.allowed(), error.text()));
     }
-  }
-
-  private String notAKey(String path) {
-    if (table.isSection(path)) {
-      return "is a section; allowed: one key in it, as " + path + "." + table.namesIn(path).get(0);
-    }
-    return "is not a key"
-        + table.nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
   }
 }

@@ -2,7 +2,11 @@ package org.midlateral.measurement.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.LengthText;
 import org.midlateral.measurement.entry.YamlLines;
@@ -89,7 +93,7 @@ public final class Template {
       String or = key.or().isEmpty() ? "" : Shown.either(key.or()) + ", or ";
       key.refused()
           .ifPresent(range -> facts.add("allowed " + or + Shown.rangeIn(range, key, unitOf(key))));
-      key.usual().ifPresent(range -> facts.add("usual " + Shown.rangeIn(range, key, unitOf(key))));
+      usual(key).ifPresent(facts::add);
     } else {
       facts.add(Shown.allowed(key, unit));
     }
@@ -97,6 +101,18 @@ public final class Template {
       facts.add("optional");
     }
     return String.join("; ", facts);
+  }
+
+  /** The usual range, of each finger where they differ. */
+  private Optional<String> usual(InputKey key) {
+    if (key.usualOf().isEmpty()) {
+      return key.usual().map(range -> "usual " + Shown.rangeIn(range, key, unitOf(key)));
+    }
+    return Optional.of(
+        "usual "
+            + Stream.of(Digit.values())
+                .map(d -> Shown.rangeIn(key.usualOf().get(d), key, unitOf(key)) + " " + d.key())
+                .collect(Collectors.joining(", ")));
   }
 
   /** What was measured is written in the file's unit, what is chosen in mm. */

@@ -19,8 +19,11 @@ final class ValueCheck {
   private static final Pattern NOT_FINITE =
       Pattern.compile("[-+]?\\.?(?:nan|inf|infinity)", Pattern.CASE_INSENSITIVE);
 
-  /** No value is as long; matching a pattern against a longer one could take for ever. */
-  private static final int LONGEST = 100;
+  /**
+   * No value is as long, a note of 120 signs outside the basic plane included; matching a pattern
+   * against a longer one could take for ever.
+   */
+  private static final int LONGEST = 256;
 
   /** A value that cannot stand; carries what to tell. */
   static final class Refused extends Exception {

@@ -1,7 +1,9 @@
 package org.midlateral.measurement.key;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.midlateral.measurement.Digit;
 
 /**
  * One key of a measurement file, as the key table has it.
@@ -14,6 +16,7 @@ import java.util.Optional;
  * @param example an invented value for the template (mm); empty where there is none
  * @param refused a value outside is an error; for a list, its number of items
  * @param usual a value outside gets a caution
+ * @param usualOf the same by finger, where fingers differ; else empty
  * @param or values allowed beside the range, as written
  * @param choices the words a choice allows
  * @param pattern regular expression of a text; empty where any is allowed
@@ -30,6 +33,7 @@ public record InputKey(
     Optional<String> example,
     Optional<AllowedRange> refused,
     Optional<AllowedRange> usual,
+    Map<Digit, AllowedRange> usualOf,
     List<String> or,
     List<String> choices,
     String pattern,
@@ -38,8 +42,34 @@ public record InputKey(
     String source) {
 
   public InputKey {
+    usualOf = Map.copyOf(usualOf);
     or = List.copyOf(or);
     choices = List.copyOf(choices);
+  }
+
+  /** The same key with what is usual for one finger; as it is where the finger is not known. */
+  public InputKey of(Optional<Digit> digit) {
+    return digit
+        .map(usualOf::get)
+        .map(
+            range ->
+                new InputKey(
+                    path,
+                    kind,
+                    unit,
+                    required,
+                    standard,
+                    example,
+                    refused,
+                    Optional.of(range),
+                    Map.of(),
+                    or,
+                    choices,
+                    pattern,
+                    form,
+                    comment,
+                    source))
+        .orElse(this);
   }
 
   /** The section it stands in: {@code trough.vents} of {@code trough.vents.diameter}, or empty. */

@@ -1,12 +1,14 @@
 package org.midlateral.measurement.key;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.SharedTable;
 import org.midlateral.measurement.SharedTable.TableRow;
 import org.midlateral.shared.SharedData;
@@ -108,6 +110,25 @@ public final class KeyTable {
     return least <= Math.max(2, asked.length() / 4.0) ? Optional.of(best) : Optional.empty();
   }
 
+  /** Why nothing can be set at a path that is not a key's, and what may be meant by it. */
+  public String whyNoKey(String path) {
+    String list = path.replaceFirst("\\[.*", "");
+    if (!list.equals(path) && keys.containsKey(list)) {
+      return "is of a list's items; allowed: the whole list, " + list;
+    }
+    if (isSection(path)) {
+      return "is a section; allowed: a key in it, as " + firstIn(path);
+    }
+    return "is not a key" + nearest(path).map(near -> "; did you mean " + near + "?").orElse("");
+  }
+
+  private String firstIn(String section) {
+    return keys.keySet().stream()
+        .filter(p -> p.startsWith(section + "."))
+        .findFirst()
+        .orElseThrow();
+  }
+
   private static String generic(String path) {
     return path.indexOf('[') < 0 ? path : path.replaceAll("\\[\\d*]", "[]");
   }
@@ -136,12 +157,22 @@ public final class KeyTable {
         row.optional("example"),
         range(row, "refused"),
         range(row, "usual"),
+        usualOf(row),
         row.list("or"),
         row.list("choices"),
         row.optional("pattern").orElse(""),
         row.optional("form").orElse(""),
         row.text("comment"),
         row.text("source"));
+  }
+
+  private static Map<Digit, AllowedRange> usualOf(TableRow row) {
+    Map<Digit, AllowedRange> ranges = new EnumMap<>(Digit.class);
+    TableRow byFinger = row.row("usual-of");
+    for (Digit digit : Digit.values()) {
+      range(byFinger, digit.key()).ifPresent(range -> ranges.put(digit, range));
+    }
+    return ranges;
   }
 
   private static Optional<AllowedRange> range(TableRow row, String field) {

@@ -19,6 +19,10 @@ final class NameForm {
   private static final Pattern CAPITAL = Pattern.compile("\\p{Lu}\\p{Ll}*");
   private static final Pattern HAS_VOWEL = Pattern.compile("(?i)[aeiouy]|[^\\p{IsLatin}\\p{M}]");
 
+  /** A letter or two with a number at them, as a1, 7c or ab12: a place or a count. */
+  private static final Pattern NUMBERED =
+      Pattern.compile("(?<!\\p{L})(\\p{L}{1,2}\\p{Nd}+|\\p{Nd}+\\p{L}{1,2})(?!\\p{L})");
+
   /** Most words that a name has. */
   private static final int MOST_WORDS = 4;
 
@@ -40,7 +44,11 @@ final class NameForm {
       return true;
     }
     List<String> words =
-        all.stream().filter(NameForm::isWord).filter(word -> !OrdinaryWords.contain(word)).toList();
+        BETWEEN_WORDS
+            .splitAsStream(NUMBERED.matcher(code).replaceAll(" "))
+            .filter(NameForm::isWord)
+            .filter(word -> !OrdinaryWords.contain(word))
+            .toList();
     boolean many = words.size() >= 2 && words.size() <= MOST_WORDS;
     return many && (capitals(words) || written(words));
   }

@@ -44,14 +44,19 @@ public record Closure(
       Finding.caution(
           "tape-on-skin",
           "closure.kind",
-          "Tape is for the closed shell: without a dorsal shell it lies on the skin. Make the shell"
-              + " (dorsal-shell.make: yes), or use an elastic wrap or a sleeve.",
+          "Tape is for the closed shell: without a dorsal shell it lies on the skin. An elastic wrap"
+              + " or a sleeve serves instead (closure.kind: wrap or sleeve).",
           Double.NaN,
           Double.NaN);
 
   public Closure {
     straps = List.copyOf(straps);
     findings = List.copyOf(findings);
+  }
+
+  /** Whether tape was chosen and has no shell to lie on, so that another closure must serve. */
+  public boolean isTapeOnSkin() {
+    return findings.contains(TAPE_ON_SKIN);
   }
 
   /**
@@ -74,7 +79,7 @@ public record Closure(
                   return new LevelGirth(level, s, digit.circumference(s), girth.at(s));
                 })
             .toList();
-    Optional<String> sore = sore(measured, design, relief, digit);
+    Optional<String> sore = sore(order, relief, digit);
     ElasticWrap wrap = ElasticWrap.of(design, girth, from, to, levels);
     List<Finding> findings = new ArrayList<>();
     if (design.kind() == ClosureKind.STRAP) {
@@ -117,10 +122,13 @@ public record Closure(
   }
 
   /** Why a strap over the PIP joint would press where it must not. */
-  private static Optional<String> sore(
-      Measurements measured, ClosureDesign design, Relief relief, DigitSurface digit) {
-    if (Relief.bulbous(measured, digit)) {
+  private static Optional<String> sore(Order order, Relief relief, DigitSurface digit) {
+    ClosureDesign design = order.design().closure();
+    if (Relief.bulbous(order.measurements(), digit)) {
       return Optional.of("the PIP joint is bulbous");
+    }
+    if (order.design().relief().sore()) {
+      return Optional.of("its sides are sore");
     }
     for (ReliefBubble bubble : relief.bubbles()) {
       if (Math.abs(bubble.station() - digit.pipAxis()) < design.width() / 2 + bubble.length()) {

@@ -28,7 +28,8 @@ import org.midlateral.solid.SolidMesher;
  * so the stiffer of the two bounds; a taped pair lies between it and the trough alone.
  *
  * <p><b>Closed.</b> Where the dorsal piece ends edge to edge with the trough, as in the whole tube
- * that wraps are compared with, the nodes on its finished edge are tied to the trough's.
+ * that wraps are compared with, the nodes on its finished edge are tied to the trough's, and the
+ * wall is whole across the seam: the tube stands for one piece, which has no rims there.
  */
 public final class FingerShell {
   /** The triangles' edge is one wall, within these bounds (mm). */
@@ -64,10 +65,32 @@ public final class FingerShell {
       corners = all;
     }
     ShellModel loose = ShellModel.of(xyz, corners, wall, material);
-    model =
-        layers.size() == 1
-            ? loose
-            : loose.tied(edgeToEdge ? tiesOnEdge(loose) : tiesInOverlap(loose));
+    if (layers.size() == 1) {
+      model = loose;
+    } else if (edgeToEdge) {
+      List<Tie> ties = tiesOnEdge(loose);
+      model = ShellModel.of(xyz, corners, wholeAcross(ties, wall), material).tied(ties);
+    } else {
+      model = loose.tied(tiesInOverlap(loose));
+    }
+  }
+
+  /** The walls, with those on the crests that are tied as thick as beside them (mm). */
+  private double[] wholeAcross(List<Tie> seam, double[] wall) {
+    double[] whole = wall.clone();
+    for (Tie tie : seam) {
+      whole[tie.node()] = wall[besideCrest(tie.node())];
+      for (int leader : tie.leaders()) {
+        whole[leader] = wall[besideCrest(leader)];
+      }
+    }
+    return whole;
+  }
+
+  /** The vertex of the edge beside a node on the crest; any other node itself. */
+  private int besideCrest(int node) {
+    ShellLayer layer = layers.get(layerOf(node));
+    return node - firstNode(layerOf(node)) < layer.inner ? node : node - layer.inner;
   }
 
   /**

@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
+import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.product.ProductReport;
 import org.midlateral.shared.SharedData;
 
@@ -23,11 +24,11 @@ import org.midlateral.shared.SharedData;
  *
  * @param tool name, version and build of the program
  * @param input SHA-256 of what the order said, overrides and formats included
- * @param ok whether the order was made; else it was refused
+ * @param state what came of it: made, partly or refused
  * @param text why it was refused, or its cautions
  * @param files size of each file by name (bytes)
  */
-record MadeFrom(String tool, String input, boolean ok, String text, Map<String, Long> files) {
+record MadeFrom(String tool, String input, OrderState state, String text, Map<String, Long> files) {
   /** Name of the record's own file. */
   static final String FILE = "made-from.json";
 
@@ -38,6 +39,7 @@ record MadeFrom(String tool, String input, boolean ok, String text, Map<String, 
   MadeFrom {
     Objects.requireNonNull(tool);
     Objects.requireNonNull(input);
+    Objects.requireNonNull(state);
     Objects.requireNonNull(text);
     files = Collections.unmodifiableMap(new TreeMap<>(files));
   }

@@ -79,20 +79,21 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
     Optional<MadeFrom> before = MadeFrom.in(home);
     if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
-      OrderState state = before.get().ok() ? OrderState.UNCHANGED : OrderState.REFUSED;
-      return outcome(state, before.get().text());
+      OrderState state = before.get().state();
+      return outcome(state == OrderState.MADE ? OrderState.UNCHANGED : state, before.get().text());
     }
     // There is another order for every other core.
     Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
     String text = told(product);
     Map<String, byte[]> files = new LinkedHashMap<>();
-    ProductWriter.files(product, product.ok() ? settings.formats() : List.of())
+    ProductWriter.files(product, product.isMade() ? settings.formats() : List.of())
         .forEach((n, c) -> files.put(n, bytes(c)));
     Map<String, Long> sizes = new TreeMap<>();
     files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));
-    MadeFrom made = new MadeFrom(MadeFrom.program(), input, product.ok(), text, sizes);
+    OrderState state = OrderState.of(product);
+    MadeFrom made = new MadeFrom(MadeFrom.program(), input, state, text, sizes);
     place(home, files, made);
-    return outcome(product.ok() ? OrderState.MADE : OrderState.REFUSED, text);
+    return outcome(state, text);
   }
 
   /**
@@ -129,7 +130,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
   private static String told(Product product) {
     return product.findings().stream()
         .filter(f -> f.severity() != Finding.Severity.NOTE)
-        .filter(f -> product.ok() || f.severity() == Finding.Severity.REFUSAL)
+        .filter(f -> product.isMade() || f.severity() == Finding.Severity.REFUSAL)
         .map(Finding::text)
         .collect(Collectors.joining(" "));
   }

@@ -1,5 +1,7 @@
 package org.midlateral.recipe.batch;
 
+import org.midlateral.recipe.product.Product;
+
 /**
  * What became of one order.
  *
@@ -15,6 +17,8 @@ public record Outcome(
   public enum OrderState {
     /** Made and written. */
     MADE("made"),
+    /** The trough made and written; the dorsal shell cannot be made. */
+    PARTLY("partly"),
     /** Made by a run before, of the same input. */
     UNCHANGED("unchanged"),
     /** The input is right, the design cannot be made. */
@@ -39,7 +43,12 @@ public record Outcome(
       return word;
     }
 
-    /** Whether the order's files are there. */
+    /** What came of an order that could be read. */
+    static OrderState of(Product product) {
+      return product.ok() ? MADE : product.isMade() ? PARTLY : REFUSED;
+    }
+
+    /** Whether all the order's files are there. */
     public boolean isDone() {
       return this == MADE || this == UNCHANGED;
     }

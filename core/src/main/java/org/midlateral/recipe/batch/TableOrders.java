@@ -77,9 +77,8 @@ final class TableOrders implements OrderSource {
     for (String key : keys) {
       String shown = Shown.shown(key);
       if (key.contains("[") || KeyTable.standard().find(key).isEmpty()) {
-        String near =
-            KeyTable.standard().nearest(key).map(k -> "; did you mean " + k + "?").orElse("");
-        throw new SourceProblem(file + ":1: \"" + shown + "\" is not a key" + near);
+        String why = KeyTable.standard().whyNoKey(key);
+        throw new SourceProblem(file + ":1: the column \"" + shown + "\" " + why);
       }
       if (!seen.add(key)) {
         throw new SourceProblem(file + ":1: " + shown + " names two columns");

@@ -63,8 +63,8 @@ public record Documents(
 
   /** Computes the mechanics and draws all documents. */
   public static Documents of(Orthosis made) {
-    List<Finding> findings = new ArrayList<>();
-    Optional<Rigidity> rigidity = rigidity(made, findings);
+    Found found = Found.of(made);
+    Optional<Rigidity> rigidity = found.rigidity;
     Interruption.ifInterrupted();
     BenchDocuments bench =
         BenchDocuments.of(
@@ -74,19 +74,25 @@ public record Documents(
             made.solids(),
             rigidity.map(r -> sheet(r, bands(made.order()))).orElse(SheetFigures.NONE),
             PaperSize.usualWith(made.order().measurements().unit()));
-    findings.addAll(bench.closure().findings());
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
-    return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
+    return new Documents(rigidity, BenchBlocks.of(bench), files, found.findings);
   }
 
   /** The findings alone, which take a third of the time. */
-  public static List<Finding> findings(Orthosis made) {
-    List<Finding> findings = new ArrayList<>();
-    rigidity(made, findings);
-    findings.addAll(
-        Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
-    return findings;
+  static List<Finding> findings(Orthosis made) {
+    return Found.of(made).findings;
+  }
+
+  /** All that is found out, before any document is drawn. */
+  private record Found(Optional<Rigidity> rigidity, List<Finding> findings) {
+    static Found of(Orthosis made) {
+      List<Finding> findings = new ArrayList<>();
+      Optional<Rigidity> rigidity = Documents.rigidity(made, findings);
+      findings.addAll(
+          Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
+      return new Found(rigidity, findings);
+    }
   }
 
   /** The mechanics, whose findings are added to others. */

@@ -35,16 +35,30 @@ public record Product(
     findings = List.copyOf(findings);
   }
 
-  /** Whether it may be written. */
+  /** Whether all that was asked for is made. */
   public boolean ok() {
     return findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
   }
 
+  /**
+   * Whether there is something to write: all of it, or all but a dorsal shell that cannot be made.
+   */
+  public boolean isMade() {
+    return inspection.map(Inspection::ok).orElse(false);
+  }
+
   /** The same product with its documents, and with what they found. */
   Product withDocuments(Documents drawn) {
+    Product told = withFindings(drawn.findings());
+    return new Product(
+        order, orthosis, inspection, print, Optional.of(drawn), told.findings, timing);
+  }
+
+  /** The same product with what more was found about it. */
+  Product withFindings(List<Finding> more) {
     List<Finding> all = new ArrayList<>(findings);
-    all.addAll(drawn.findings());
-    return new Product(order, orthosis, inspection, print, Optional.of(drawn), all, timing);
+    all.addAll(more);
+    return new Product(order, orthosis, inspection, print, documents, all, timing);
   }
 
   /** The same product with what more has taken time. */

@@ -12,6 +12,8 @@ import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mesh.query.MeshAudit;
+import org.midlateral.piece.BridgedStretch;
+import org.midlateral.piece.Piece;
 import org.midlateral.recipe.FitTogether;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
@@ -21,6 +23,7 @@ import org.midlateral.recipe.Report;
 import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.shared.SharedData;
+import org.midlateral.shell.DorsumGap;
 
 /** What is told of a product, in the form of a {@link Report}. */
 public final class ProductReport {
@@ -64,7 +67,7 @@ public final class ProductReport {
         product.findings().stream().map(Report.ReportLine::of).toList(),
         product.orthosis().map(this::levels).orElse(null),
         inspection.map(i -> partLines(i, formats)).orElse(null),
-        inspection.map(ProductReport::clearance).orElse(null),
+        inspection.map(this::clearance).orElse(null),
         inspection.flatMap(Inspection::together).map(ProductReport::assembly).orElse(null),
         mechanics.flatMap(Rigidity::joint).map(JointReport::of).orElse(null),
         mechanics.map(Rigidity::rigidity).orElse(null),
@@ -130,13 +133,34 @@ public final class ProductReport {
     return List.of(v.getX(), v.getY(), v.getZ());
   }
 
-  private static Report.Clearance clearance(Inspection inspected) {
+  private Report.Clearance clearance(Inspection inspected) {
     var conformance = inspected.trough().conformance();
     Double atCentre = conformance.gapAtSpots().isEmpty() ? null : conformance.gapAtSpots().get(0);
     return new Report.Clearance(
         new Report.TroughClearance(
             conformance.gap().min(), conformance.gap().mean(), conformance.gap().max(), atCentre),
-        inspected.together().map(FitTogether::fitGap).orElse(null));
+        inspected.dorsalShell().map(p -> dorsum(p.solid().piece())).orElse(null),
+        inspected.together().map(FitTogether::fitGap).orElse(null),
+        inspected.pieces().stream()
+            .map(p -> p.solid().piece())
+            .flatMap(p -> BridgedStretch.of(p).stream().map(stretch -> line(p, stretch)))
+            .toList());
+  }
+
+  private Report.DorsumClearance dorsum(Piece shell) {
+    DorsumGap gap = DorsumGap.of(shell);
+    return new Report.DorsumClearance(
+        product.order().design().dorsalShell().clearance(), gap.min(), gap.max());
+  }
+
+  private static Report.BridgeLine line(Piece piece, BridgedStretch stretch) {
+    return new Report.BridgeLine(
+        piece.name(),
+        stretch.from(),
+        stretch.to(),
+        stretch.rise(),
+        stretch.station(),
+        stretch.girth());
   }
 
   private static Report.Assembly assembly(FitTogether fit) {

@@ -42,7 +42,7 @@ public final class ProductWriter {
       Collection<SolidFormat> formats,
       boolean force,
       boolean reproducible) {
-    if (!product.ok()) {
+    if (!product.isMade()) {
       throw new IllegalStateException("a refused design is not written");
     }
     long start = System.nanoTime();

@@ -29,7 +29,7 @@ public record RefitReport(
     return new RefitReport(
         made.measurements().reference(),
         later.measurements().reference(),
-        true,
+        findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL),
         findings.stream().map(Report.ReportLine::of).toList(),
         pieces);
   }

@@ -42,7 +42,7 @@ public record RigidityReport(
       Rigidity rigidity, List<Finding> findings, Adviser.Advice advice, Bands bands) {
     return new RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
-        true,
+        findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL),
         findings.stream().map(Report.ReportLine::of).toList(),
         rigidity.joint().map(JointReport::of).orElse(null),
         advice,

@@ -17,8 +17,7 @@ final class Variant {
 
   /** The trough alone. */
   static Order withoutShell(Order order) {
-    Design design = order.design();
-    return order.withDesign(design.withDorsalShell(design.dorsalShell().withMake(false)));
+    return order.withoutDorsalShell();
   }
 
   /** The trough with its dorsal shell. */

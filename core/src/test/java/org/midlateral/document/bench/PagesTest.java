@@ -15,10 +15,12 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.recipe.Orthosis;
 
 /** What every page must hold: selectable text, the warning, nothing cut, nothing overlapping. */
 class PagesTest {
@@ -86,6 +88,34 @@ class PagesTest {
     }
   }
 
+  /** Tape is for the shell: where that is missing the sheet gives the wrap that serves instead. */
+  @Test
+  void withoutAShellAWrapServesInsteadOfTape() throws Exception {
+    assertThat(sheet("covered-tip", "closure.kind=tape"))
+        .contains("Adhesive tape", "fit the closure: tape.")
+        .doesNotContain("Elastic wrap");
+    Orthosis without =
+        BenchFiles.orthosis("covered-tip", "closure.kind=tape", "dorsal-shell.length=90");
+    assertThat(without.missing()).isPresent();
+    assertThat(text(without))
+        .contains("it lies on the skin", "Elastic wrap", "elastic wrap, no tape")
+        .doesNotContain("Adhesive tape");
+  }
+
+  /** The longest notes there may be, of the widest signs and of scripts that the typeface lacks. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"W", "\u2014", "中", "→ ✓ ", "שלום ", "مرحبا ", "ไทย ", "\ud83d\ude00", "word "})
+  void aPageWithALongNoteIsWhole(String sign) throws Exception {
+    String note = sign.repeat(120 / sign.length()).strip();
+    BenchDocuments documents =
+        BenchFiles.of(
+            BenchFiles.orthosis("slim-little", "note=" + note, "reference=" + "M".repeat(40)));
+    for (String name : List.of("bench-sheet.pdf", "pattern.pdf")) {
+      check(name, BenchFiles.bytes(documents, name));
+    }
+  }
+
   /** Who prints it and who moulds it read the same sheet: each must see what is meant for him. */
   @Test
   void theSheetTellsPrintedFromMoulded() throws Exception {
@@ -107,8 +137,11 @@ class PagesTest {
   }
 
   private static String sheet(String sample, String override) throws Exception {
-    byte[] pdf =
-        BenchFiles.bytes(BenchFiles.of(BenchFiles.orthosis(sample, override)), "bench-sheet.pdf");
+    return text(BenchFiles.orthosis(sample, override));
+  }
+
+  private static String text(Orthosis orthosis) throws IOException {
+    byte[] pdf = BenchFiles.bytes(BenchFiles.of(orthosis), "bench-sheet.pdf");
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
     }

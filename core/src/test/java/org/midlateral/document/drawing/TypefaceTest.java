@@ -2,6 +2,7 @@ package org.midlateral.document.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -22,6 +23,21 @@ class TypefaceTest {
     assertThat(shown).startsWith("a ").endsWith(" b").contains("\ufffd").doesNotContain(text);
     assertThat(Typeface.REGULAR.shown(shown)).isSameAs(shown);
     assertThat(Typeface.REGULAR.width(text, 3)).isPositive();
+  }
+
+  /** No line is wider than its column, and nothing is lost. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "a word and another",
+        "Donaudampfschifffahrtsgesellschaftskapitaen and more",
+        "中文中文中文中文中文中文中文中文中文中文中文中文",
+        "\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00\ud83d\ude00"
+      })
+  void wordsThatAreTooLongAreBroken(String text) {
+    List<String> lines = Typeface.REGULAR.wrapped(text, 3, 20);
+    assertThat(lines).allMatch(line -> Typeface.REGULAR.width(line, 3) <= 20);
+    assertThat(String.join("", lines).replace(" ", "")).isEqualTo(text.replace(" ", ""));
   }
 
   @Test

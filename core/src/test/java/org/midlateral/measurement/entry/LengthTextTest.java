@@ -59,7 +59,11 @@ class LengthTextTest {
       value = {
         "2 1/2|MM|is a fraction, which is for inches",
         "2 1/2 cm|IN|is a fraction, which is for inches",
-        "2 5/2|IN|is not a fraction of a ruler, from halves to sixty-fourths",
+        "2 5/2|IN|has a fraction of a whole inch or more, 5/2",
+        "43/16 in|MM|is a fraction of a whole inch or more; write 2 11/16 or 4 3/16",
+        "17/8|IN|is a fraction of a whole inch or more; write 2 1/8 or 1 7/8",
+        "3/2|IN|is a fraction of a whole inch or more; write 1 1/2",
+        "8/8|IN|is a fraction of a whole inch or more; write 1",
         "2 1/3|IN|is not a fraction of a ruler, from halves to sixty-fourths",
         "2 1/0|IN|is not a fraction of a ruler, from halves to sixty-fourths",
         "1/128|IN|is not a fraction of a ruler, from halves to sixty-fourths",

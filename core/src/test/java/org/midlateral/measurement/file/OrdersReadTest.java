@@ -93,7 +93,6 @@ class OrdersReadTest {
     List<String> overrides =
         List.of(
             "circumference.pip=2 1/2 in",
-            "trough.wrap=0.4",
             "trough.wrap=0.45",
             "relief.bubbles=[{station: 24, girth: 10, height: 1}]");
 
@@ -107,6 +106,25 @@ class OrdersReadTest {
   /** The design of a file that chooses nothing. */
   static Design defaultDesign() {
     return new OrderBuilder(new Settings(Map.of())).design();
+  }
+
+  /** One key of an item that the file has; an item more would want all its keys. */
+  @Test
+  void anOverrideMayBeOfOneKeyOfAnItem() {
+    String bubbles = "relief.bubbles=[{station: 20, girth: 2, height: 1}]";
+
+    Orders.Result lower =
+        Orders.parse(PLAIN, "demo.yaml", List.of(bubbles, "relief.bubbles[0].height=0.4"));
+    assertThat(lower.errors()).isEmpty();
+    assertThat(lower.order().design().relief().bubbles())
+        .singleElement()
+        .satisfies(bubble -> assertThat(bubble.height()).isEqualTo(0.4))
+        .satisfies(bubble -> assertThat(bubble.station()).isEqualTo(20));
+    assertThat(
+            Orders.parse(PLAIN, "demo.yaml", List.of(bubbles, "relief.bubbles[1].height=0.4"))
+                .errors())
+        .singleElement()
+        .satisfies(error -> assertThat(error.message()).contains("is not a key"));
   }
 
   @Test

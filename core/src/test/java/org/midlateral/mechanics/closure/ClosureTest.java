@@ -182,6 +182,8 @@ class ClosureTest {
     assertThat(closure.findings()).extracting(Finding::code).containsExactly("tape-on-skin");
     Closure closed = closure(BenchFiles.orthosis("covered-tip", "closure.kind=tape"));
     assertThat(closed.findings()).isEmpty();
+    assertThat(closure.isTapeOnSkin()).isTrue();
+    assertThat(closed.isTapeOnSkin()).isFalse();
     assertThat(closed.tape().lengths()).allMatch(length -> length > 61 + 30);
   }
 

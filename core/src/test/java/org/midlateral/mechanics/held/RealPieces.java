@@ -26,6 +26,9 @@ import org.midlateral.trough.Trough;
 final class RealPieces {
   static final Isotropic MATERIAL = new Isotropic(1500, 0.4);
 
+  /** Of the round tubes (mm). */
+  private static final double WALL = 1.6;
+
   private RealPieces() {}
 
   /** A slim finger that hardly bulges. */
@@ -64,8 +67,11 @@ final class RealPieces {
     return Trough.of(design, digit, MidlateralCut.of(measured, design, digit));
   }
 
+  /** A pair over every joint that stands out: of one that is not bulbous, since it is sore. */
   private static Relief relief(Measurements measured) throws DesignRefused {
-    return Relief.of(measured, Fingers.design().relief(), TapedDigit.of(measured));
+    DigitSurface digit = TapedDigit.of(measured);
+    boolean sore = Relief.suggested(measured, Fingers.design().relief(), digit);
+    return Relief.of(measured, (sore ? Fingers.sore() : Fingers.design()).relief(), digit);
   }
 
   static Piece trough(Measurements measured, double wrap) throws DesignRefused {
@@ -84,22 +90,27 @@ final class RealPieces {
    * half tube.
    */
   static Piece halfTube() {
-    return halfTube("trough", 1.6 * (0.5 - Math.PI / 8));
+    double beyond = WALL * (0.5 - Math.PI / 8);
+    return halfTube("trough", beyond, beyond);
   }
 
-  /** Half of the same tube that meets its other half edge to edge: volar or dorsal. */
-  static Piece tubeHalf(String name) {
-    return halfTube(name, 0);
+  /**
+   * Half of the same tube that meets its other half edge to edge: volar or dorsal.
+   *
+   * @param beyond walls that its ends lie beyond the tube's
+   */
+  static Piece tubeHalf(String name, double beyond) {
+    return halfTube(name, 0, WALL * beyond);
   }
 
-  private static Piece halfTube(String name, double beyond) {
-    double wall = 1.6;
+  private static Piece halfTube(String name, double beyondSides, double beyondEnds) {
+    double wall = WALL;
     double skin = 9 - wall / 2;
     double round = 2 * Math.PI * skin;
     Measurements measured = RoundFinger.of(skin, 30, 34.5, 40, 20);
-    double half = round / 4 + beyond * skin / 9;
-    Polygon rectangle = rounded(half, -beyond, 75 + beyond, 1.5);
-    Outline outline = new Outline(rectangle, 0.5, -beyond, 1.5, 73.5, 75 + beyond);
+    double half = round / 4 + beyondSides * skin / 9;
+    Polygon rectangle = rounded(half, -beyondEnds, 75 + beyondEnds, 1.5);
+    Outline outline = new Outline(rectangle, 0.5, -beyondEnds, 1.5, 73.5, 75 + beyondEnds);
     Midline midline = name.equals("dorsal") ? Midline.DORSAL : Midline.VOLAR;
     return new Piece(name, TapedDigit.of(measured), outline, midline, GapField.uniform(0), wall);
   }

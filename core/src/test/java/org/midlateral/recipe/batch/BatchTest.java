@@ -77,16 +77,16 @@ class BatchTest {
             "null",
             "{",
             "[1]",
-            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":null}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":null,\"files\":{}}",
-            "{\"tool\":null,\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"a\":1}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"\\u0000\":1}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"ok\":true,\"text\":\"\",\"files\":{\"made-from.json\":null}}")) {
+            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":null}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":null,\"files\":{}}",
+            "{\"tool\":null,\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"a\":1}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"\\u0000\":1}}",
+            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"made-from.json\":null}}")) {
       Files.writeString(record, text);
       assertThat(MadeFrom.in(out)).as(text).isEmpty();
     }
-    Files.writeString(record, new MadeFrom("t", "i", true, "", Map.of()).json());
+    Files.writeString(record, new MadeFrom("t", "i", OrderState.MADE, "", Map.of()).json());
     assertThat(MadeFrom.in(out)).isPresent();
   }
 
@@ -206,6 +206,23 @@ class BatchTest {
     String text = told.get(0).text();
     assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(OrderState.REFUSED, 1L));
     assertThat(told.get(1).text()).isEqualTo(text).isNotBlank();
+  }
+
+  /** Its trough does not wait for a shell that cannot be made, nor is it told as a whole. */
+  @Test
+  void anOrderWithoutItsShellIsMadeInPart() throws Exception {
+    write(row("inv-a", 0));
+    run(List.of("dorsal-shell.make=yes"), SolidFormat.STL);
+    assertThat(names(out.resolve("inv-a"))).contains("dorsal-shell.stl");
+    List<String> tooLong = List.of("dorsal-shell.make=yes", "dorsal-shell.length=90");
+    assertThat(run(tooLong, SolidFormat.STL)).isEqualTo(Map.of(OrderState.PARTLY, 1L));
+    assertThat(names(out.resolve("inv-a")))
+        .containsExactly("made-from.json", "report.json", "trough.stl");
+    String text = told.get(1).text();
+    assertThat(text).startsWith("The dorsal shell is missing").contains(" passes");
+    assertThat(Files.readString(out.resolve("batch-report.csv"))).contains(",partly,");
+    assertThat(run(tooLong, SolidFormat.STL)).isEqualTo(Map.of(OrderState.PARTLY, 1L));
+    assertThat(told.get(2).text()).isEqualTo(text);
   }
 
   @Test

@@ -122,6 +122,23 @@ class TableOrdersTest {
   }
 
   @Test
+  void aColumnThatIsNoKeyIsToldWhatItIs() throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, InventedOrders.HEADER + ",trough\n");
+    assertThatThrownBy(() -> OrderSources.open(file))
+        .hasMessageEndingWith(
+            ":1: the column \"trough\" is a section; allowed: a key in it, as trough.wrap");
+    Files.writeString(file, InventedOrders.HEADER + ",trough.wal\n");
+    assertThatThrownBy(() -> OrderSources.open(file))
+        .hasMessageEndingWith("\"trough.wal\" is not a key; did you mean trough.wall?");
+    Files.writeString(file, InventedOrders.HEADER + ",relief.bubbles[0].height\n");
+    assertThatThrownBy(() -> OrderSources.open(file))
+        .hasMessageContaining("allowed: the whole list, relief.bubbles");
+    Files.writeString(file, InventedOrders.HEADER + ",digit\n");
+    assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("names two columns");
+  }
+
+  @Test
   void aTableThatASpreadsheetWroteInAnotherWayIsRefusedInWords() throws IOException {
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, InventedOrders.HEADER.replace(',', ';') + "\n");

@@ -22,7 +22,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PieceInspection;
 import org.midlateral.recipe.TwoPiecePropertyTest;
 
-/** Cases at the edge: each is made, sound and with its fit gap, or refused with what to change. */
+/** Cases at the edge: each is made, sound and with its fit gap, or refused with what was tried. */
 class EdgeCasesTest {
 
   private static Product product(String sample, List<String> more) {
@@ -46,6 +46,16 @@ class EdgeCasesTest {
     assertThat(trough.intersections(shell, 1)).isEmpty();
     assertThat(trough.gap(shell).distance()).isGreaterThanOrEqualTo(fitGap - ErrorBudget.FIT_GAP);
     assertThat(inspection.pieces()).hasSize(2).allMatch(p -> p.audit().sound());
+  }
+
+  /** The trough is made; its shell is refused, and what was tried is told. */
+  private static void assertShellRefused(Product product, String key) {
+    assertRefused(product, key);
+    assertThat(product.isMade()).isTrue();
+    assertThat(product.findings().get(0).text())
+        .startsWith("The dorsal shell is missing")
+        .contains("dorsal-shell.make no passes");
+    assertThat(product.orthosis().orElseThrow().solids()).hasSize(1);
   }
 
   private static void assertRefused(Product product, String key) {
@@ -77,7 +87,7 @@ class EdgeCasesTest {
   @Test
   void flanksThatWouldMeetOnTheVolarSideAreRefused() {
     Product met = product("slim-little", List.of("trough.wrap=0.25", "dorsal-shell.overlap=7"));
-    assertRefused(met, "dorsal-shell.overlap");
+    assertShellRefused(met, "dorsal-shell.overlap");
     assertThat(met.findings()).extracting(Finding::code).contains("dorsal-shell-overlap");
   }
 
@@ -123,7 +133,7 @@ class EdgeCasesTest {
   void aShortFingerIsToldToLeaveTheShellOut() {
     List<String> shorter = List.of("length.web-to-pip=9 mm", "trough.web-clearance=6 mm");
 
-    assertRefused(product("slim-little", shorter), "dorsal-shell.length");
+    assertShellRefused(product("slim-little", shorter), "trough.web-clearance");
   }
 
   /** On a thick liner the step over the trough's rims leaves the shell off a slim dorsum. */
@@ -142,13 +152,14 @@ class EdgeCasesTest {
   void aShellFarOffTheDorsumIsToldHowNear() {
     Product far = product("slim-little", List.of("dorsal-shell.clearance=3"));
 
-    assertRefused(far, "dorsal-shell.clearance");
+    assertShellRefused(far, "dorsal-shell.clearance");
     assertThat(far.findings()).filteredOn(f -> f.code().equals("dorsal-shell-step")).hasSize(1);
   }
 
   @Test
   void aShellLongerThanItsRoomIsRefused() {
-    assertRefused(product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
+    assertShellRefused(
+        product("slim-little", List.of("dorsal-shell.length=60")), "dorsal-shell.length");
   }
 
   /** A joint that falls off by 17 mm within the 6 mm to the next tape: no wall lies over that. */

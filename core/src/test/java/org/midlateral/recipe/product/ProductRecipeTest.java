@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
@@ -28,6 +29,55 @@ class ProductRecipeTest {
 
     assertThat(product.orthosis()).containsSame(made);
     assertThat(report(product)).isEqualTo(report(ProductRecipe.make(read.order(), List.of())));
+  }
+
+  /** With the shell of another order, that lies nearer to the trough than this one asks for. */
+  private Orthosis withNearShell(Orthosis own) throws Exception {
+    Orthosis near =
+        Orthosis.make(
+            Orders.read(
+                    Path.of("..", "samples", "slim-little.yaml"),
+                    List.of("print.edge-length=1.2 mm", "dorsal-shell.fit-gap=0.15"))
+                .order());
+    return new Orthosis(
+        read.order(),
+        own.digit(),
+        own.relief(),
+        own.bare(),
+        own.plainTrough(),
+        near.plainShell(),
+        own.trough(),
+        near.dorsalShell(),
+        Optional.empty());
+  }
+
+  /** The trough's own mesh misses a bound too, which a finer one mends: that is not the reason. */
+  @Test
+  void theReasonToldIsTheShells() throws Exception {
+    Product product =
+        ProductRecipe.inspect(withNearShell(Orthosis.make(read.order(), 1.5)), List.of());
+
+    assertThat(product.isMade()).isTrue();
+    assertThat(product.findings().get(0).code()).isEqualTo("fit-gap");
+    assertThat(product.findings().stream().skip(1))
+        .noneMatch(f -> f.severity() == Finding.Severity.REFUSAL);
+  }
+
+  @Test
+  void aShellThatFailsItsInspectionTakesNothingWithIt() throws Exception {
+    Orthosis mixed = withNearShell(Orthosis.make(read.order()));
+
+    Product product = ProductRecipe.inspect(mixed, read.cautions());
+
+    assertThat(product.isMade()).isTrue();
+    assertThat(product.ok()).isFalse();
+    assertThat(product.findings().get(0).code()).isEqualTo("fit-gap");
+    assertThat(product.findings().get(0).text()).startsWith("The dorsal shell is missing");
+    Orthosis alone = product.orthosis().orElseThrow();
+    assertThat(alone.solids()).containsExactly(mixed.trough());
+    assertThat(alone.plainShell()).isEmpty();
+    assertThat(ProductRecipe.withDocuments(product).documents()).isPresent();
+    assertThat(report(product)).contains("\"trough\"").doesNotContain("\"dorsal-shell\" : {");
   }
 
   @Test

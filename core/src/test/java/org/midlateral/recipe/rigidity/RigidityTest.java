@@ -82,6 +82,9 @@ class RigidityTest {
       assertThat(wraps.get(i).extensionLost()).isLessThan(wraps.get(i - 1).extensionLost());
     }
     // Thin, round and without rims: 24.5 and 10.6; wall, rims and the finger's oval shift them.
+    // What the closed tube is made of is said beside its figures, and beside no other's.
+    assertThat(wraps.get(3).finiteElements().note()).contains("two halves");
+    assertThat(wraps.subList(0, 3)).allMatch(wrap -> wrap.finiteElements().note() == null);
     assertThat(1 / wraps.get(0).relativeToHalf()).isBetween(20.0, 28.0);
     assertThat(wraps.get(3).relativeToHalf()).isBetween(10.0, 12.0);
     // In extension lost the tube gains far less than in EI: its tongue is the trough's.

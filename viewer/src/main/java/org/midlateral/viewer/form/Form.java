@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -20,6 +21,7 @@ import javax.swing.JSeparator;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
+import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
@@ -43,6 +45,7 @@ public final class Form extends JPanel {
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
   private final BubbleRows bubbles;
   private LengthUnit unit = LengthUnit.MM;
+  private transient Optional<Digit> digit = Optional.empty();
   private transient InputKey focused;
   private transient ShownMessages messages;
 
@@ -122,7 +125,7 @@ public final class Form extends JPanel {
       hint.setText(
           "Type a length as 62, 6.2 cm or 2 1/2 in. Up and Down step a number; Tab goes on.");
     } else {
-      hint.setText(Wording.hint(focused, unit));
+      hint.setText(Wording.hint(focused.of(digit), unit));
     }
   }
 
@@ -130,7 +133,8 @@ public final class Form extends JPanel {
   public void show(Draft draft) {
     unit = unit(draft);
     bubbles.show(draft);
-    rows.forEach((path, row) -> row.show(draft.get(path), unit));
+    digit = Digit.of(draft.get("digit"));
+    rows.forEach((path, row) -> row.show(draft.get(path), unit, digit));
     hint();
   }
 

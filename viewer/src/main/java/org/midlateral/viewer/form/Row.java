@@ -10,6 +10,7 @@ import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -17,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
+import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.key.InputKey;
@@ -80,7 +82,7 @@ final class Row extends JPanel {
         });
     boolean wide = words || key.kind() == ValueKind.TEXT;
     arrange(name, field, wide);
-    show("", LengthUnit.MM);
+    show("", LengthUnit.MM, Optional.empty());
   }
 
   private String title() {
@@ -143,10 +145,10 @@ final class Row extends JPanel {
     return key;
   }
 
-  void show(String text, LengthUnit unit) {
+  void show(String text, LengthUnit unit, Optional<Digit> digit) {
     editor.show(text, unit);
     unitLabel.setText(Wording.unit(key, unit));
-    usual.setText(key.usual().map(range -> Wording.usual(range, key, unit)).orElse(""));
+    usual.setText(key.of(digit).usual().map(range -> Wording.usual(range, key, unit)).orElse(""));
     usual.setToolTipText(usual.getText().isEmpty() ? null : "usual range");
   }
 

@@ -21,9 +21,12 @@ final class FigureTable {
   private static final String NONE = "\u2013";
   private static final String AGAINST = "against the half";
 
-  private static final String CLOSED =
-      "Closed: the half with the other half joined to it along both edges, over the whole length of"
-          + " the flanks.";
+  private static final List<String> CLOSED =
+      List.of(
+          "Closed: the half with the other half joined to it along both edges, over the whole length"
+              + " of the flanks.",
+          "By finite elements it loses about a sixth more than a tube with square ends: its corners"
+              + " are rounded.");
 
   private static final List<FigureRow> ROWS =
       List.of(
@@ -70,7 +73,7 @@ final class FigureTable {
 
   /** Height of all of it (px). */
   static int height(FontMetrics font) {
-    return font.getHeight() * (2 * ROWS.size() + 2) + 2 * TOP;
+    return font.getHeight() * (2 * ROWS.size() + 1 + CLOSED.size()) + 2 * TOP;
   }
 
   /**
@@ -93,7 +96,10 @@ final class FigureTable {
       y += 2 * font.getHeight();
     }
     g.setColor(palette.quiet());
-    g.drawString(CLOSED, MARGIN, y + font.getHeight());
+    for (String line : CLOSED) {
+      y += font.getHeight();
+      g.drawString(line, MARGIN, y);
+    }
   }
 
   private void row(Graphics2D g, FigureRow row, double[] middles, float y) {

@@ -20,10 +20,15 @@ import org.midlateral.viewer.draft.DraftText;
  * @param draft what was made
  * @param errors values that cannot stand
  * @param findings cautions and refusals
+ * @param order that was read and can be inspected; empty where values cannot stand
  * @param shapes what there is to show; empty where the draft was refused
  */
 public record MadeDraft(
-    Draft draft, List<InputError> errors, List<Finding> findings, Optional<DesignShapes> shapes) {
+    Draft draft,
+    List<InputError> errors,
+    List<Finding> findings,
+    Optional<Order> order,
+    Optional<DesignShapes> shapes) {
 
   public MadeDraft {
     errors = List.copyOf(errors);
@@ -34,18 +39,27 @@ public record MadeDraft(
   public static MadeDraft of(Draft draft) {
     Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
     if (!read.ok()) {
-      return new MadeDraft(draft, read.errors(), List.of(), Optional.empty());
+      return new MadeDraft(draft, read.errors(), List.of(), Optional.empty(), Optional.empty());
     }
+    Order order = read.order();
     List<Finding> findings = new ArrayList<>(read.cautions());
+    Optional<DesignShapes> shapes = Optional.empty();
     try {
-      return new MadeDraft(
-          draft, List.of(), findings, Optional.of(DesignShapes.of(Orthosis.make(read.order()))));
+      Orthosis made = Orthosis.make(order);
+      made.missing().ifPresent(missing -> findings.add(0, missing));
+      shapes = Optional.of(DesignShapes.of(made));
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {
-      findings.add(0, defect(e, read.order()));
+      findings.add(0, defect(e, order));
+      return new MadeDraft(draft, List.of(), findings, Optional.empty(), Optional.empty());
     }
-    return new MadeDraft(draft, List.of(), findings, Optional.empty());
+    return new MadeDraft(draft, List.of(), findings, Optional.of(order), shapes);
+  }
+
+  /** The same draft, of which no more is shown than can be made. */
+  public MadeDraft showing(Orthosis madeOfIt) {
+    return new MadeDraft(draft, errors, findings, order, Optional.of(DesignShapes.of(madeOfIt)));
   }
 
   /** Tells of a defect; the file that goes with it lies in the temporary folder. */

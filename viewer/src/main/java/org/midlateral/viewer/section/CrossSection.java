@@ -13,6 +13,8 @@ import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.Section;
 import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.mechanics.Sections;
+import org.midlateral.piece.BridgedStretch;
+import org.midlateral.piece.Piece;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;
 
@@ -64,10 +66,28 @@ public record CrossSection(
    * @param loops its outline
    * @param figures of it alone
    * @param leastGap least distance from its outline to the skin (mm)
+   * @param bridge where it bridges a waist of the finger
    */
-  public record Cut(PieceShape piece, List<Loop> loops, SectionFigures figures, double leastGap) {
+  public record Cut(
+      PieceShape piece,
+      List<Loop> loops,
+      SectionFigures figures,
+      double leastGap,
+      SectionBridge bridge) {
     public Cut {
       loops = List.copyOf(loops);
+    }
+  }
+
+  /**
+   * Where in the section a piece stands further off the skin than its clearance asks.
+   *
+   * @param rise at most (mm)
+   * @param skin points y, n of the skin under it, two by two the ends of short lines (mm)
+   */
+  public record SectionBridge(double rise, List<double[]> skin) {
+    public SectionBridge {
+      skin = List.copyOf(skin);
     }
   }
 
@@ -95,7 +115,8 @@ public record CrossSection(
       if (!loops.get(i).isEmpty()) {
         SectionFigures figures = SectionFigures.of(Section.of(loops.get(i)), modulus);
         double gap = Outlines.distance(loops.get(i), skin);
-        cuts.add(new Cut(design.pieces().get(i), loops.get(i), figures, gap));
+        PieceShape piece = design.pieces().get(i);
+        cuts.add(new Cut(piece, loops.get(i), figures, gap, bridge(piece.solid().piece(), line)));
       }
     }
     double quarter = digit.circumference(at) / 4;
@@ -109,6 +130,24 @@ public record CrossSection(
         gaps(cuts, line),
         pair(loops, cuts, Joining.BONDED, modulus),
         pair(loops, cuts, Joining.SLIPPING, modulus));
+  }
+
+  private static SectionBridge bridge(Piece piece, SkinLine line) {
+    Slice slice = line.slice();
+    double half = piece.outline().wrap() * slice.circumference() / 2;
+    List<double[]> skin = new ArrayList<>();
+    double rise = 0;
+    for (int i = 0; i < AROUND; i++) {
+      double from = piece.skinGirth(half * (2.0 * i / AROUND - 1), slice.station());
+      double to = piece.skinGirth(half * (2.0 * (i + 1) / AROUND - 1), slice.station());
+      double here = piece.bridge().at(from, slice.station());
+      if (here >= BridgedStretch.TOLD) {
+        rise = Math.max(rise, here);
+        skin.add(line.at(slice.angle(from)));
+        skin.add(line.at(slice.angle(to)));
+      }
+    }
+    return new SectionBridge(rise, skin);
   }
 
   private static Optional<SectionFigures> pair(

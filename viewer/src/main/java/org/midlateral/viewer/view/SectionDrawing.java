@@ -129,6 +129,7 @@ public final class SectionDrawing extends JPanel {
       Color colour = cut.piece().isDorsal() ? palette.shell() : palette.trough();
       fill(g, cut.loops(), colour, palette.ink());
     }
+    section.cuts().forEach(cut -> bridge(g, cut.bridge()));
     midlateral(g);
     if (pressures.isPresent()) {
       pressures(g, pressures.get());
@@ -147,6 +148,9 @@ public final class SectionDrawing extends JPanel {
     section.liner().ifPresent(liner -> words.put("liner", palette.liner()));
     section.cut(false).ifPresent(cut -> words.put("trough", palette.trough()));
     section.cut(true).ifPresent(cut -> words.put("shell", palette.shell()));
+    if (section.cuts().stream().anyMatch(cut -> cut.bridge().rise() > 0)) {
+      words.put("bridged", palette.axis());
+    }
     FontMetrics font = g.getFontMetrics();
     int wide = words.keySet().stream().mapToInt(w -> font.stringWidth(w) + KEY_STEP).sum();
     double x = (getWidth() - wide + KEY_STEP - SWATCH - 4) / 2.0;
@@ -160,6 +164,18 @@ public final class SectionDrawing extends JPanel {
       g.drawString(word.getKey(), (float) x + SWATCH + 4, (float) base);
       x += font.stringWidth(word.getKey()) + KEY_STEP;
     }
+  }
+
+  /** A thick line along the skin that a piece bridges. */
+  private void bridge(Graphics2D g, CrossSection.SectionBridge bridge) {
+    g.setColor(palette.axis());
+    g.setStroke(new BasicStroke(3, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+    for (int i = 0; i < bridge.skin().size(); i += 2) {
+      double[] from = bridge.skin().get(i);
+      double[] to = bridge.skin().get(i + 1);
+      g.draw(new Line2D.Double(x(from[0]), y(from[1]), x(to[0]), y(to[1])));
+    }
+    g.setStroke(new BasicStroke(HAIR));
   }
 
   private double x(double y) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import javax.swing.BorderFactory;
@@ -19,9 +20,11 @@ import javax.swing.SwingWorker;
 import org.midlateral.document.Defect;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.product.ProductWriter;
@@ -121,30 +124,43 @@ final class ExportJob extends SwingWorker<String, String> {
       Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
       order = read.order();
       product = ProductRecipe.make(order, read.cautions());
-      if (product.ok()) {
+      if (product.isMade()) {
         publish("Computing the mechanics and drawing the documents");
         product = ProductRecipe.withDocuments(product);
       }
     } finally {
       write();
     }
-    if (!product.ok()) {
-      return refusals(product.findings());
+    if (!product.isMade()) {
+      return "Nothing was written. " + refusals(product.findings());
     }
     publish(WRITING);
     WholeFile.makeFolder(folder);
     ProductWriter.write(product, folder, force, false);
-    return "";
+    return told(product);
+  }
+
+  /** What is to be told beside that it was written; empty where all is well. */
+  private String told(Product product) {
+    StringBuilder text = new StringBuilder();
+    // Parts of an earlier export: whoever prints them has pieces that do not belong together.
+    Set<String> written = ProductWriter.files(product, SolidFormat.USUAL).keySet();
+    for (Path former : FormerParts.in(folder, written)) {
+      text.append(former).append(" is not of this export; delete it or set it aside. ");
+    }
+    if (!product.ok()) {
+      text.insert(0, refusals(product.findings()) + " ");
+    }
+    return text.isEmpty() ? "" : "Written to " + folder + ". " + text.toString().strip();
   }
 
   private static String refusals(List<Finding> findings) {
-    return "Nothing was written. "
-        + String.join(
-            " ",
-            findings.stream()
-                .filter(f -> f.severity() == Finding.Severity.REFUSAL)
-                .map(Finding::text)
-                .toList());
+    return String.join(
+        " ",
+        findings.stream()
+            .filter(f -> f.severity() == Finding.Severity.REFUSAL)
+            .map(Finding::text)
+            .toList());
   }
 
   @Override
@@ -157,11 +173,11 @@ final class ExportJob extends SwingWorker<String, String> {
   protected void done() {
     dialog.dispose();
     try {
-      String refused = get();
-      if (refused.isEmpty()) {
+      String trouble = get();
+      if (trouble.isEmpty()) {
         MessageDialogs.say(window, "Exported", "All files were written to " + folder + ".");
       } else {
-        MessageDialogs.trouble(window, refused);
+        MessageDialogs.trouble(window, trouble);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

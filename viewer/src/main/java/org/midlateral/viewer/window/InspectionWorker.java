@@ -1,14 +1,15 @@
 package org.midlateral.viewer.window;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.measurement.Finding;
-import org.midlateral.recipe.product.Documents;
+import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.viewer.background.Worker;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
 
 /** Finds out about the newest design what is found out before its files are written. */
@@ -18,10 +19,11 @@ final class InspectionWorker implements AutoCloseable {
   /**
    * What came of it.
    *
-   * @param made what was inspected
+   * @param made what was inspected; without its dorsal shell where that cannot be made
    * @param findings all that is found before files are written
+   * @param shellDropped whether a shell was shown that cannot be made
    */
-  record Inspected(MadeDraft made, List<Finding> findings) {}
+  record Inspected(MadeDraft made, List<Finding> findings, boolean shellDropped) {}
 
   /**
    * Starts.
@@ -36,14 +38,23 @@ final class InspectionWorker implements AutoCloseable {
             answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
   }
 
-  private static Inspected inspect(MadeDraft made) {
+  static Inspected inspect(MadeDraft made) {
+    // What was refused is told again, with what was tried.
+    List<Finding> cautions =
+        made.findings().stream().filter(f -> f.severity() != Finding.Severity.REFUSAL).toList();
+    Optional<Orthosis> shown = made.shapes().map(DesignShapes::orthosis);
     Product product =
-        ProductRecipe.inspect(made.shapes().orElseThrow().orthosis(), made.findings());
-    List<Finding> findings = new ArrayList<>(product.findings());
-    if (product.ok()) {
-      product.orthosis().map(Documents::findings).ifPresent(findings::addAll);
+        shown.isPresent()
+            ? ProductRecipe.inspect(shown.get(), cautions)
+            : ProductRecipe.make(made.order().orElseThrow(), cautions);
+    List<Finding> findings = ProductRecipe.checked(product).findings();
+    if (!product.isMade()) {
+      return new Inspected(made, findings, false);
     }
-    return new Inspected(made, findings);
+    Orthosis orthosis = product.orthosis().orElseThrow();
+    boolean shellDropped =
+        orthosis.dorsalShell().isEmpty() && shown.flatMap(Orthosis::dorsalShell).isPresent();
+    return new Inspected(shellDropped ? made.showing(orthosis) : made, findings, shellDropped);
   }
 
   /** Asks for a design that was made. */

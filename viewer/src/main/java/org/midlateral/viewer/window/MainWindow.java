@@ -156,7 +156,7 @@ public final class MainWindow extends JFrame {
       inspection.drop();
       dropped = true;
     }
-    making.ask(session.draft(), quantity);
+    making.ask(session.draft(), made, quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
@@ -185,7 +185,7 @@ public final class MainWindow extends JFrame {
 
   private void colourBy(Quantity other) {
     quantity = other;
-    making.ask(session.draft(), quantity);
+    making.ask(session.draft(), made, quantity);
   }
 
   private void take(MakingWorker.MadeAnswer answer) {
@@ -219,7 +219,7 @@ public final class MainWindow extends JFrame {
   }
 
   private void inspect() {
-    if (made.shapes().isPresent()) {
+    if (made.order().isPresent()) {
       inspection.ask(made);
     }
   }
@@ -237,6 +237,10 @@ public final class MainWindow extends JFrame {
   private void inspected(InspectionWorker.Inspected answer) {
     if (answer.made().draft().equals(made.draft())) {
       inspected = answer.findings();
+      if (answer.shellDropped()) {
+        made = answer.made();
+        making.ask(session.draft(), made, quantity);
+      }
       showFindings();
     }
   }
@@ -245,7 +249,7 @@ public final class MainWindow extends JFrame {
   private void showFindings() {
     List<Finding> all = inspected == null ? made.findings() : inspected;
     form.showMessages(made.errors(), all, palette.caution(), palette.refusal());
-    findings.show(made.errors(), all, made.shapes().isPresent() && inspected == null);
+    findings.show(made.errors(), all, made.order().isPresent() && inspected == null);
   }
 
   /** Shows the lesson, or the finger again. */

@@ -17,10 +17,11 @@ final class MakingWorker implements AutoCloseable {
    * A question.
    *
    * @param draft to be made
+   * @param shown what was made last, perhaps of this very draft; null for nothing
    * @param quantity to colour it by
    * @param since when it was asked (ns)
    */
-  record MakeRequest(Draft draft, Quantity quantity, long since) {}
+  record MakeRequest(Draft draft, MadeDraft shown, Quantity quantity, long since) {}
 
   /**
    * What came of it.
@@ -42,11 +43,14 @@ final class MakingWorker implements AutoCloseable {
             answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
   }
 
-  void ask(Draft draft, Quantity quantity) {
-    worker.ask(new MakeRequest(draft, quantity, System.nanoTime()));
+  void ask(Draft draft, MadeDraft shown, Quantity quantity) {
+    worker.ask(new MakeRequest(draft, shown, quantity, System.nanoTime()));
   }
 
   private MadeAnswer make(MakeRequest asked) {
+    if (asked.shown() != null && asked.shown().draft().equals(asked.draft())) {
+      last = asked.shown();
+    }
     if (last == null || !last.draft().equals(asked.draft())) {
       last = MadeDraft.of(asked.draft());
     }

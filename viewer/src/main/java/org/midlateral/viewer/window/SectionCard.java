@@ -87,6 +87,7 @@ final class SectionCard extends JPanel {
     at.insets = new Insets(6, 0, 1, 2);
     wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
     at.insets = new Insets(1, 0, 1, 2);
+    wide(table, at, "Bridged at most by trough, shell; mm", figure("bridge"));
     wide(table, at, "Round the skin, mm", figure("skin.girth"));
     wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
     return table;
@@ -173,6 +174,7 @@ final class SectionCard extends JPanel {
     fill("slipping", section.slipping());
     fill("bonded", section.bonded());
     figures.get("gap").setText(gap(section.cut(false)) + ", " + gap(section.cut(true)));
+    figures.get("bridge").setText(bridge(section.cut(false)) + ", " + bridge(section.cut(true)));
     figures.get("skin.girth").setText(decimals(section.circumference(), 1));
     figures.get("skin.quarter").setText(decimals(section.circumference() / 4, 1));
     onStation.accept(station);
@@ -185,6 +187,10 @@ final class SectionCard extends JPanel {
 
   private static String gap(Optional<CrossSection.Cut> cut) {
     return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
+  }
+
+  private static String bridge(Optional<CrossSection.Cut> cut) {
+    return cut.map(c -> decimals(c.bridge().rise(), 2)).orElse("–");
   }
 
   private void fill(String row, Optional<CrossSection.SectionFigures> worth) {

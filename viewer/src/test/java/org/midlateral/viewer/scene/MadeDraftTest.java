@@ -4,13 +4,45 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.viewer.draft.DraftText;
 
 class MadeDraftTest {
+  private static final List<String> COARSE = List.of("print.edge-length=1.2 mm");
+
+  private static MadeDraft made(String... more) throws Exception {
+    List<String> all = new ArrayList<>(COARSE);
+    all.addAll(List.of(more));
+    Order order = Orders.read(Path.of("../samples/slim-little.yaml"), all).order();
+    return MadeDraft.of(DraftText.read(OrderText.write(order)));
+  }
+
+  /** The trough is shown, and first of all it is said that its shell is missing. */
+  @Test
+  void aTroughWithoutItsShellIsShown() throws Exception {
+    MadeDraft part = made("dorsal-shell.length=60");
+
+    assertThat(part.shapes().orElseThrow().pieces()).hasSize(1);
+    assertThat(part.findings().get(0).severity()).isEqualTo(Finding.Severity.REFUSAL);
+    assertThat(part.findings().get(0).text()).startsWith("The dorsal shell is missing");
+    assertThat(made().shapes().orElseThrow().pieces()).hasSize(2);
+  }
+
+  @Test
+  void aRefusedTroughCanStillBeInspected() throws Exception {
+    MadeDraft refused = made("trough.proximal-margin=15", "trough.web-clearance=1");
+
+    assertThat(refused.shapes()).isEmpty();
+    assertThat(refused.order()).isPresent();
+    assertThat(refused.findings().get(0).code()).isEqualTo("tongue-short");
+  }
+
   @Test
   void aDefectIsAFindingThatNamesItsFile() throws Exception {
     Order order =

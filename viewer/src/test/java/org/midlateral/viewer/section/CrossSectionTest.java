@@ -3,8 +3,10 @@ package org.midlateral.viewer.section;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.midlateral.piece.BridgedStretch;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
@@ -36,6 +38,43 @@ class CrossSectionTest {
   void theCircumferenceAtATapeIsTheTapes() {
     CrossSection section = CrossSection.of(design, design.orthosis().digit().pipAxis());
     assertThat(section.circumference()).isCloseTo(70, within(0.05));
+  }
+
+  @Test
+  void aBridgedWaistIsMarkedOnTheSkin() throws NotADraft {
+    Draft swollen =
+        DraftText.read(
+            """
+            reference: invented-thick
+            hand: right
+            digit: little
+            unit: mm
+            circumference:
+              proximal-phalanx: 53.7
+              pip: 61.7
+              middle-phalanx: 50.4
+              tip: 43.9
+            length:
+              palmar-crease-to-web: 18.3
+              web-to-pip: 18.6
+              pip-to-dip: 17.1
+              dip-to-tip: 26.8
+            trough:
+              wall: 3.2
+            dorsal-shell:
+              wall: 3.2
+            """);
+    DesignShapes shapes = MadeDraft.of(swollen).shapes().orElseThrow();
+    BridgedStretch stretch =
+        BridgedStretch.of(shapes.orthosis().dorsalShell().orElseThrow().piece()).stream()
+            .max(Comparator.comparingDouble(BridgedStretch::rise))
+            .orElseThrow();
+    CrossSection.SectionBridge here =
+        CrossSection.of(shapes, stretch.station()).cut(true).orElseThrow().bridge();
+
+    assertThat(here.rise()).isCloseTo(stretch.rise(), within(0.02));
+    assertThat(here.skin()).isNotEmpty();
+    assertThat(CrossSection.of(shapes, 2).cut(false).orElseThrow().bridge().skin()).isEmpty();
   }
 
   @Test

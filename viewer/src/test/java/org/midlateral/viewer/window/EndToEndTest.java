@@ -65,6 +65,23 @@ class EndToEndTest {
     assertThat(trough().triangleCount()).isEqualTo(before.triangleCount());
   }
 
+  /** A shell that cannot be made takes nothing with it. */
+  @Test
+  void aMissingShellIsSaidAndTheTroughIsShown() {
+    int triangles = trough().triangleCount();
+    driver.fill("dorsal-shell.length", "90");
+    driver.settle();
+    assertThat(driver.window.shown().orElseThrow().pieces()).hasSize(1);
+    assertThat(trough().triangleCount()).isEqualTo(triangles);
+    driver.until(
+        "what was tried",
+        () -> driver.window.findingTexts().get(0).contains("dorsal-shell.make no passes"));
+    assertThat(driver.window.findingTexts().get(0))
+        .startsWith("Refused")
+        .contains("The dorsal shell is missing");
+    assertThat(driver.window.shown().orElseThrow().pieces()).hasSize(1);
+  }
+
   @Test
   void tabArrowsUndoAndRedoWork() {
     driver.fill("circumference.proximal-phalanx", "60");
