@@ -5,6 +5,7 @@ import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.rigidity.AdviceText;
 import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
@@ -56,23 +57,8 @@ final class RigidityTable {
   }
 
   private void advice(Adviser.HoldingAdvice advice) {
-    line(
-        "Designs that hold the joint within %.0f degrees, the least pressed first",
-        advice.within());
-    line("%-40s %8s %8s %8s %9s", "", "closure", "laid", "held at", "pressure");
-    line("%-40s %8s %8s %8s %9s", "", "", "N", "degrees", "kPa");
-    advised(advice.own(), "this design");
-    advice.better().forEach(one -> advised(one, one.design()));
-    if (advice.better().isEmpty()) {
-      line("None that was tried does.");
-    }
+    AdviceText.lines(advice).forEach(one -> line("%s", one));
     line("");
-  }
-
-  private void advised(Adviser.Advised one, String name) {
-    line(
-        "%-40s %8s %8.2f %8.1f %9.1f",
-        name, one.closure(), one.tension(), one.angleHeld(), 1000 * one.peakPressure());
   }
 
   private void head(Rigidity rigidity) {

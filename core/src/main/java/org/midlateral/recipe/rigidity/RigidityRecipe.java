@@ -98,7 +98,7 @@ public final class RigidityRecipe {
     List<Optional<HeldShell>> shells = new ArrayList<>();
     for (ComparedTrough one : compared) {
       // Where it is the order's own trough its bend is known.
-      boolean same = one.equals(own) && held.troughShell().isPresent();
+      boolean same = one.wrap() == own.wrap() && held.troughShell().isPresent();
       shells.add(same ? held.troughShell() : HeldPieces.compared(one, isotropic, findings));
     }
     JointOutcome joint = begun.end();

@@ -18,6 +18,7 @@ import javax.swing.JOptionPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.ViewSide;
@@ -66,6 +67,7 @@ final class Menus {
     for (MenuAction action : new MenuAction[] {undo, redo}) {
       bar.add(button(action));
     }
+    bar.add(button(new MenuAction("Joint held", 'J', "", this::held)));
     bar.add(button(new MenuAction("Export all files", 'E', "", this::export)));
     KeyStroke y = KeyStroke.getKeyStroke("ctrl Y");
     bar.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(y, "redo");
@@ -142,6 +144,7 @@ final class Menus {
     menu.add(fit);
     viewKey("0", fit);
     menu.addSeparator();
+    menu.add(new MenuAction("How the joint is held", 'H', "ctrl J", this::held));
     menu.add(
         new MenuAction(
             "Lesson",
@@ -233,6 +236,15 @@ final class Menus {
     }
     Optional<Path> folder = FileDialogs.folder(window, session.file());
     folder.ifPresent(to -> new ExportJob(window, session.draft(), to).start());
+  }
+
+  private void held() {
+    Optional<DesignShapes> shown = commands.made().get().flatMap(MadeDraft::shapes);
+    if (shown.isEmpty()) {
+      MessageDialogs.trouble(window, "A refused design holds no joint; mend the values marked.");
+      return;
+    }
+    new HoldingJob(window, shown.get().orthosis()).execute();
   }
 
   private void picture() {

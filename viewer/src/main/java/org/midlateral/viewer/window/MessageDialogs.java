@@ -2,6 +2,7 @@ package org.midlateral.viewer.window;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JOptionPane;
@@ -56,6 +57,20 @@ final class MessageDialogs {
     String text = String.join("\n\n", cautions.stream().map(Caution::text).toList());
     JOptionPane.showMessageDialog(
         parent, area(text, 560, 330), "Cautions", JOptionPane.PLAIN_MESSAGE);
+  }
+
+  /** How the joint is held, with its table in letters of one width. */
+  static void held(Component parent, String text) {
+    JTextArea area = new JTextArea(text);
+    area.setName("held.text");
+    area.setEditable(false);
+    area.setLineWrap(true);
+    area.setWrapStyleWord(true);
+    area.setFont(new Font(Font.MONOSPACED, Font.PLAIN, area.getFont().getSize()));
+    JScrollPane scroll = new JScrollPane(area);
+    scroll.setPreferredSize(new Dimension(720, 440));
+    JOptionPane.showMessageDialog(
+        parent, scroll, "How the joint is held", JOptionPane.PLAIN_MESSAGE);
   }
 
   private static JScrollPane area(String text, int width, int height) {

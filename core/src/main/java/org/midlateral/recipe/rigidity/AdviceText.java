@@ -1,0 +1,44 @@
+package org.midlateral.recipe.rigidity;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.midlateral.recipe.rigidity.Adviser.Advised;
+import org.midlateral.recipe.rigidity.Adviser.HoldingAdvice;
+
+/** Advice as a table for a person, in letters of one width. */
+public final class AdviceText {
+  private static final double KPA = 1000;
+  private static final String HEAD = "%-40s %8s %8s %8s %9s";
+
+  private AdviceText() {}
+
+  /** The lines; this design's row first. */
+  public static List<String> lines(HoldingAdvice advice) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "Designs that hold the joint within %.0f degrees, the least pressed first",
+            advice.within()));
+    lines.add(String.format(Locale.ROOT, HEAD, "", "closure", "laid", "held at", "pressure"));
+    lines.add(String.format(Locale.ROOT, HEAD, "", "", "N", "degrees", "kPa"));
+    lines.add(line(advice.own(), "this design"));
+    advice.better().forEach(one -> lines.add(line(one, one.design())));
+    if (advice.better().isEmpty()) {
+      lines.add("None that was tried does.");
+    }
+    return lines;
+  }
+
+  private static String line(Advised one, String name) {
+    return String.format(
+        Locale.ROOT,
+        "%-40s %8s %8.2f %8.1f %9.1f",
+        name,
+        one.closure(),
+        one.tension(),
+        one.angleHeld(),
+        KPA * one.peakPressure());
+  }
+}
