@@ -20,8 +20,8 @@ import org.midlateral.document.bench.BenchBlocks.BlankBlock;
 import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
 import org.midlateral.measurement.Finding;
-import org.midlateral.mechanics.JointBlock;
 import org.midlateral.measurement.Remedy;
+import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 
