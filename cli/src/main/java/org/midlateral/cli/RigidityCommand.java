@@ -14,8 +14,8 @@ import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.product.ProductRecipe;
+import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -160,7 +160,8 @@ final class RigidityCommand implements Callable<Integer> {
   }
 
   /** The advice; null, and a note of why, where there is none. */
-  private Adviser.DesignAdvice advice(Rigidity rigidity, List<Finding> findings) throws DesignRefused {
+  private Adviser.DesignAdvice advice(Rigidity rigidity, List<Finding> findings)
+      throws DesignRefused {
     try {
       return Adviser.of(rigidity.orthosis(), within);
     } catch (NotComputable e) {
