@@ -148,7 +148,7 @@ final class RigidityCommand implements Callable<Integer> {
     List<Finding> findings = new ArrayList<>(made.missing().stream().toList());
     findings.addAll(cautions);
     findings.addAll(rigidity.findings());
-    Adviser.HoldingAdvice advice = within == null ? null : advice(rigidity, findings);
+    Adviser.DesignAdvice advice = within == null ? null : advice(rigidity, findings);
     Bands bands = samples == 0 ? null : bands(order, findings);
     if (messages.json()) {
       streams.out().print(RigidityReport.of(rigidity, findings, advice, bands).json());
@@ -160,7 +160,7 @@ final class RigidityCommand implements Callable<Integer> {
   }
 
   /** The advice; null, and a note of why, where there is none. */
-  private Adviser.HoldingAdvice advice(Rigidity rigidity, List<Finding> findings)
+  private Adviser.DesignAdvice advice(Rigidity rigidity, List<Finding> findings)
       throws DesignRefused {
     try {
       return Adviser.of(rigidity.orthosis(), within);

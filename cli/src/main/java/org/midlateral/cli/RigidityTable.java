@@ -25,7 +25,7 @@ final class RigidityTable {
    * @param advice or null
    * @param bands or null
    */
-  static String text(Rigidity rigidity, Adviser.HoldingAdvice advice, Bands bands) {
+  static String text(Rigidity rigidity, Adviser.DesignAdvice advice, Bands bands) {
     RigidityTable table = new RigidityTable();
     rigidity.joint().map(JointWords::new).ifPresent(table::joint);
     if (advice != null) {
@@ -56,7 +56,7 @@ final class RigidityTable {
     line("");
   }
 
-  private void advice(Adviser.HoldingAdvice advice) {
+  private void advice(Adviser.DesignAdvice advice) {
     AdviceText.lines(advice).forEach(one -> line("%s", one));
     line("");
   }

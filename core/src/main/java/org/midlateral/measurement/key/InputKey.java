@@ -1,8 +1,10 @@
 package org.midlateral.measurement.key;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.midlateral.measurement.Digit;
 
 /**
@@ -42,7 +44,8 @@ public record InputKey(
     String source) {
 
   public InputKey {
-    usualOf = Map.copyOf(usualOf);
+    // In the fingers' order, whoever asks.
+    usualOf = Collections.unmodifiableMap(new TreeMap<>(usualOf));
     or = List.copyOf(or);
     choices = List.copyOf(choices);
   }

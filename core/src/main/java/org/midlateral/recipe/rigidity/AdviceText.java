@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.midlateral.recipe.rigidity.Adviser.Advised;
-import org.midlateral.recipe.rigidity.Adviser.HoldingAdvice;
+import org.midlateral.recipe.rigidity.Adviser.DesignAdvice;
 
 /** Advice as a table for a person, in letters of one width. */
 public final class AdviceText {
@@ -14,7 +14,7 @@ public final class AdviceText {
   private AdviceText() {}
 
   /** The lines; this design's row first. */
-  public static List<String> lines(HoldingAdvice advice) {
+  public static List<String> lines(DesignAdvice advice) {
     List<String> lines = new ArrayList<>();
     lines.add(
         String.format(

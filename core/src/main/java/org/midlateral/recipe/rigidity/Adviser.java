@@ -42,8 +42,8 @@ public final class Adviser {
    * @param own the design as it is
    * @param better those that hold the joint, the least pressed first
    */
-  public record HoldingAdvice(double within, Advised own, List<Advised> better) {
-    public HoldingAdvice {
+  public record DesignAdvice(double within, Advised own, List<Advised> better) {
+    public DesignAdvice {
       better = List.copyOf(better);
     }
   }
@@ -72,7 +72,7 @@ public final class Adviser {
    * @throws DesignRefused where its own pieces cannot be meshed for it
    * @throws NotComputable where there is no answer for it
    */
-  public static HoldingAdvice of(Orthosis made, double within) throws DesignRefused, NotComputable {
+  public static DesignAdvice of(Orthosis made, double within) throws DesignRefused, NotComputable {
     WornOrthosis worn = WornOrthosis.of(made);
     JointAnswer answer = worn.finger().holdWhole(worn.fastening(), worn.moment());
     Advised own = row("as it is", worn.closures().kind(), worn.fastening(), answer);
@@ -86,7 +86,7 @@ public final class Adviser {
       }
     }
     found.sort(Comparator.comparingDouble(Advised::peakPressure));
-    return new HoldingAdvice(within, own, found.subList(0, Math.min(TOLD, found.size())));
+    return new DesignAdvice(within, own, found.subList(0, Math.min(TOLD, found.size())));
   }
 
   private static List<Advised> closed(String words, WornOrthosis worn, double within)

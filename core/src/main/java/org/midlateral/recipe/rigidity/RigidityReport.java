@@ -22,7 +22,7 @@ public record RigidityReport(
     boolean ok,
     List<Report.ReportLine> findings,
     JointBlock joint,
-    Adviser.HoldingAdvice advice,
+    Adviser.DesignAdvice advice,
     RigidityBlock rigidity,
     SupportBlock support,
     Bands bands) {
@@ -39,7 +39,7 @@ public record RigidityReport(
    * @param bands or null
    */
   public static RigidityReport of(
-      Rigidity rigidity, List<Finding> findings, Adviser.HoldingAdvice advice, Bands bands) {
+      Rigidity rigidity, List<Finding> findings, Adviser.DesignAdvice advice, Bands bands) {
     return new RigidityReport(
         rigidity.orthosis().order().measurements().reference(),
         findings.stream().noneMatch(f -> f.severity() == Finding.Severity.REFUSAL),

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.midlateral.LongRun;
@@ -31,9 +33,12 @@ class MonotoneTest {
   private static final double TELLS = 0.02;
 
   private static Optional<HeldFinger> trough(double[] draws, String... overrides) {
+    List<String> fixed = new ArrayList<>(List.of("trough.distal=open", "dorsal-shell.make=no"));
+    fixed.addAll(List.of(overrides));
+    Set<String> keys = fixed.stream().map(MonotoneTest::key).collect(Collectors.toSet());
     List<String> entries = new ArrayList<>(RandomFile.entries(draws, 1.2));
-    entries.addAll(List.of("trough.distal=open", "dorsal-shell.make=no"));
-    entries.addAll(List.of(overrides));
+    entries.removeIf(entry -> keys.contains(key(entry)));
+    entries.addAll(fixed);
     Order order = Orders.parse(Template.text(LengthUnit.MM), "random.yaml", entries).order();
     if (order == null) {
       return Optional.empty();
@@ -43,6 +48,10 @@ class MonotoneTest {
     } catch (DesignRefused | NotComputable e) {
       return Optional.empty();
     }
+  }
+
+  private static String key(String entry) {
+    return entry.substring(0, entry.indexOf('='));
   }
 
   private static String wall(double value) {
