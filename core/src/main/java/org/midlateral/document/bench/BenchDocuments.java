@@ -56,7 +56,7 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
       PaperSize paper) {
     FlatPattern pattern = FlatPattern.of(order, solids.get(0));
     Closure closure = Closure.of(order, digit, relief, solids);
-    List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
+    List<Strap> straps = closure.served() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
     String reference = order.measurements().reference();
     Map<String, Content> files = new LinkedHashMap<>();

@@ -70,11 +70,15 @@ final class BenchSteps {
   }
 
   private static String kind(Closure closure) {
-    return switch (closure.kind()) {
-      case WRAP -> "elastic wrap";
+    String instead =
+        closure.served() == closure.kind()
+            ? ""
+            : ", no " + closure.kind().name().toLowerCase(Locale.ROOT);
+    return switch (closure.served()) {
+      case WRAP -> "elastic wrap" + instead;
       case SLEEVE -> "sleeve";
-      case TAPE -> closure.isTapeOnSkin() ? "elastic wrap, no tape" : "tape";
-      case STRAP -> closure.straps().isEmpty() ? "elastic wrap, no strap" : "two straps";
+      case TAPE -> "tape";
+      case STRAP -> "two straps";
     };
   }
 

@@ -86,11 +86,15 @@ public final class PatternDrawing {
       figures.add(
           new Figure(
               "Two straps and their hook, at true size.",
-              StrapFigure.of(straps, lengths),
+              StrapFigure.of(straps, order.measurements().hand(), lengths),
               List.of(
-                  "Straps: their distal edge is up. Fix the hook on the volar side, centred on the PIP"
-                      + " axis and the midline, and each strap's wide end on its own half of the hook."
-                      + "")));
+                  "Straps: the distal edge is up, the loop side beneath. Fix the hook on the volar side,"
+                      + " centred on the PIP axis and the midline. Lay each strap's end \"stays\" on its"
+                      + " own quarter of the hook, flush with the hook's middle; it goes over the edge"
+                      + " there, all the way round, and closes on the quarter with its number. Cut"
+                      + " off what is too long, but leave "
+                      + lengths.with(Strap.LEAST_LAP)
+                      + " past the heavy mark.")));
     }
     return figures;
   }
