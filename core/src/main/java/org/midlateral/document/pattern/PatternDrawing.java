@@ -68,7 +68,8 @@ public final class PatternDrawing {
                 "Blank and template are seen from outside, distal end upward. Lengths in the flat"
                     + " sheet are those of the middle of its thickness. Cut the blank, carry its"
                     + " lines over to the sheet, wrap it round and pinch it along the dashed lines,"
-                    + " dorsally; trim at the marks when it is cold.")));
+                    + " dorsally; trim at the marks when it is cold.",
+                why())));
     figures.add(
         new Figure(
             "The trimmed trough unrolled, at true size, to trace.",
@@ -97,6 +98,22 @@ public final class PatternDrawing {
                       + " past the heavy mark.")));
     }
     return figures;
+  }
+
+  /** Why the blank is wider than the finger. */
+  private String why() {
+    Blank blank = pattern.blank();
+    double off = order.design().trough().liner() + blank.thickness();
+    double more = 2 * Math.PI * off;
+    return String.format(
+        Locale.ROOT,
+        "The blank is %s wide: the thickest girth, %s, with %s (2π times %s) because it is laid round"
+            + " the outside of its own thickness, and %s to pinch.",
+        lengths.with(blank.width()),
+        lengths.with(blank.width() - more - Blank.PINCH),
+        lengths.with(more),
+        lengths.thin(off),
+        lengths.with(Blank.PINCH));
   }
 
   private Drawing blank() {
