@@ -83,6 +83,7 @@ public final class PatternDrawing {
                 "Strips: lay one round the finger at its level, the line \"volar\" on the volar midline;"
                     + " its ends must just meet dorsally, else measure again. The marks are where"
                     + " to cut. One set is for the skin, one for the moulded sheet.")));
+    pattern.dorsal().ifPresent(blank -> figures.add(dorsal(blank)));
     if (!straps.isEmpty()) {
       figures.add(
           new Figure(
@@ -114,6 +115,18 @@ public final class PatternDrawing {
         lengths.with(more),
         lengths.thin(off),
         lengths.with(Blank.PINCH));
+  }
+
+  private Figure dorsal(DorsalBlank blank) {
+    return new Figure(
+        "The blank for the dorsal piece by hand, at true size.",
+        DorsalBlankFigure.of(blank, order.measurements().hand(), lengths),
+        List.of(
+            "Dorsal blank: seen from outside, distal end upward, centred over the PIP joint. Heavy: cut."
+                + " Thin: the finished edge. Dashed: the trough's rims beneath; from there to the"
+                + " finished edge it overlaps by "
+                + lengths.with(order.design().dorsalShell().overlap())
+                + "."));
   }
 
   private Drawing blank() {
