@@ -87,7 +87,7 @@ final class BenchRemedies {
             + " on each side; round the corners, smooth the edges.",
         "Mark its proximal end so that it can be seen and felt. A printed shell has a raised hook"
             + " there: its bar lies proximal, its leg points distally from the radial end.",
-        "Close both with tape round each end of the shell, over the plastic, not on the skin; any other"
+        "Close both with tape round the shell, at each end where it has room, over the plastic, not on the skin; any other"
             + " closure of the sheet serves too.");
   }
 

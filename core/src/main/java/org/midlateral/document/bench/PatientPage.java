@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.document.bench.PatientWords.Advice;
+import org.midlateral.document.bench.PatientWords.PatientAdvice;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Mark.PointMark;
@@ -64,7 +64,8 @@ final class PatientPage {
    * @param solids what is worn, the trough first
    */
   static List<Page> of(DigitSurface digit, List<Solid> solids, Closure closure, PageFrame frame) {
-    PatientWords words = new PatientWords(solids.size() > 1, closure.served());
+    PatientWords words =
+        new PatientWords(solids.size() > 1, closure.served(), closure.tape().stations().size());
     PatientPage page = new PatientPage(digit, solids, closure);
     page.top = frame.top() - 1;
     page.pictures(words.hasTop());
@@ -199,7 +200,7 @@ final class PatientPage {
   }
 
   /** Running text; a blank to write on begins a line, and what follows it another. */
-  private static List<String> lines(Advice advice) {
+  private static List<String> lines(PatientAdvice advice) {
     List<String> lines = new ArrayList<>();
     StringBuilder text = new StringBuilder();
     for (String sentence : advice.sentences()) {
@@ -221,7 +222,7 @@ final class PatientPage {
     }
   }
 
-  private void advice(Advice advice) {
+  private void advice(PatientAdvice advice) {
     heading(advice.heading());
     List<String> lines = lines(advice);
     double height = lines.size() * LINE;

@@ -9,8 +9,9 @@ import org.midlateral.measurement.Design.ClosureKind;
  *
  * @param hasTop whether there is a dorsal shell, the top piece
  * @param served what closes it
+ * @param turns of tape, where that closes it
  */
-record PatientWords(boolean hasTop, ClosureKind served) {
+record PatientWords(boolean hasTop, ClosureKind served, int turns) {
 
   /**
    * A heading and the sentences under it.
@@ -18,22 +19,22 @@ record PatientWords(boolean hasTop, ClosureKind served) {
    * @param heading in a word or two
    * @param sentences in reading order
    */
-  record Advice(String heading, List<String> sentences) {
-    Advice {
+  record PatientAdvice(String heading, List<String> sentences) {
+    PatientAdvice {
       sentences = List.copyOf(sentences);
     }
   }
 
   /** All of it, in reading order; rows of low lines are blanks to write on. */
-  List<Advice> all() {
+  List<PatientAdvice> all() {
     List<String> end = new ArrayList<>(List.of("The curved end goes to your palm."));
     if (hasTop) {
       end.add("The bump on the top piece goes to your hand, not to the tip.");
     }
     return List.of(
-        new Advice("Which end", end),
-        new Advice("Close it", close()),
-        new Advice(
+        new PatientAdvice("Which end", end),
+        new PatientAdvice("Close it", close()),
+        new PatientAdvice(
             "Wear it",
             List.of(
                 "At night: ________ hours.",
@@ -41,13 +42,13 @@ record PatientWords(boolean hasTop, ClosureKind served) {
                 "Take it off after the first 30 minutes and look at your skin.",
                 "Look each morning too.",
                 "A red mark must fade in 30 minutes.")),
-        new Advice(
+        new PatientAdvice(
             "Take it off at once",
             List.of(
                 "Do this if it hurts, or if your finger is numb, cold, white, blue or swollen.",
                 "Do this if a red mark stays, or if the skin is sore or wet.",
                 "Then ask: ____________________ Phone: ____________________")),
-        new Advice(
+        new PatientAdvice(
             "Care",
             List.of(
                 "Wash it each day in cool water with soap, and dry it well.",
@@ -70,7 +71,9 @@ record PatientWords(boolean hasTop, ClosureKind served) {
               "Do not roll it up: a roll is too tight.");
       case TAPE ->
           List.of(
-              "Put tape once round at each end of the top piece.",
+              turns > 1
+                  ? "Put tape once round at each end of the top piece."
+                  : "Put tape once round the middle of the top piece.",
               "Tape the plastic and not your skin.",
               "Do not pull the tape tight.");
       case STRAP ->

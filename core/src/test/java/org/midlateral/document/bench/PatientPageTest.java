@@ -61,7 +61,7 @@ class PatientPageTest {
   @EnumSource(ClosureKind.class)
   void aChildOfTwelveCanReadIt(ClosureKind kind) {
     List<String> sentences =
-        new PatientWords(true, kind)
+        new PatientWords(true, kind, 2)
             .all().stream().flatMap(advice -> advice.sentences().stream()).toList();
     assertThat(grade(sentences)).isLessThan(GRADE);
     // Nor is a single sentence long.
@@ -88,7 +88,7 @@ class PatientPageTest {
           .contains("Put it on", "Take it off at once", "Next visit: ____", "Phone: ____")
           .doesNotContain(orthosis.order().measurements().reference(), "thin skin");
       String all =
-          new PatientWords(orthosis.solids().size() > 1, served(orthosis))
+          new PatientWords(orthosis.solids().size() > 1, served(orthosis), 1)
               .all().stream()
                   .flatMap(advice -> advice.sentences().stream())
                   .collect(Collectors.joining(" "));
