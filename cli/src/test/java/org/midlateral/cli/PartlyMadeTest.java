@@ -61,6 +61,7 @@ class PartlyMadeTest {
         .containsExactly(
             "bench-sheet.pdf",
             "orthosis.3mf",
+            "patient-page.pdf",
             "pattern.dxf",
             "pattern.pdf",
             "pattern.svg",

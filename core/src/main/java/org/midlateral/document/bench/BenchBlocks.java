@@ -36,9 +36,20 @@ public record BenchBlocks(ClosureBlock closure, BlankBlock blank) {
   /** Girth at a level, and the width of a sleeve laid flat that just fits it. */
   public record SleeveLine(String level, double girth, double flatWidth) {}
 
-  /** One strap. */
+  /**
+   * One strap.
+   *
+   * @param width of the band that both straps are cut from, along its middle
+   * @param free hook that the other strap leaves it to land on
+   */
   public record StrapLine(
-      double station, double girth, double length, double width, double hook, double attached) {}
+      double station,
+      double girth,
+      double length,
+      double width,
+      double hook,
+      double attached,
+      double free) {}
 
   /** The blank. */
   public record BlankBlock(double length, double width, double thickness) {}
@@ -66,7 +77,13 @@ public record BenchBlocks(ClosureBlock closure, BlankBlock blank) {
             .map(
                 s ->
                     new StrapLine(
-                        s.station(), s.girth(), s.length(), s.width(), s.hook(), s.attached()))
+                        s.station(),
+                        s.girth(),
+                        s.length(),
+                        s.width(),
+                        s.hook(),
+                        s.attached(),
+                        s.free()))
             .toList());
   }
 }

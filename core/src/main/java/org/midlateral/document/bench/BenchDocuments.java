@@ -28,7 +28,8 @@ import org.midlateral.solid.Solid;
 /**
  * The files for the bench.
  *
- * @param files by name, ready to be written: bench-sheet.pdf, pattern.pdf, pattern.svg, pattern.dxf
+ * @param files by name, ready to be written: bench-sheet.pdf, pattern.pdf, patient-page.pdf,
+ *     pattern.svg, pattern.dxf
  * @param pattern the flat pattern
  * @param closure the closures
  */
@@ -54,9 +55,9 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
       List<Solid> solids,
       SheetFigures figures,
       PaperSize paper) {
-    FlatPattern pattern = FlatPattern.of(order, solids.get(0));
+    FlatPattern pattern = FlatPattern.of(order, solids);
     Closure closure = Closure.of(order, digit, relief, solids);
-    List<Strap> straps = closure.kind() == ClosureKind.STRAP ? closure.straps() : List.of();
+    List<Strap> straps = closure.served() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
     String reference = order.measurements().reference();
     Map<String, Content> files = new LinkedHashMap<>();
@@ -73,6 +74,12 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
             PdfFile.bytes(
                 PatternPages.of(drawing, frame(order, paper, "Flat pattern")),
                 "Flat pattern, " + reference)));
+    files.put(
+        "patient-page.pdf",
+        content(
+            PdfFile.bytes(
+                PatientPage.of(digit, solids, closure, patientFrame(order, paper)),
+                "For your finger")));
     Drawing sheet = drawing.sheet();
     files.put("pattern.svg", content(SvgFile.bytes(sheet, "Flat pattern, " + reference)));
     files.put("pattern.dxf", content(DxfFile.bytes(sheet)));
@@ -94,6 +101,13 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
             + " finger"
             + order.note().map(note -> ". " + note).orElse("");
     return new PageFrame(paper, title, subject, caution("skin-check") + " " + caution("remove-it"));
+  }
+
+  /** Without reference and note: the page is taken home. */
+  private static PageFrame patientFrame(Order order, PaperSize paper) {
+    Measurements measured = order.measurements();
+    String subject = word(measured.hand()) + " hand, " + word(measured.digit()) + " finger";
+    return new PageFrame(paper, "For your finger", subject, caution("remove-it"));
   }
 
   static String caution(String code) {

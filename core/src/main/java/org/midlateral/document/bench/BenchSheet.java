@@ -15,6 +15,7 @@ import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.LevelMark;
 import org.midlateral.document.pattern.LevelNames;
+import org.midlateral.document.pattern.PalmarCrease;
 import org.midlateral.measurement.Caution;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Measurements;
@@ -23,7 +24,7 @@ import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.relief.Relief;
 import org.midlateral.solid.Solid;
 
-/** Writes the bench sheet: page one what it is, page two what to do. */
+/** Writes the bench sheet: page one what it is, pages two and three what to do. */
 final class BenchSheet {
   private static final double GUTTER = 8;
   private static final double HALF = (PaperSize.USED_WIDTH - GUTTER) / 2;
@@ -59,9 +60,9 @@ final class BenchSheet {
     this.lengths = new Lengths(measured.unit());
   }
 
-  /** The two pages. */
+  /** The three pages. */
   List<Page> pages(SheetFigures figures, PageFrame frame) {
-    return frame.around(List.of(first(figures, frame), second(figures, frame)));
+    return frame.around(List.of(first(figures, frame), second(frame), third(figures, frame)));
   }
 
   private List<Block> first(SheetFigures figures, PageFrame frame) {
@@ -126,7 +127,8 @@ final class BenchSheet {
   }
 
   private String segments() {
-    return "Marks: from the volar midline to the mid-lateral line, each side. Lengths: palmar crease"
+    return "Marks: from the volar midline to the mid-lateral line, each side. Lengths: "
+        + PalmarCrease.under(measured.digit())
         + " to web "
         + lengths.text(measured.palmarCreaseToWeb())
         + ", web to PIP crease "
@@ -161,17 +163,14 @@ final class BenchSheet {
     return String.format(Locale.ROOT, "%.0f°", Math.toDegrees(radians));
   }
 
-  private List<Block> second(SheetFigures figures, PageFrame frame) {
+  private List<Block> second(PageFrame frame) {
     BenchSteps steps = new BenchSteps(order, lengths);
     Column left = new Column(0, frame.top(), HALF);
     left.heading("Steps, to mould it by hand");
     int number = 1;
-    for (String step : steps.steps(pattern, closure)) {
+    for (String step : steps.steps(relief, closure)) {
       left.item(number++ + ".", step);
     }
-    left.gap(2).heading("How the joint is held");
-    figures.answer().ifPresent(left::paragraph);
-    forces(left, figures);
     Column right = new Column(HALF + GUTTER, frame.top(), HALF);
     right.heading("Checks on the patient");
     steps.checks().forEach(right::tick);
@@ -181,6 +180,35 @@ final class BenchSheet {
     right.gap(2).heading("Measure next time");
     right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime(pattern.marks()));
     right.paragraph("Same levels, same time of day. Date, initials: ____________");
+    List<Block> blocks = new ArrayList<>(left.blocks());
+    blocks.addAll(right.blocks());
+    return blocks;
+  }
+
+  private List<Block> third(SheetFigures figures, PageFrame frame) {
+    BenchRemedies words = new BenchRemedies(order, solids, lengths);
+    Column left = new Column(0, frame.top(), HALF);
+    if (solids.size() > 1) {
+      left.heading("Steps, for the dorsal piece by hand");
+      int number = 1;
+      for (String step : words.dorsal()) {
+        left.item(number++ + ".", step);
+      }
+      left.gap(2);
+    }
+    left.heading("How the joint is held");
+    figures.answer().ifPresent(left::paragraph);
+    forces(left, figures);
+    Column right = new Column(HALF + GUTTER, frame.top(), HALF);
+    right.heading("When it is tight, loose or sore");
+    for (BenchRemedies.FitRemedy remedy : BenchRemedies.REMEDIES) {
+      right.strong(remedy.seen());
+      right.item("", remedy.done());
+    }
+    right.gap(2).heading("The sheet, as its maker says");
+    BenchRemedies.SHEET.forEach(right::paragraph);
+    right.gap(2).heading("Swelling and neighbours");
+    words.room().forEach(right::paragraph);
     List<Block> blocks = new ArrayList<>(left.blocks());
     blocks.addAll(right.blocks());
     return blocks;

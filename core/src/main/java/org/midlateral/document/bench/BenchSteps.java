@@ -1,17 +1,21 @@
 package org.midlateral.document.bench;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
-import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.document.pattern.LevelMark;
 import org.midlateral.document.pattern.LevelNames;
+import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.relief.Relief;
+import org.midlateral.relief.ReliefBubble;
 
 /** The steps at the bench, the checks on the patient, and what is measured next time. */
 final class BenchSteps {
@@ -26,7 +30,7 @@ final class BenchSteps {
   }
 
   /** Common practice, no source, where no figure of the order stands in them. */
-  List<String> steps(FlatPattern pattern, Closure closure) {
+  List<String> steps(Relief relief, Closure closure) {
     TroughDesign design = order.design().trough();
     List<String> steps = new ArrayList<>();
     steps.add(
@@ -35,30 +39,76 @@ final class BenchSteps {
             + " off at any level: make a new sheet.");
     steps.add("Print the pattern at 100 %, measure both bars, cut the blank from the cold sheet.");
     steps.add("Carry the midline, the web level, the PIP axis and the marks over to the sheet.");
+    steps.add(putty(relief));
+    steps.add(liner(design.liner()));
     steps.add(
         "Warm the sheet as its maker says (usually 65 to 71 °C), dab it dry, and try it on your own"
             + " skin before it touches the patient's.");
     steps.add(
-        (design.liner() > 0 ? "Lay the liner on first. " : "")
-            + "Hold the finger "
+        "Hold the finger "
             + held()
             + ". Lay the sheet with its midline on the volar midline and its web level at the web;"
             + " wrap it round, pinch the edges together along the dashed lines, dorsally. Stroke,"
             + " do not press.");
+    steps.add(
+        "While it is still warm, cut the pinched seam close, 2 to 3 mm from the finger, the points"
+            + " away from the skin.");
     steps.add("Hold until it is cold and stiff, the joint steady throughout.");
     steps.add(
-        "Lay the paper strips round, over the sheet; pen the marks, join them to a line on each"
-            + " side, and check that it runs along the middle of the finger's side.");
+        "Still on the finger: lay the paper strips round, over the sheet; pen the marks, join them to"
+            + " a line on each side, and check that it runs along the middle of the finger's side.");
+    steps.add("Split the seam dorsally, ease it apart, and take the piece off over the tip.");
     steps.add(
-        "Cut along the line. Trim the flanks to start "
+        "Only now cut along the lines. Trim the flanks to start "
             + lengths.with(design.webClearance())
             + " distal of the web, the tongue to end "
             + lengths.with(design.proximalMargin())
-            + " distal of the crease; round every corner.");
+            + " distal of the crease. Last cut the corners at 45° over "
+            + lengths.with(design.corner())
+            + ", then round them.");
     steps.add("Flare the proximal edge, smooth every edge, feel it with your own fingertip.");
     steps.add(
         "Compare with the template and the views; then fit the closure: " + kind(closure) + ".");
     return steps;
+  }
+
+  /** Putty keeps the sheet off what is sore, as the bubbles of a printed piece do. */
+  private String putty(Relief relief) {
+    ReliefDesign usual = order.design().relief();
+    Optional<ReliefBubble> largest =
+        relief.bubbles().stream().max(Comparator.comparingDouble(ReliefBubble::height));
+    String size =
+        size(
+            largest.map(ReliefBubble::length).orElse(usual.length()),
+            largest.map(ReliefBubble::width).orElse(usual.width()),
+            largest.map(ReliefBubble::height).orElse(usual.height()));
+    return largest.isEmpty()
+        ? "Feel both sides of the PIP joint. Over a sore collateral ligament lay a dot of putty, or"
+            + " tape in layers, before you mould: "
+            + size
+            + "."
+        : "Lay a dot of putty, or tape in layers, over each sore collateral ligament before you mould,"
+            + " where and as large as the table \"Relief\" says: the highest is "
+            + size
+            + ".";
+  }
+
+  private String size(double halfLength, double halfWidth, double height) {
+    return lengths.with(2 * halfLength)
+        + " long, "
+        + lengths.with(2 * halfWidth)
+        + " wide, "
+        + String.format(Locale.ROOT, "%.1f mm high", height);
+  }
+
+  private String liner(double liner) {
+    return liner > 0
+        ? "The pattern allows for a liner of "
+            + lengths.thin(liner)
+            + ": lay it on the skin now and mould over it. One that is stuck in afterwards needs a"
+            + " spacer as thick now."
+        : "The pattern allows for no liner. One stuck in afterwards makes it tight all round by its"
+            + " thickness: where it is wanted, make a new sheet that allows for it.";
   }
 
   private String held() {
@@ -70,11 +120,15 @@ final class BenchSteps {
   }
 
   private static String kind(Closure closure) {
-    return switch (closure.kind()) {
-      case WRAP -> "elastic wrap";
+    String instead =
+        closure.served() == closure.kind()
+            ? ""
+            : ", no " + closure.kind().name().toLowerCase(Locale.ROOT);
+    return switch (closure.served()) {
+      case WRAP -> "elastic wrap" + instead;
       case SLEEVE -> "sleeve";
-      case TAPE -> closure.isTapeOnSkin() ? "elastic wrap, no tape" : "tape";
-      case STRAP -> closure.straps().isEmpty() ? "elastic wrap, no strap" : "two straps";
+      case TAPE -> "tape";
+      case STRAP -> "two straps";
     };
   }
 

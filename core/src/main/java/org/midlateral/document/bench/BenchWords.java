@@ -8,6 +8,7 @@ import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Column;
 import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.pattern.PalmarCrease;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.TroughDesign;
@@ -48,7 +49,9 @@ final class BenchWords {
     trims.add(
         "Tongue: ends "
             + lengths.with(design.proximalMargin())
-            + " distal of the palmar crease, "
+            + " distal of the "
+            + PalmarCrease.under(order.measurements().digit())
+            + ", "
             + lengths.with(-outline.proximal())
             + " proximal of the web.");
     trims.add(

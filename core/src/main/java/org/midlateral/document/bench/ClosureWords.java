@@ -10,32 +10,24 @@ import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.closure.ElasticWrap;
 import org.midlateral.mechanics.closure.Laplace;
 import org.midlateral.mechanics.closure.Sleeve;
+import org.midlateral.mechanics.closure.Sleeve.SleevePart;
 import org.midlateral.mechanics.closure.Strap;
 
 /** What the sheet says of the closure that was chosen. */
 final class ClosureWords {
+  private static final String WORN =
+      " wide when laid flat and slack (stretched by 5 to 50 % when worn).";
+
   private ClosureWords() {}
 
   static List<String> of(Closure closure, Lengths lengths) {
     List<String> texts = new ArrayList<>();
     closure.findings().forEach(finding -> texts.add(finding.text()));
-    switch (closure.kind()) {
+    switch (closure.served()) {
       case WRAP -> wrap(closure.wrap(), lengths, texts);
       case SLEEVE -> sleeve(closure.sleeve(), lengths, texts);
-      case TAPE -> {
-        if (closure.isTapeOnSkin()) {
-          wrap(closure.wrap(), lengths, texts);
-        } else {
-          tape(closure, lengths, texts);
-        }
-      }
-      case STRAP -> {
-        if (closure.straps().isEmpty()) {
-          wrap(closure.wrap(), lengths, texts);
-        } else {
-          strap(closure.straps().get(0), lengths, texts);
-        }
-      }
+      case TAPE -> tape(closure, lengths, texts);
+      case STRAP -> strap(closure.straps().get(0), lengths, texts);
     }
     return texts;
   }
@@ -78,15 +70,22 @@ final class ClosureWords {
             + " "
             + lengths.unit().symbol()
             + ".");
+    List<SleevePart> parts = sleeve.parts();
     texts.add(
-        sleeve.oneWidthServes()
-            ? "Size to look for: "
-                + lengths.text(sleeve.tightest())
-                + " to "
-                + lengths.with(sleeve.slackest())
-                + " wide when laid flat and slack (stretched by 5 to 50 % when worn)."
-            : "No even width holds at the thinnest level and spares the thickest: look for a tapered"
-                + " sleeve, or take an elastic wrap.");
+        parts.size() == 1
+            ? "Size to look for: " + size(parts.get(0), lengths) + WORN
+            : "No even width serves. A graded sleeve, of two widths: "
+                + size(parts.get(0), lengths)
+                + " proximally, "
+                + size(parts.get(1), lengths)
+                + " distally, sewn together "
+                + lengths.with(parts.get(0).to())
+                + " distal of the web;"
+                + WORN);
+  }
+
+  private static String size(SleevePart part, Lengths lengths) {
+    return lengths.text(part.tightest()) + " to " + lengths.with(part.slackest());
   }
 
   private static void tape(Closure closure, Lengths lengths, List<String> texts) {
@@ -104,20 +103,22 @@ final class ClosureWords {
 
   private static void strap(Strap strap, Lengths lengths, List<String> texts) {
     texts.add(
-        "Hook and loop, centred on the PIP axis: two straps, each "
+        "Hook and loop, centred on the PIP axis: a band "
+            + lengths.with(strap.width())
+            + " wide, cut along its middle into two straps, each "
             + lengths.with(strap.length())
             + " long ("
             + lengths.with(strap.girth())
-            + " round, and the lap) and "
-            + lengths.with(strap.width())
-            + " wide; hook "
+            + " round, and "
+            + lengths.with(strap.lap())
+            + " over itself); hook "
             + lengths.with(strap.hook())
             + " long on the volar side.");
     texts.add(
-        "Beyond the first "
+        "Strap 1 proximally, strap 2 distally. Each stays attached on one half of the hook's length, "
             + lengths.with(strap.attached())
-            + " cut away the proximal half of one strap"
-            + " and the distal half of the other. Each stays attached at its wide end; the narrow"
-            + " ends close from opposite sides, beside one another. True size on the pattern.");
+            + ", goes over that edge all the way round and closes on the free half beside the other's"
+            + " end, then over itself. One opens while the other stays closed. True size on the"
+            + " pattern.");
   }
 }

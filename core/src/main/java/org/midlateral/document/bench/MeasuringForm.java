@@ -54,7 +54,9 @@ public final class MeasuringForm {
             "Warm hand, rested, palm up; always at the same time of day.",
             "Tape round: snug, flat, without denting the skin; read where it meets itself.",
             "Lengths: along the palmar side of the straightened finger, crease to crease.",
+            "Palmar crease: the distal one; for the index finger the radial end of the proximal one.",
             "Web: the deeper of the two beside the finger.",
+            "A finger that swells: measure it in the evening, when it is thickest.",
             "Widths, where you have a calliper: side to side, touching, not squeezing.",
             "Angle: goniometer on the dorsal side, held as straight as it goes without force.",
             "Take each reading twice; more than "

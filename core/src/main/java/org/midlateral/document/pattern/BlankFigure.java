@@ -168,6 +168,8 @@ final class BlankFigure {
     double half = blank.width() / 2;
     double low = y(-measurements.palmarCreaseToWeb());
     sketch.text("palmar crease", MARGIN - 5, low - TYPE * 0.35, TYPE, Anchor.END, 0);
+    String which = PalmarCrease.which(measurements.digit());
+    sketch.text(which, MARGIN - 5, low - TYPE * 1.6, TYPE, Anchor.END, 0);
     sketch.line(Pen.FINE, MARGIN - 4, low, x(-blank.tongueWidth() / 2 + 3), low);
     double y = 3.8;
     sketch.line(Pen.FINE, x(-half), y, x(half), y);

@@ -1,6 +1,7 @@
 package org.midlateral.document.pattern;
 
 import java.util.List;
+import java.util.Optional;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Order;
 import org.midlateral.solid.Solid;
@@ -11,18 +12,29 @@ import org.midlateral.solid.Solid;
  * @param blank to cut from a cold sheet
  * @param template the trimmed trough, to trace
  * @param marks of each level
+ * @param dorsal blank for the dorsal piece by hand; empty where there is none
  */
-public record FlatPattern(Blank blank, TraceTemplate template, List<LevelMark> marks) {
+public record FlatPattern(
+    Blank blank, TraceTemplate template, List<LevelMark> marks, Optional<DorsalBlank> dorsal) {
   public FlatPattern {
     marks = List.copyOf(marks);
   }
 
-  /** The pattern of an order whose trough is made. */
-  public static FlatPattern of(Order order, Solid trough) {
+  /**
+   * The pattern of an order whose trough is made.
+   *
+   * @param solids the trough, and the dorsal shell where there is one
+   */
+  public static FlatPattern of(Order order, List<Solid> solids) {
+    Solid trough = solids.get(0);
     TroughDesign design = order.design().trough();
     return new FlatPattern(
         Blank.of(order.measurements(), design, trough.piece()),
         TraceTemplate.of(trough),
-        LevelMark.of(order.measurements(), design, trough.piece()));
+        LevelMark.of(order.measurements(), design, trough.piece()),
+        solids.stream()
+            .skip(1)
+            .findFirst()
+            .map(shell -> DorsalBlank.of(order, trough.piece(), shell.piece())));
   }
 }

@@ -68,7 +68,8 @@ public final class PatternDrawing {
                 "Blank and template are seen from outside, distal end upward. Lengths in the flat"
                     + " sheet are those of the middle of its thickness. Cut the blank, carry its"
                     + " lines over to the sheet, wrap it round and pinch it along the dashed lines,"
-                    + " dorsally; trim at the marks when it is cold.")));
+                    + " dorsally; trim at the marks when it is cold.",
+                why())));
     figures.add(
         new Figure(
             "The trimmed trough unrolled, at true size, to trace.",
@@ -82,17 +83,50 @@ public final class PatternDrawing {
                 "Strips: lay one round the finger at its level, the line \"volar\" on the volar midline;"
                     + " its ends must just meet dorsally, else measure again. The marks are where"
                     + " to cut. One set is for the skin, one for the moulded sheet.")));
+    pattern.dorsal().ifPresent(blank -> figures.add(dorsal(blank)));
     if (!straps.isEmpty()) {
       figures.add(
           new Figure(
               "Two straps and their hook, at true size.",
-              StrapFigure.of(straps, lengths),
+              StrapFigure.of(straps, order.measurements().hand(), lengths),
               List.of(
-                  "Straps: their distal edge is up. Fix the hook on the volar side, centred on the PIP"
-                      + " axis and the midline, and each strap's wide end on its own half of the hook."
-                      + "")));
+                  "Straps: the distal edge is up, the loop side beneath. Fix the hook on the volar side,"
+                      + " centred on the PIP axis and the midline. Lay each strap's end \"stays\" on its"
+                      + " own quarter of the hook, flush with the hook's middle; it goes over the edge"
+                      + " there, all the way round, and closes on the quarter with its number. Cut"
+                      + " off what is too long, but leave "
+                      + lengths.with(Strap.LEAST_LAP)
+                      + " past the heavy mark.")));
     }
     return figures;
+  }
+
+  /** Why the blank is wider than the finger. */
+  private String why() {
+    Blank blank = pattern.blank();
+    double off = order.design().trough().liner() + blank.thickness();
+    double more = 2 * Math.PI * off;
+    return String.format(
+        Locale.ROOT,
+        "The blank is %s wide: the thickest girth, %s, with %s (2π times %s) because it is laid round"
+            + " the outside of its own thickness, and %s to pinch.",
+        lengths.with(blank.width()),
+        lengths.with(blank.width() - more - Blank.PINCH),
+        lengths.with(more),
+        lengths.thin(off),
+        lengths.with(Blank.PINCH));
+  }
+
+  private Figure dorsal(DorsalBlank blank) {
+    return new Figure(
+        "The blank for the dorsal piece by hand, at true size.",
+        DorsalBlankFigure.of(blank, order.measurements().hand(), lengths),
+        List.of(
+            "Dorsal blank: seen from outside, distal end upward, centred over the PIP joint. Heavy: cut."
+                + " Thin: the finished edge. Dashed: the trough's rims beneath; from there to the"
+                + " finished edge it overlaps by "
+                + lengths.with(order.design().dorsalShell().overlap())
+                + "."));
   }
 
   private Drawing blank() {

@@ -4,8 +4,11 @@ import java.util.List;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
 import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.Mark;
 import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.Typeface;
 
 /**
  * Draws a strip of paper for each level, at true size: on the skin, and over the moulded sheet.
@@ -20,7 +23,7 @@ final class StripFigure {
   private StripFigure() {}
 
   static Drawing of(List<LevelMark> marks, Lengths lengths) {
-    double longest = marks.stream().mapToDouble(m -> m.round().over()).max().orElseThrow();
+    double widest = marks.stream().mapToDouble(m -> m.round().over()).max().orElseThrow();
     double height = 2 * marks.size() * PITCH;
     Sketch sketch = new Sketch();
     double y = height;
@@ -41,7 +44,14 @@ final class StripFigure {
           lengths,
           new double[] {mark.round().over(), mark.trim().over(), mark.midlateral().over()});
     }
-    return sketch.drawing(longest, height);
+    // A short strip's label goes on past its end.
+    for (Mark drawn : sketch.drawing(0, 0).marks()) {
+      if (drawn instanceof TextLabel label && label.anchor() == Anchor.START) {
+        double end = label.at().x() + Typeface.REGULAR.width(label.text(), TYPE);
+        widest = Math.max(widest, end);
+      }
+    }
+    return sketch.drawing(widest, height);
   }
 
   /** One strip; arcs are once round, to the trim line, to the mid-lateral line. */

@@ -95,7 +95,7 @@ public final class EntryReader {
     } catch (Stop stop) {
       // The reason is among the errors already.
     } catch (MarkedYamlEngineException e) {
-      int line = e.getProblemMark().map(mark -> mark.getLine() + 1).orElse(0);
+      int line = new FaultLine(text).of(e);
       String problem = e.getProblem() == null ? "it cannot be read" : Shown.shown(e.getProblem());
       add(line, "", "", "YAML or JSON", "is not YAML from here on: " + problem);
     } catch (ReaderException e) {

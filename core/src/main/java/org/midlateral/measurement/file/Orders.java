@@ -18,7 +18,9 @@ import org.midlateral.measurement.entry.FileText;
 import org.midlateral.measurement.entry.Setting;
 import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.Shown;
+import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.measurement.privacy.PersonalData;
 
 /** Reads measurement files. */
@@ -124,17 +126,33 @@ public final class Orders {
       settings.given(words).flatMap(PersonalData::caution).ifPresent(cautions::add);
     }
     if (checked.unitKnown()) {
-      UnitGuess.check(merged.entries(), checked.unit(), fileName).ifPresent(errors::add);
+      Optional<InputError> otherUnit = UnitGuess.check(merged.entries(), checked.unit(), fileName);
+      // The wrong unit is the one fault: that each length is out of range follows from it.
+      otherUnit.ifPresent(unit -> errors.removeIf(Orders::isOfLength));
+      otherUnit.ifPresent(errors::add);
       CrossCheck.CrossChecked crossed = CrossCheck.check(settings);
-      errors.addAll(crossed.errors());
+      if (otherUnit.isEmpty()) {
+        errors.addAll(crossed.errors());
+      }
       cautions.addAll(crossed.cautions());
       cautions.addAll(SwapCheck.check(settings));
     }
     if (!errors.isEmpty()) {
-      errors.sort(Comparator.comparingInt(InputError::line));
+      errors.sort(
+          Comparator.comparing((InputError error) -> !error.key().equals("unit"))
+              .thenComparingInt(InputError::line));
       return new Result(null, errors, List.of());
     }
     return new Result(new OrderBuilder(settings).order(), List.of(), cautions);
+  }
+
+  /** Whether an error is about the value of a length, which its unit may be to blame for. */
+  private static boolean isOfLength(InputError error) {
+    return !error.value().isEmpty()
+        && KeyTable.standard()
+            .find(error.key())
+            .map(key -> key.kind() == ValueKind.LENGTH)
+            .orElse(false);
   }
 
   private static List<Finding> unusual(EntryCheck.CheckedEntries checked) {

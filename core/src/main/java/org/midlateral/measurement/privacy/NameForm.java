@@ -23,6 +23,9 @@ final class NameForm {
   private static final Pattern NUMBERED =
       Pattern.compile("(?<!\\p{L})(\\p{L}{1,2}\\p{Nd}+|\\p{Nd}+\\p{L}{1,2})(?!\\p{L})");
 
+  /** A capital, a stem in small letters and a number, as T-arth-03: no one writes a name so. */
+  private static final Pattern STEM = Pattern.compile("\\p{Lu}[-._ ]\\p{Ll}+[-._ ]?\\p{Nd}+");
+
   /** Most words that a name has. */
   private static final int MOST_WORDS = 4;
 
@@ -49,7 +52,7 @@ final class NameForm {
             .filter(NameForm::isWord)
             .filter(word -> !OrdinaryWords.contain(word))
             .toList();
-    boolean many = words.size() >= 2 && words.size() <= MOST_WORDS;
+    boolean many = words.size() >= 2 && words.size() <= MOST_WORDS && !STEM.matcher(code).matches();
     return many && (capitals(words) || written(words));
   }
 

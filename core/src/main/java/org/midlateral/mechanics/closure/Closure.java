@@ -22,7 +22,7 @@ import org.midlateral.solid.Solid;
  * @param wrap elastic wrap
  * @param sleeve tubular sleeve
  * @param tape adhesive tape
- * @param straps the two straps, alike; none over a bulbous or sore PIP joint
+ * @param straps the two straps, alike; none over a bulbous or sore PIP joint, or without room
  * @param findings what the user should know: no strap where one was chosen, a wrap that presses
  *     much
  */
@@ -54,6 +54,21 @@ public record Closure(
     findings = List.copyOf(findings);
   }
 
+  /**
+   * The kind that serves: the one that was chosen, or what stands in for it where it would lie on
+   * skin, press on a sore joint or find no room.
+   */
+  public ClosureKind served() {
+    boolean falls =
+        switch (kind) {
+          case WRAP -> false;
+          case TAPE -> isTapeOnSkin();
+          case STRAP -> straps.isEmpty();
+          case SLEEVE -> sleeve.parts().isEmpty();
+        };
+    return falls ? ClosureKind.WRAP : kind;
+  }
+
   /** Whether tape was chosen and has no shell to lie on, so that another closure must serve. */
   public boolean isTapeOnSkin() {
     return findings.contains(TAPE_ON_SKIN);
@@ -80,22 +95,65 @@ public record Closure(
                 })
             .toList();
     Optional<String> sore = sore(order, relief, digit);
-    ElasticWrap wrap = ElasticWrap.of(design, girth, from, to, levels);
-    List<Finding> findings = new ArrayList<>();
-    if (design.kind() == ClosureKind.STRAP) {
-      sore.map(Closure::refusedAsAdvice).ifPresent(findings::add);
-    } else if (design.kind() == ClosureKind.WRAP) {
-      pressing(wrap).ifPresent(findings::add);
-    } else if (design.kind() == ClosureKind.TAPE && solids.size() == 1) {
-      findings.add(TAPE_ON_SKIN);
+    double room = HookRoom.along(order, digit, solids, design.width());
+    List<Strap> straps =
+        sore.isPresent() ? List.of() : straps(design, girth, digit.pipAxis(), room);
+    Closure found =
+        new Closure(
+            design.kind(),
+            ElasticWrap.of(design, girth, from, to, levels),
+            Sleeve.of(levels, from, to),
+            tape(design, girth, solids),
+            straps,
+            solids.size() == 1 && design.kind() == ClosureKind.TAPE
+                ? List.of(TAPE_ON_SKIN)
+                : List.of());
+    return found.with(found.told(sore, room, solids.size() > 1));
+  }
+
+  private Closure with(List<Finding> others) {
+    return new Closure(kind, wrap, sleeve, tape, straps, others);
+  }
+
+  /** What is told of the kind that was chosen, then of the wrap where that serves. */
+  private List<Finding> told(Optional<String> sore, double room, boolean shell) {
+    List<Finding> told = new ArrayList<>(findings);
+    if (kind == ClosureKind.STRAP && straps.isEmpty()) {
+      told.add(sore.map(Closure::refusedAsAdvice).orElseGet(() -> noRoom(room, shell)));
+    } else if (kind == ClosureKind.SLEEVE && sleeve.parts().isEmpty()) {
+      told.add(noWidth(shell));
     }
-    return new Closure(
-        design.kind(),
-        wrap,
-        Sleeve.of(levels, from, to),
-        tape(design, girth, solids),
-        sore.isPresent() ? List.of() : straps(design, girth, digit, solids.get(0)),
-        findings);
+    if (served() == ClosureKind.WRAP) {
+      pressing(wrap).ifPresent(told::add);
+    }
+    return told;
+  }
+
+  private static Finding noRoom(double room, boolean shell) {
+    return Finding.caution(
+        "strap-no-room",
+        "closure.kind",
+        String.format(
+            Locale.ROOT,
+            "Two straps find no room: their hook would have %.1f mm on the volar side, between %s, and"
+                + " needs %.0f mm. An elastic wrap serves%s.",
+            room,
+            shell ? "the shell's edges" : "the trough's rims",
+            2 * Strap.LEAST_FREE,
+            shell ? ", or tape (closure.kind: wrap or tape)" : " (closure.kind: wrap)"),
+        room,
+        2 * Strap.LEAST_FREE);
+  }
+
+  private static Finding noWidth(boolean shell) {
+    return Finding.caution(
+        "sleeve-no-width",
+        "closure.kind",
+        "No sleeve of one width or of two holds at the thinnest level and spares the thickest. An"
+            + " elastic wrap serves"
+            + (shell ? ", or tape (closure.kind: wrap or tape)." : " (closure.kind: wrap)."),
+        Double.NaN,
+        Double.NaN);
   }
 
   private static Optional<Finding> pressing(ElasticWrap wrap) {
@@ -150,13 +208,10 @@ public record Closure(
   }
 
   private static List<Strap> straps(
-      ClosureDesign design, OuterGirth girth, DigitSurface digit, Solid trough) {
-    double axis = digit.pipAxis();
-    double off = trough.piece().gap().at(0, axis) + trough.piece().wall();
-    double wrapped = trough.piece().outline().polygon().getEnvelopeInternal().getWidth();
-    double volar = Math.min(wrapped, digit.circumference(axis) / 2 + Math.PI * off);
-    Strap strap = Strap.of(design, axis, girth.at(axis), volar);
-    return List.of(strap, strap);
+      ClosureDesign design, OuterGirth girth, double axis, double room) {
+    return Strap.of(design, axis, girth.at(axis), room)
+        .map(strap -> List.of(strap, strap))
+        .orElse(List.of());
   }
 
   /**

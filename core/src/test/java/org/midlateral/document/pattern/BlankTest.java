@@ -26,6 +26,8 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.trough.Trough;
 
 class BlankTest {
+  private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
   private static final GeometryFactory PLANE = new GeometryFactory();
 
   /** A finger that is a cylinder of girth 60 from the web to the tip, 20 mm wide at the web. */
@@ -94,7 +96,7 @@ class BlankTest {
       strings = {"bulbous-ring", "covered-tip", "left-deficit", "middle-inches", "slim-little"})
   void theTemplateLiesOnTheBlank(String sample) throws Exception {
     Orthosis orthosis = BenchFiles.orthosis(sample, "dorsal-shell.make=no");
-    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.solids());
     assertThat(pattern.blank().outline().covers(pattern.template().outline())).isTrue();
   }
 
@@ -140,7 +142,7 @@ class BlankTest {
   void theTemplateIsAsWideAsTheSheetBetweenTheMarks() throws Exception {
     Orthosis orthosis =
         BenchFiles.orthosis("slim-little", "dorsal-shell.make=no", "relief.make=no");
-    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.trough());
+    FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.solids());
     LevelMark mark = pattern.marks().get(0);
     TroughDesign design = orthosis.order().design().trough();
     var line = pattern.template().unrolled().level(mark.station());
@@ -153,5 +155,29 @@ class BlankTest {
     double sheet =
         2 * mark.trim().flat() + Math.PI * design.clearance() - orthosis.trough().piece().wall();
     assertThat(flat).isCloseTo(sheet, within(0.01 * sheet));
+  }
+
+  /** Centred over the PIP joint, alike on both sides, past the rims by the overlap at least. */
+  @Test
+  void theDorsalBlankOverlapsTheRims() throws Exception {
+    Orthosis orthosis = BenchFiles.orthosis("bulbous-ring");
+    double overlap = orthosis.order().design().dorsalShell().overlap();
+    DorsalBlank blank = FlatPattern.of(orthosis.order(), orthosis.solids()).dorsal().orElseThrow();
+    var box = blank.finished().getEnvelopeInternal();
+    assertThat(blank.axis()).isEqualTo(orthosis.digit().pipAxis());
+    assertThat(box.centre().y).isCloseTo(blank.axis(), within(1e-9));
+    assertThat(box.getMinX()).isCloseTo(-box.getMaxX(), within(1e-6));
+    for (var rim : blank.rims()) {
+      var at = rim.get(rim.size() / 2);
+      double edge = Math.abs(at.x);
+      double past = blank.finished().getBoundary().distance(GEOMETRY.createPoint(at));
+      assertThat(past).isBetween(0.8 * overlap, 1.6 * overlap);
+      assertThat(edge).isLessThan(box.getMaxX());
+    }
+    assertThat(blank.outline().contains(blank.finished())).isTrue();
+    assertThat(blank.outline().getBoundary().distance(blank.finished()))
+        .isCloseTo(DorsalBlank.SPARE, within(0.05));
+    Orthosis alone = BenchFiles.orthosis("bulbous-ring", "dorsal-shell.make=no");
+    assertThat(FlatPattern.of(alone.order(), alone.solids()).dorsal()).isEmpty();
   }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.document.bench.BenchFiles;
+import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
@@ -85,7 +86,7 @@ class ClosureTest {
     double lean = Math.acos((inner - wall / 2) / edge);
     double taut = 2 * reach + 2 * lean * wall / 2 + (Math.PI - 2 * lean) * inner;
     assertThat(strap.girth()).isCloseTo(Math.PI * outer + taut, within(0.4));
-    Strap bare = Strap.of(round.order().design().closure(), 0, 2 * Math.PI * 9, 100);
+    Strap bare = Strap.of(round.order().design().closure(), 0, 2 * Math.PI * 9, 100).orElseThrow();
     assertThat(bare.length()).isCloseTo(2 * Math.PI * 9 + 30, within(1e-12));
   }
 
@@ -127,6 +128,40 @@ class ClosureTest {
     assertThat(closure.straps()).isEmpty();
     assertThat(closure.findings().get(0).text()).contains("sore spot");
     assertThat(closure(BenchFiles.orthosis("middle-inches")).straps()).hasSize(2);
+  }
+
+  /** On a slim finger two shell edges leave less than the hook needs: said, and a wrap instead. */
+  @Test
+  void aHookNeedsRoomBetweenTheShellsEdges() throws Exception {
+    Closure closed = closure(BenchFiles.orthosis("slim-little", "closure.kind=strap"));
+    assertThat(closed.straps()).isEmpty();
+    assertThat(closed.served()).isEqualTo(ClosureKind.WRAP);
+    assertThat(closed.findings().get(0))
+        .satisfies(
+            f -> {
+              assertThat(f.code()).isEqualTo("strap-no-room");
+              assertThat(f.value()).isLessThan(f.limit());
+              assertThat(f.limit()).isEqualTo(24);
+            });
+    Closure open =
+        closure(BenchFiles.orthosis("slim-little", "closure.kind=strap", "dorsal-shell.make=no"));
+    assertThat(open.straps()).hasSize(2);
+    assertThat(open.served()).isEqualTo(ClosureKind.STRAP);
+  }
+
+  /** What serves instead is warned of as if it had been chosen. */
+  @ParameterizedTest
+  @CsvSource({"strap, bulbous-ring, yes", "tape, covered-tip, no"})
+  void theWrapThatStandsInIsWarnedOfToo(String kind, String sample, String shell) throws Exception {
+    Closure closure =
+        closure(
+            BenchFiles.orthosis(
+                sample, "closure.kind=" + kind, "closure.tension=4", "dorsal-shell.make=" + shell));
+    assertThat(closure.served()).isEqualTo(ClosureKind.WRAP);
+    assertThat(closure.findings())
+        .extracting(Finding::code)
+        .containsExactly(
+            kind.equals("tape") ? "tape-on-skin" : "strap-over-sore-joint", "wrap-presses");
   }
 
   /** A wrap of half overlap lies in two layers; every turn is a girth and a slope. */
@@ -179,7 +214,9 @@ class ClosureTest {
   void tapeWithoutAShellLiesOnSkin() throws Exception {
     Closure closure =
         closure(BenchFiles.orthosis("covered-tip", "closure.kind=tape", "dorsal-shell.make=no"));
-    assertThat(closure.findings()).extracting(Finding::code).containsExactly("tape-on-skin");
+    assertThat(closure.findings())
+        .extracting(Finding::code)
+        .containsExactly("tape-on-skin", "wrap-presses");
     Closure closed = closure(BenchFiles.orthosis("covered-tip", "closure.kind=tape"));
     assertThat(closed.findings()).isEmpty();
     assertThat(closure.isTapeOnSkin()).isTrue();
@@ -204,5 +241,15 @@ class ClosureTest {
     assertThat(bulbous.tightest()).isCloseTo(31.1, within(0.05));
     assertThat(bulbous.slackest()).isCloseTo(29.5, within(0.05));
     assertThat(bulbous.oneWidthServes()).isFalse();
+    assertThat(bulbous.parts()).hasSize(2);
+    assertThat(bulbous.parts().get(0).to()).isEqualTo(bulbous.parts().get(1).from());
+    for (LevelGirth level : bulbous.levels()) {
+      boolean proximal = level.station() < bulbous.parts().get(0).to();
+      Sleeve.SleevePart part = bulbous.parts().get(proximal ? 0 : 1);
+      // Either width stretches by 5 to 50 % over every level it covers.
+      assertThat(level.worn() / 2 / part.tightest()).isLessThanOrEqualTo(1.5 + 1e-9);
+      assertThat(level.worn() / 2 / part.slackest()).isGreaterThanOrEqualTo(1.05 - 1e-9);
+      assertThat(part.tightest()).isLessThanOrEqualTo(part.slackest());
+    }
   }
 }
