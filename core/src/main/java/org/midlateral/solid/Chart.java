@@ -20,12 +20,16 @@ final class Chart {
   private final double[] mu;
   private final double[] axial;
 
+  /** Intervals to a mm of the body (1/mm). */
+  private final double perStation;
+
   private Chart(double[] s, double[] rho, double[] v, double[] mu, double[] axial) {
     this.s = s;
     this.rho = rho;
     this.v = v;
     this.mu = mu;
     this.axial = axial;
+    this.perStation = 1 / (s[1] - s[0]);
   }
 
   /** The chart over the stations of a piece. */
@@ -107,12 +111,19 @@ final class Chart {
     return interpolate(v, s, length);
   }
 
-  private static double interpolate(double[] x, double[] y, double at) {
+  private double interpolate(double[] x, double[] y, double at) {
     int k = interval(x, at);
     return y[k] + (y[k + 1] - y[k]) * (at - x[k]) / (x[k + 1] - x[k]);
   }
 
-  private static int interval(double[] x, double at) {
+  private int interval(double[] x, double at) {
+    if (x == s) {
+      // Along the body the stations are even.
+      int even = (int) ((at - s[0]) * perStation);
+      if (even >= 0 && even + 1 < s.length && s[even] <= at && at < s[even + 1]) {
+        return even;
+      }
+    }
     int k = Arrays.binarySearch(x, at);
     return Math.max(0, Math.min(x.length - 2, k >= 0 ? k : -k - 2));
   }
