@@ -43,7 +43,7 @@ class MainTest {
     assertThat(check.out()).isEmpty();
     // Of the load there is something to say, of the measurements nothing.
     assertThat(check.err())
-        .contains("caution: Mean pressure", file + ": in order")
+        .contains(" kPa press on 1 cm²", file + ": in order")
         .doesNotContain("unusual", "looks ", "refus");
   }
 
@@ -272,7 +272,7 @@ class MainTest {
     byte[] valid = Files.readAllBytes(file);
     Random random = new Random(7);
     int refused = 0;
-    for (int i = 0; i < 300; i++) {
+    for (int i = 0; i < 60; i++) {
       byte[] bytes =
           Arrays.copyOf(
               valid, random.nextInt(4) == 0 ? random.nextInt(valid.length) : valid.length);
@@ -290,6 +290,6 @@ class MainTest {
       assertThat(run.err()).doesNotContain("\tat ", "Exception");
       refused += run.status() == 2 ? 1 : 0;
     }
-    assertThat(refused).isBetween(50, 299);
+    assertThat(refused).isBetween(10, 59);
   }
 }

@@ -22,7 +22,7 @@ import org.midlateral.measurement.file.Orders;
 /** Every change that a refusal names was tried: the order with it is made, whole. */
 class AdviceTest {
   /** Refused designs that are looked at. */
-  private static final int REFUSED = LongRun.count(4, 300);
+  private static final int REFUSED = LongRun.count(4, 30);
 
   /** Designs drawn at once; one in five or six of them is refused. */
   private static final int AT_ONCE = 8;
