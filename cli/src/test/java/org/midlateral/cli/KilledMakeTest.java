@@ -26,7 +26,7 @@ import org.midlateral.LongRun;
  * left behind is gone after the next run.
  */
 class KilledMakeTest {
-  private static final int KILLS = LongRun.count(6, 20);
+  private static final int KILLS = LongRun.count(6, 50);
   private static final Path SAMPLE = Path.of("..", "samples", "slim-little.yaml");
 
   private static final List<String> PARTS_ONLY = List.of("--parts-only");

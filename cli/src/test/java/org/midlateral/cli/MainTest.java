@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.measurement.file.Orders;
 
 class MainTest {
+  /** Hostile files that can be read and are checked all the same. */
+  private static final int READABLE = 20;
 
   @TempDir Path directory;
   private Path file;
@@ -272,7 +275,8 @@ class MainTest {
     byte[] valid = Files.readAllBytes(file);
     Random random = new Random(7);
     int refused = 0;
-    for (int i = 0; i < 60; i++) {
+    int passed = 0;
+    for (int i = 0; i < 300; i++) {
       byte[] bytes =
           Arrays.copyOf(
               valid, random.nextInt(4) == 0 ? random.nextInt(valid.length) : valid.length);
@@ -282,6 +286,10 @@ class MainTest {
         }
       }
       Files.write(file, bytes);
+      // What can be read is made and its mechanics computed: a few of those tell as much as all.
+      if (Orders.read(file, List.of()).ok() && passed++ >= READABLE) {
+        continue;
+      }
 
       Run run = Run.of("check", file.toString());
 
@@ -290,6 +298,6 @@ class MainTest {
       assertThat(run.err()).doesNotContain("\tat ", "Exception");
       refused += run.status() == 2 ? 1 : 0;
     }
-    assertThat(refused).isBetween(10, 59);
+    assertThat(refused).isBetween(50, 299);
   }
 }

@@ -19,9 +19,6 @@ import org.midlateral.measurement.Refusals;
 final class DorsalOutline {
   private static final double STEP = 0.2;
 
-  /** A shell shorter than this does not close a tube (mm). Common practice, no source. */
-  private static final double SHORTEST = 15;
-
   /** Its flanks stay so far apart on the volar side (mm). Common practice, no source. */
   private static final double APART = 1;
 
@@ -97,8 +94,8 @@ final class DorsalOutline {
     double wanted = design.length().orElse((trough.distal() - trough.proximal()) / 2) / 2;
     // A length that was asked for is kept or refused; the usual one gives way.
     double half = design.length().isPresent() ? wanted : Math.min(wanted, room);
-    if (half > room + 1e-9 || 2 * half < SHORTEST) {
-      throw new DesignRefused(Refusals.dorsalShellLength(2 * half, 2 * room, SHORTEST));
+    if (half > room + 1e-9 || 2 * half < DorsalShell.SHORTEST) {
+      throw new DesignRefused(Refusals.dorsalShellLength(2 * half, 2 * room, DorsalShell.SHORTEST));
     }
     return half;
   }

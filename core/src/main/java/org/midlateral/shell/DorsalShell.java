@@ -18,6 +18,9 @@ public final class DorsalShell {
   /** Name of the piece in files and reports. */
   public static final String NAME = "dorsal-shell";
 
+  /** A shell shorter than this does not close a tube (mm). Common practice, no source. */
+  public static final double SHORTEST = 15;
+
   /** Girth left between the two steps over the dorsum (mm). */
   private static final double LEAST_DORSUM = 2;
 

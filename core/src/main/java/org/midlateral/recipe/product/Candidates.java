@@ -10,6 +10,7 @@ import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.shell.DorsalShell;
 
 /**
  * Which changes a refused order is tried with, by the refusal's code: first what the refusal is
@@ -18,9 +19,6 @@ import org.midlateral.measurement.Order;
 final class Candidates {
   /** Leaves the dorsal shell out. */
   static final Candidate NO_SHELL = Candidate.word("dorsal-shell.make", "no");
-
-  /** The shortest shell that is made (mm). */
-  private static final double SHORTEST_SHELL = 15;
 
   /** Bubbles that are lowered one by one. */
   private static final int MOST_BUBBLES = 3;
@@ -78,7 +76,7 @@ final class Candidates {
       case "dorsal-shell-overlap" ->
           nearest("dorsal-shell.overlap", shell.overlap(), down(refusal.limit()));
       case "dorsal-shell-length" -> {
-        double lacking = Math.max(refusal.value(), SHORTEST_SHELL) - refusal.limit();
+        double lacking = Math.max(refusal.value(), DorsalShell.SHORTEST) - refusal.limit();
         double less = down(Math.max(0, lacking) / 2) + 0.1;
         nearest("dorsal-shell.length", refusal.value(), down(refusal.limit()));
         nearest("trough.web-clearance", trough.webClearance(), trough.webClearance() - less);

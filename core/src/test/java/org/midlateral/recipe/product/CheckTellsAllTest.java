@@ -34,7 +34,7 @@ class CheckTellsAllTest {
   }
 
   @Tag(LongRun.TAG)
-  @Seeded(value = 2, full = 12)
+  @Seeded(value = 2, full = 6)
   void ofRandomOrders(long seed) {
     List<String> entries = RandomFile.entries(new Drawn(seed).even(RandomFile.DRAWS), 1.6);
     Orders.Result read = Orders.parse("unit: mm", "random", entries);
