@@ -87,7 +87,7 @@ final class SectionCard extends JPanel {
     at.insets = new Insets(6, 0, 1, 2);
     wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
     at.insets = new Insets(1, 0, 1, 2);
-    wide(table, at, "Bridged at most by trough, shell; mm", figure("bridge"));
+    wide(table, at, "Bridge of trough, shell; mm", figure("bridge"));
     wide(table, at, "Round the skin, mm", figure("skin.girth"));
     wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
     return table;
