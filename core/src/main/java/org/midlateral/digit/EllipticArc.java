@@ -118,12 +118,12 @@ final class EllipticArc {
     return total;
   }
 
-  /** Powers of the skew from the zeroth up to one that no longer counts, and one more. */
+  /** Powers of the skew from the zeroth up to one whose term no longer counts, and one more. */
   private static double[] powers(double skew) {
     double[] power = new double[MOST + 1];
     power[0] = 1;
     int n = 1;
-    while (n < MOST && (n < 3 || Math.abs(power[n - 1]) > NEGLIGIBLE)) {
+    while (n < MOST && (n < 3 || Math.abs(power[n - 1] * BINOMIAL[n - 1]) > (n - 1) * NEGLIGIBLE)) {
       power[n] = power[n - 1] * skew;
       n++;
     }

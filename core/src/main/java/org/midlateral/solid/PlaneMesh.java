@@ -3,6 +3,7 @@ package org.midlateral.solid;
 import java.util.Arrays;
 import java.util.List;
 import org.midlateral.mesh.plane.DelaunayTriangulation;
+import org.midlateral.mesh.plane.PlaneTriangulation;
 
 /**
  * The triangulated domain of a piece: points by angle off its midline and station, triangles
@@ -15,13 +16,13 @@ final class PlaneMesh {
 
   private final double[] angle;
   private final double[] station;
-  private final int[] corners;
+  private final PlaneTriangulation triangles;
   private final int onLoops;
 
-  private PlaneMesh(double[] angle, double[] station, int[] corners, int onLoops) {
+  private PlaneMesh(double[] angle, double[] station, PlaneTriangulation triangles, int onLoops) {
     this.angle = angle;
     this.station = station;
-    this.corners = corners;
+    this.triangles = triangles;
     this.onLoops = onLoops;
   }
 
@@ -61,10 +62,9 @@ final class PlaneMesh {
     for (int i = 0; i < all; i++) {
       stretched[i] = density.stretched(angle[i]);
     }
-    int[] hull = DelaunayTriangulation.of(stretched, mu);
-    int[] corners = within(hull, loopStart);
-    LaplacianSmoothing.nearLoops(angle, station, corners, onLoops, fixed, chart);
-    return new PlaneMesh(angle, station, corners, onLoops);
+    PlaneTriangulation triangles = within(DelaunayTriangulation.of(stretched, mu), loopStart);
+    LaplacianSmoothing.nearLoops(angle, station, triangles.corners(), onLoops, fixed, chart);
+    return new PlaneMesh(angle, station, triangles, onLoops);
   }
 
   /**
@@ -72,27 +72,21 @@ final class PlaneMesh {
    * only a triangle with all corners on one loop can lie outside; it does when its corners, taken
    * in the loop's order, turn clockwise.
    */
-  private static int[] within(int[] hull, int[] loopStart) {
+  private static PlaneTriangulation within(PlaneTriangulation hull, int[] loopStart) {
     int[] loop = new int[loopStart[loopStart.length - 1]];
     for (int l = 0; l + 1 < loopStart.length; l++) {
       Arrays.fill(loop, loopStart[l], loopStart[l + 1], l);
     }
-    int[] kept = new int[hull.length];
-    int n = 0;
-    for (int t = 0; t < hull.length; t += 3) {
-      int a = hull[t];
-      int b = hull[t + 1];
-      int c = hull[t + 2];
-      boolean oneLoop =
-          Math.max(a, Math.max(b, c)) < loop.length && loop[a] == loop[b] && loop[b] == loop[c];
-      boolean ascending = a < b && b < c || b < c && c < a || c < a && a < b;
-      if (!oneLoop || ascending) {
-        kept[n++] = a;
-        kept[n++] = b;
-        kept[n++] = c;
-      }
-    }
-    return Arrays.copyOf(kept, n);
+    return hull.only(
+        side -> {
+          int a = hull.corners()[side];
+          int b = hull.corners()[side + 1];
+          int c = hull.corners()[side + 2];
+          boolean oneLoop =
+              Math.max(a, Math.max(b, c)) < loop.length && loop[a] == loop[b] && loop[b] == loop[c];
+          boolean ascending = a < b && b < c || b < c && c < a || c < a && a < b;
+          return !oneLoop || ascending;
+        });
   }
 
   int size() {
@@ -112,7 +106,7 @@ final class PlaneMesh {
     return station.clone();
   }
 
-  int[] corners() {
-    return corners;
+  PlaneTriangulation triangles() {
+    return triangles;
   }
 }

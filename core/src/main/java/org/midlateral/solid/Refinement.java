@@ -3,6 +3,7 @@ package org.midlateral.solid;
 import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.mesh.plane.DelaunayMesh;
 import org.midlateral.mesh.plane.PlanePoints;
+import org.midlateral.mesh.plane.PlaneTriangulation;
 
 /**
  * Adds points to a triangulated domain where flat triangles would stand too far from the surfaces
@@ -41,11 +42,11 @@ final class Refinement {
 
   private final double[] outerSquare = new double[3];
 
-  private Refinement(Lifted points, int[] corners, Chart chart, double fineness) {
+  private Refinement(Lifted points, PlaneTriangulation triangles, Chart chart, double fineness) {
     this.points = points;
     this.chart = chart;
     this.limit = ErrorBudget.CHORD_OF_FACES * fineness * fineness;
-    this.mesh = new DelaunayMesh(inPlane(points, chart), corners);
+    this.mesh = new DelaunayMesh(inPlane(points, chart), triangles);
   }
 
   /** The points in the plane that keeps angles. */
@@ -64,12 +65,12 @@ final class Refinement {
    * Refines.
    *
    * @param points receives the points that are added
-   * @param corners of the triangles to begin with, each counter-clockwise in the chart
+   * @param triangles to begin with, each counter-clockwise in the chart
    * @param fineness 1 as usual; less makes the triangles so much smaller
    * @return corners of the triangles
    */
-  static int[] of(Lifted points, int[] corners, Chart chart, double fineness) {
-    Refinement refinement = new Refinement(points, corners, chart, fineness);
+  static int[] of(Lifted points, PlaneTriangulation triangles, Chart chart, double fineness) {
+    Refinement refinement = new Refinement(points, triangles, chart, fineness);
     boolean more = true;
     for (int i = 0; i < MOST_ROUNDS && more; i++) {
       more = refinement.round();

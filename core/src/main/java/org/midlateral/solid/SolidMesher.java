@@ -65,7 +65,7 @@ public final class SolidMesher {
     Contours contours = Contours.of(piece, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
     Lifted points = Lifted.of(piece, surface, loops, contours, plane);
-    int[] refined = Refinement.of(points, plane.corners(), chart, fineness);
+    int[] refined = Refinement.of(points, plane.triangles(), chart, fineness);
     int[] plain = points.inOrder(refined, plane.onLoops());
     SolidMesher mesher =
         new SolidMesher(

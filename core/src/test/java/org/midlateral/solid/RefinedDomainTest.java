@@ -41,9 +41,9 @@ class RefinedDomainTest {
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, sizes);
     Lifted points = Lifted.of(piece, surface, loops, contours, plane);
     int size = points.size();
-    PlaneTriangles before = triangles(points, chart, plane.corners());
+    PlaneTriangles before = triangles(points, chart, plane.triangles().corners());
     PlaneTriangles after =
-        triangles(points, chart, Refinement.of(points, plane.corners(), chart, 1));
+        triangles(points, chart, Refinement.of(points, plane.triangles(), chart, 1));
 
     assertThat(points.size()).isGreaterThan(size);
     assertThat(after.tangled()).isEmpty();

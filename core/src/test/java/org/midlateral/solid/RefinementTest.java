@@ -36,8 +36,8 @@ class RefinementTest {
       PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
       Lifted points = Lifted.of(piece, surface, loops, contours, plane);
       int before = points.size();
-      int[] coarse = plane.corners().clone();
-      int[] refined = Refinement.of(points, plane.corners(), chart, 1);
+      int[] coarse = plane.triangles().corners().clone();
+      int[] refined = Refinement.of(points, plane.triangles(), chart, 1);
       return new Case(piece, points, before, coarse, refined);
     }
 

@@ -36,12 +36,11 @@ public final class DelaunayMesh {
    * A mesh of these triangles, or of better ones over the same area.
    *
    * @param points the corners; the mesh keeps them, and adds those it is split at
-   * @param corners of the triangles, m by 3, counter-clockwise
    */
-  public DelaunayMesh(PlanePoints points, int[] corners) {
+  public DelaunayMesh(PlanePoints points, PlaneTriangulation triangles) {
     this.points = points;
-    this.corners = corners.clone();
-    this.twin = new HalfEdges(points.size(), corners).twin;
+    this.corners = triangles.corners().clone();
+    this.twin = triangles.twin().clone();
     this.sides = corners.length;
     this.changed = new boolean[sides / 3];
     Arrays.fill(changed, true);

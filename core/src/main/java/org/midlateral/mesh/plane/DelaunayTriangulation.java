@@ -30,13 +30,12 @@ public final class DelaunayTriangulation {
    *
    * @param x coordinates; of points at one place only the first is joined to others
    * @param y coordinates
-   * @return corners of the triangles, m by 3, counter-clockwise; none where all points lie on one
-   *     line
+   * @return the triangles; none where all points lie on one line
    */
-  public static int[] of(double[] x, double[] y) {
+  public static PlaneTriangulation of(double[] x, double[] y) {
     int[] order = sorted(x, y);
     if (order.length < 3) {
-      return new int[0];
+      return new PlaneTriangulation(new int[0], new int[0]);
     }
     double[] inX = new double[order.length];
     double[] inY = new double[order.length];
@@ -46,9 +45,7 @@ public final class DelaunayTriangulation {
     }
     DelaunayTriangulation made = new DelaunayTriangulation(new PlanePoints(inX, inY));
     Hull hull = made.divide(0, order.length);
-    int[] corners = made.net.triangles(hull.first ^ 1);
-    Arrays.setAll(corners, i -> order[corners[i]]);
-    return corners;
+    return made.net.triangles(hull.first ^ 1).renumbered(order);
   }
 
   /** Numbers of the points from left to right, each place once. */

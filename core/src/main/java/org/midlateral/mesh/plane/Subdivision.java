@@ -12,6 +12,9 @@ import java.util.Arrays;
 final class Subdivision {
   private static final int REMOVED = -1;
 
+  /** In the place of a side's number and one: the edge has the outside on its left. */
+  private static final int OUTSIDE = -1;
+
   /** Where each directed edge starts, or REMOVED. */
   private final int[] origin;
 
@@ -106,28 +109,32 @@ final class Subdivision {
    * The faces but one, all of which are triangles.
    *
    * @param outside an edge with the face that is left out on its left
-   * @return corners, m by 3, counter-clockwise
    */
-  int[] triangles(int outside) {
-    boolean[] done = new boolean[used];
+  PlaneTriangulation triangles(int outside) {
+    int[] side = new int[used];
     int edge = outside;
     do {
-      done[edge] = true;
+      side[edge] = OUTSIDE;
       edge = onward(edge);
     } while (edge != outside);
     int[] corners = new int[used];
+    int[] edges = new int[used];
     int n = 0;
     for (int a = 0; a < used; a++) {
-      if (!done[a] && origin[a] != REMOVED) {
-        int b = onward(a);
-        int c = onward(b);
-        done[b] = true;
-        done[c] = true;
-        corners[n++] = origin[a];
-        corners[n++] = origin[b];
-        corners[n++] = origin[c];
+      if (side[a] == 0 && origin[a] != REMOVED) {
+        int next = a;
+        for (int i = 0; i < 3; i++) {
+          corners[n] = origin[next];
+          edges[n] = next;
+          side[next] = ++n;
+          next = onward(next);
+        }
       }
     }
-    return Arrays.copyOf(corners, n);
+    int[] twin = new int[n];
+    for (int i = 0; i < n; i++) {
+      twin[i] = Math.max(side[edges[i] ^ 1] - 1, -1);
+    }
+    return new PlaneTriangulation(Arrays.copyOf(corners, n), twin);
   }
 }

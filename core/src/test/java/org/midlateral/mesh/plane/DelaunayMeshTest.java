@@ -33,7 +33,7 @@ class DelaunayMeshTest {
     Splitting(List<double[]> points, int[] corners, Random random) {
       this.x = coordinates(points, 0);
       this.y = coordinates(points, 1);
-      this.mesh = new DelaunayMesh(new PlanePoints(x, y), corners);
+      this.mesh = new DelaunayMesh(new PlanePoints(x, y), PlaneTriangulation.of(x.length, corners));
       this.random = random;
     }
 
@@ -67,7 +67,8 @@ class DelaunayMeshTest {
   void splitEdgesLeaveADelaunayMeshOfTheSameArea(long seed) {
     Random random = new Random(seed);
     List<double[]> points = PointSets.random(seed);
-    int[] whole = DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1));
+    int[] whole =
+        DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1)).corners();
     Splitting splitting = new Splitting(points, withHoles(whole, random), random);
     PlaneTriangles before = splitting.triangles();
     for (int i = 0; i < SPLITS; i++) {
@@ -107,7 +108,11 @@ class DelaunayMeshTest {
     int[] fan = fan(ellipse.size());
     PlaneTriangles before = new PlaneTriangles(x, y, fan);
     PlaneTriangles after =
-        new PlaneTriangles(x, y, new DelaunayMesh(new PlanePoints(x, y), fan).corners());
+        new PlaneTriangles(
+            x,
+            y,
+            new DelaunayMesh(new PlanePoints(x, y), PlaneTriangulation.of(x.length, fan))
+                .corners());
 
     assertThat(before.notDelaunay()).hasSizeGreaterThan(50);
     checkSameDomain(before, after);
@@ -125,14 +130,16 @@ class DelaunayMeshTest {
     int[] fan = fan(circle.size());
     PlanePoints points = new PlanePoints(coordinates(circle, 0), coordinates(circle, 1));
 
-    assertThat(new DelaunayMesh(points, fan).corners()).isEqualTo(fan);
+    assertThat(new DelaunayMesh(points, PlaneTriangulation.of(circle.size(), fan)).corners())
+        .isEqualTo(fan);
   }
 
   @Test
   void changedTrianglesAreToldOnce() {
     PlanePoints points =
         new PlanePoints(new double[] {0, 2, 2, 0, 5}, new double[] {0, 0, 2, 2, 1});
-    DelaunayMesh mesh = new DelaunayMesh(points, new int[] {0, 1, 2, 0, 2, 3, 2, 1, 4});
+    DelaunayMesh mesh =
+        new DelaunayMesh(points, PlaneTriangulation.of(5, new int[] {0, 1, 2, 0, 2, 3, 2, 1, 4}));
 
     assertThat(changed(mesh)).containsExactly(0, 1, 2);
     assertThat(changed(mesh)).isEmpty();
@@ -151,7 +158,8 @@ class DelaunayMeshTest {
   @Test
   void pointsBeyondTheTwoTrianglesAreNotTaken() {
     PlanePoints points = new PlanePoints(new double[] {0, 2, 2, 0}, new double[] {0, 0, 2, 2});
-    DelaunayMesh mesh = new DelaunayMesh(points, new int[] {0, 1, 2, 0, 2, 3});
+    DelaunayMesh mesh =
+        new DelaunayMesh(points, PlaneTriangulation.of(4, new int[] {0, 1, 2, 0, 2, 3}));
 
     assertThat(mesh.split(2, 3, 1)).isFalse();
     assertThat(mesh.split(2, 2, 1)).isFalse();
@@ -167,7 +175,8 @@ class DelaunayMeshTest {
   void trianglesThatAreTurnedOverDoNoHarm(long seed) {
     Random random = new Random(seed);
     List<double[]> points = PointSets.random(4 * seed);
-    int[] corners = DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1));
+    int[] corners =
+        DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1)).corners();
     List<double[]> moved =
         points.stream().map(p -> new double[] {p[0] + random.nextDouble(), p[1]}).toList();
     double[] x = coordinates(moved, 0);

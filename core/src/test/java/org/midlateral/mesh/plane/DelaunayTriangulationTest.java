@@ -143,7 +143,7 @@ class DelaunayTriangulationTest {
   }
 
   private static int[] triangulate(List<double[]> points) {
-    return DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1));
+    return DelaunayTriangulation.of(coordinates(points, 0), coordinates(points, 1)).corners();
   }
 
   private static double[] coordinates(List<double[]> points, int axis) {
