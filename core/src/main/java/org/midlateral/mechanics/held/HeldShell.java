@@ -22,7 +22,9 @@ public final class HeldShell {
   private final BalancedLoad load;
   private final ShellSolver solver;
   private final ShellResult result;
-  private final StrainField strains;
+
+  /** Made when first asked for; made twice it is the same. */
+  private StrainField strains;
 
   private HeldShell(FingerShell shell, HeldJoint joint) throws NotComputable {
     this.shell = shell;
@@ -30,7 +32,6 @@ public final class HeldShell {
     load = new BalancedLoad(shell, joint);
     solver = ShellSolver.of(shell.model(), RigidMotion.held(shell.model()));
     result = solver.solve(load.load());
-    strains = new StrainField(result);
   }
 
   /**
@@ -44,7 +45,7 @@ public final class HeldShell {
 
   /** The figures. */
   public HeldAnswer answer() {
-    Measures measures = measures(shell, joint, result::displacement);
+    Measures measures = measures();
     return new HeldAnswer(
         solver.unknowns(),
         load.proximal.norm(),
@@ -56,6 +57,20 @@ public final class HeldShell {
         largestStrain(),
         result.largestReactionForce(),
         result.halfWork() / result.strainEnergy() - 1);
+  }
+
+  /** What it gives way by, without the strains. */
+  public Measures measures() {
+    return measures(shell, joint, result::displacement);
+  }
+
+  private StrainField strains() {
+    StrainField made = strains;
+    if (made == null) {
+      made = new StrainField(result);
+      strains = made;
+    }
+    return made;
   }
 
   /** The pieces on the coarse meshes that were computed: the trough, and what closes it. */
@@ -101,10 +116,11 @@ public final class HeldShell {
    * @throws IllegalArgumentException if the shell has no such piece
    */
   public double[] strainsOn(Solid printed) {
-    return new PrintedStrain(shell, strains).on(printed);
+    return new PrintedStrain(shell, strains()).on(printed);
   }
 
   private Strain largestStrain() {
+    StrainField strains = strains();
     int node = 0;
     WallFace side = WallFace.FRONT;
     for (int i = 0; i < shell.model().nodeCount(); i++) {
@@ -121,13 +137,13 @@ public final class HeldShell {
   }
 
   /**
-   * What is held against a reference.
+   * How a piece gives way; see {@link HeldAnswer}.
    *
-   * @param deflection mm
-   * @param lost degrees
-   * @param opening mm
+   * @param deflection of the floor at the PIP axis (mm)
+   * @param lost extension (degrees)
+   * @param opening of the rims (mm)
    */
-  record Measures(double deflection, double lost, Opening opening) {}
+  public record Measures(double deflection, double lost, Opening opening) {}
 
   /** The measures of any motion of the shell's nodes. */
   static Measures measures(FingerShell shell, HeldJoint joint, SurfacePoint.Motion motion) {

@@ -2,15 +2,12 @@ package org.midlateral.mechanics.held;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.measurement.DesignRefused;
+import org.midlateral.cut.Outline;
 import org.midlateral.measurement.NotComputable;
-import org.midlateral.mechanics.element.Isotropic;
-import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellResult;
 import org.midlateral.mechanics.finite.ShellSolver;
-import org.midlateral.piece.Piece;
 
 /**
  * A dorsal shell spread at its two rims by even forces over the whole length of its flanks, as a
@@ -23,17 +20,16 @@ public record SpreadShell(double perForce) {
   /**
    * Spreads a shell.
    *
-   * @throws DesignRefused where it cannot be meshed for it
-   * @throws NotComputable where the middle of its wall folds
+   * @param mesh of the shell alone
+   * @param solver of the same, its rigid motion held
+   * @throws NotComputable where it has no rims
    */
-  public static SpreadShell of(Piece shell, Isotropic material)
-      throws DesignRefused, NotComputable {
-    FingerShell mesh = FingerShell.of(FingerShell.mesh(shell, 1), material);
+  public static SpreadShell of(FingerShell mesh, ShellSolver solver) throws NotComputable {
     ShellModel model = mesh.model();
-    HeldJoint.Zone flanks =
-        new HeldJoint.Zone(shell.outline().flankStart(), shell.outline().flankEnd());
+    Outline outline = mesh.trough().piece().outline();
+    HeldJoint.Zone flanks = new HeldJoint.Zone(outline.flankStart(), outline.flankEnd());
     ShellLoad load = rim(mesh, model, flanks, 1).plus(rim(mesh, model, flanks, -1));
-    ShellResult spread = ShellSolver.of(model, RigidMotion.held(model)).solve(load);
+    ShellResult spread = solver.solve(load);
     // The work of both forces is the force times the mean opening, and half of it is stored.
     return new SpreadShell(2 * spread.strainEnergy());
   }

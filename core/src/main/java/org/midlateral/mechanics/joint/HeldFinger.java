@@ -10,6 +10,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.NotComputable;
+import org.midlateral.mechanics.held.SpreadShell;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 
 /**
@@ -148,6 +149,17 @@ public final class HeldFinger {
   public HeldFinger near(Fastening fastening, JointMoment moment) throws NotComputable {
     HeldState held = held(fastening, moment);
     return new HeldFinger(fitting, pieces, holding, bending, thicker, Optional.of(held));
+  }
+
+  /**
+   * Its dorsal shell spread at the rims; empty where it has none of its own.
+   *
+   * @throws NotComputable where that has no rims
+   */
+  public Optional<SpreadShell> spread() throws NotComputable {
+    return fitting.worn().apart()
+        ? Optional.of(SpreadShell.of(pieces.shells().get(1), pieces.solver(1)))
+        : Optional.empty();
   }
 
   Fitting fitting() {

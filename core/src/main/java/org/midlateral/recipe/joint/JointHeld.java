@@ -74,7 +74,7 @@ public record JointHeld(
         least,
         instead,
         overnight(worn, near),
-        PuttingOn.of(made),
+        PuttingOn.of(worn),
         Optional.of(AngleBands.of(worn, near, answer)));
   }
 

@@ -1,11 +1,8 @@
 package org.midlateral.recipe.joint;
 
 import java.util.Optional;
-import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.Material;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.Donning;
-import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.SpreadShell;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
@@ -29,22 +26,21 @@ public record PuttingOn(double spread, double rimForce, double force) {
   /**
    * That of an orthosis; empty where there is no shell, or one that just drops on.
    *
-   * @throws DesignRefused where the shell cannot be meshed for it
-   * @throws NotComputable where the middle of its wall folds
+   * @throws NotComputable where the shell has no rims
    */
-  static Optional<PuttingOn> of(Orthosis made) throws DesignRefused, NotComputable {
-    if (made.plainShell().isEmpty()) {
+  static Optional<PuttingOn> of(WornOrthosis worn) throws NotComputable {
+    Orthosis made = worn.made();
+    Optional<SpreadShell> spread = worn.finger().spread();
+    if (spread.isEmpty()) {
       return Optional.empty();
     }
-    Piece shell = made.plainShell().get();
+    Piece shell = made.plainShell().orElseThrow();
     double overlap = made.order().design().dorsalShell().overlap();
     Donning donning = Donning.of(made.plainTrough(), shell, overlap);
     if (donning.spread() == 0) {
       return Optional.empty();
     }
-    Material material = Material.of(made.order().design().material());
-    Isotropic plastic = new Isotropic(material.modulus(), material.poisson());
-    double rim = SpreadShell.of(shell, plastic).force(donning.spread());
+    double rim = spread.get().force(donning.spread());
     double slope = donning.slope();
     double wedge = (slope + FRICTION) / Math.max(0.1, 1 - FRICTION * slope);
     return Optional.of(new PuttingOn(donning.spread(), rim, 2 * rim * wedge));

@@ -67,13 +67,26 @@ public record WornOrthosis(
   /** How an orthosis holds the joint, in two figures; empty where there is no answer. */
   public static Optional<JointFigures> figures(Orthosis made) {
     try {
-      WornOrthosis worn = of(made);
-      JointAnswer answer = worn.finger.holdWhole(worn.fastening, worn.moment);
-      double pressure = answer.squareCentimetre().pressure();
-      return Optional.of(new JointFigures(answer.angle(), pressure));
+      return of(made).figures();
     } catch (DesignRefused | NotComputable e) {
       return Optional.empty();
     }
+  }
+
+  /** How it holds the joint, in two figures; empty where there is no answer. */
+  public Optional<JointFigures> figures() {
+    try {
+      JointAnswer answer = finger.holdWhole(fastening, moment);
+      double pressure = answer.squareCentimetre().pressure();
+      return Optional.of(new JointFigures(answer.angle(), pressure));
+    } catch (NotComputable e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The same of a plastic whose modulus is so many times as large. */
+  public WornOrthosis withModulus(double factor) {
+    return new WornOrthosis(made, finger.withModulus(factor), closures, fastening, moment);
   }
 
   /** Another closure of the same pieces, as the order would lay it. */

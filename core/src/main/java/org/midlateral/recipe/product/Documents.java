@@ -18,11 +18,11 @@ import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
-import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
+import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointHeld;
@@ -63,6 +63,8 @@ public record Documents(
 
   /** Computes the mechanics and draws all documents. */
   public static Documents of(Orthosis made) {
+    Concurrent<Bands> bands =
+        Concurrent.begin(() -> Bands.estimate(made, SAMPLES, SEED, TAPE_ERROR));
     Found found = Found.of(made);
     Optional<Rigidity> rigidity = found.rigidity;
     Interruption.ifInterrupted();
@@ -72,7 +74,7 @@ public record Documents(
             made.digit(),
             made.relief(),
             made.solids(),
-            rigidity.map(r -> sheet(r, bands(made.order()))).orElse(SheetFigures.NONE),
+            rigidity.map(r -> sheet(r, ended(bands))).orElse(SheetFigures.NONE),
             PaperSize.usualWith(made.order().measurements().unit()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
@@ -119,9 +121,9 @@ public record Documents(
   }
 
   /** Bands of the figures; empty where the order can be made but no sample of it. */
-  private static Optional<Bands> bands(Order order) {
+  private static Optional<Bands> ended(Concurrent<Bands> bands) {
     try {
-      return Optional.of(Bands.estimate(order, SAMPLES, SEED, TAPE_ERROR));
+      return Optional.of(bands.end());
     } catch (DesignRefused e) {
       return Optional.empty();
     }

@@ -62,6 +62,9 @@ public record Bands(
   /** Errors are tried so many standard deviations off. */
   private static final double TRIED = 1.2;
 
+  /** Meshes of what is compared with each other alone have edges so many times the usual. */
+  private static final double COARSE = 2.5;
+
   private record Sample(double clearance, double[] figures) {}
 
   /**
@@ -106,23 +109,25 @@ public record Bands(
    * logarithm of each figure taken as a parabola over each and as their sum over all. The clearance
    * is measured in every draw, which needs no making.
    *
+   * @param nominal made from the readings as they are
    * @param samples at least 1
    * @param tapeError standard deviation of each reading (mm), above 0
    * @throws DesignRefused where the nominal order cannot be made, or one with an error
    */
-  public static Bands estimate(Order order, int samples, long seed, double tapeError)
+  public static Bands estimate(Orthosis nominal, int samples, long seed, double tapeError)
       throws DesignRefused {
-    Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
+    Order order = nominal.order();
     Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
     Measurements read = order.measurements();
-    double[] middle = figures(ComparedTrough.trough(loaded));
+    double[] middle = figures(ComparedTrough.alone(nominal));
+    double[] coarse = figures(ComparedTrough.trough(loaded, COARSE));
     int n = read.circumference().size() + LENGTHS;
     double[][] tried = new double[2 * n][];
     for (int k = 0; k < 2 * n; k++) {
       Interruption.ifInterrupted();
       double[] errors = new double[n];
       errors[k / 2] = (k % 2 == 0 ? TRIED : -TRIED) * tapeError;
-      tried[k] = figures(ComparedTrough.trough(loaded.withMeasurements(off(read, errors))));
+      tried[k] = figures(ComparedTrough.trough(loaded.withMeasurements(off(read, errors)), COARSE));
     }
     List<Sample> made = new ArrayList<>();
     for (int i = 0; i < samples; i++) {
@@ -132,26 +137,26 @@ public record Bands(
         double clearance =
             FitOnFinger.leastClearance(nominal.trough(), TapedDigit.of(drawn))
                 - order.design().trough().liner();
-        made.add(new Sample(clearance, sum(middle, tried, errors, tapeError)));
+        made.add(new Sample(clearance, product(middle, coarse, tried, errors, tapeError)));
       }
     }
     return of(made, samples, seed, tapeError);
   }
 
-  private static double[] sum(
-      double[] middle, double[][] tried, double[] errors, double tapeError) {
-    double[] sum = new double[middle.length];
-    for (int f = 0; f < sum.length; f++) {
+  private static double[] product(
+      double[] middle, double[] coarse, double[][] tried, double[] errors, double tapeError) {
+    double[] product = new double[middle.length];
+    for (int f = 0; f < product.length; f++) {
       double log = Math.log(middle[f]);
       for (int k = 0; k < errors.length; k++) {
-        double up = Math.log(tried[2 * k][f] / middle[f]);
-        double down = Math.log(tried[2 * k + 1][f] / middle[f]);
+        double up = Math.log(tried[2 * k][f] / coarse[f]);
+        double down = Math.log(tried[2 * k + 1][f] / coarse[f]);
         double z = errors[k] / (TRIED * tapeError);
         log += z * (up - down) / 2 + z * z * (up + down) / 2;
       }
-      sum[f] = Math.exp(log);
+      product[f] = Math.exp(log);
     }
-    return sum;
+    return product;
   }
 
   private static double[] figures(ComparedTrough made) {

@@ -6,6 +6,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Material;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
@@ -51,14 +52,28 @@ record ComparedTrough(
 
   /** Makes the trough of an order, alone, and loads it. */
   static ComparedTrough trough(Order order) throws DesignRefused {
-    Orthosis made = Orthosis.make(Variant.withoutShell(order));
-    return of(
-        made, order.design().trough().wrap(), List.of(made.plainTrough()), List.of(made.trough()));
+    return trough(order, 1);
   }
 
-  /** Makes the trough of an order up to the mid-lateral lines, closes it dorsally and loads it. */
-  static ComparedTrough closed(Order order) throws DesignRefused {
-    Orthosis made = Orthosis.make(Variant.withoutShell(Variant.wrap(order, 0.5)));
+  /**
+   * The same of a coarser mesh.
+   *
+   * @param fineness 1 as usual; more makes its triangles so much larger
+   */
+  static ComparedTrough trough(Order order, double fineness) throws DesignRefused {
+    return alone(Orthosis.make(Variant.withoutShell(order), fineness));
+  }
+
+  /** Loads the trough of an orthosis, alone. */
+  static ComparedTrough alone(Orthosis orthosis) throws DesignRefused {
+    Orthosis made = orthosis.alone();
+    double wrap = made.order().design().trough().wrap();
+    return of(made, wrap, List.of(made.plainTrough()), List.of(made.trough()));
+  }
+
+  /** Closes a trough up to the mid-lateral lines dorsally and loads it. */
+  static ComparedTrough closed(ComparedTrough half) throws DesignRefused {
+    Orthosis made = half.made;
     return of(
         made,
         1,
@@ -92,9 +107,26 @@ record ComparedTrough(
     return profile.bending(atPip);
   }
 
+  /** The trough on its finger; empty where that cannot be computed. */
+  Optional<WornOrthosis> worn() {
+    try {
+      return Optional.of(WornOrthosis.of(made));
+    } catch (DesignRefused | NotComputable e) {
+      return Optional.empty();
+    }
+  }
+
   /** How it holds the joint; of the closed tube, which nobody wears, nothing. */
   Optional<JointFigures> joint() {
-    return pieces.size() > 1 ? Optional.empty() : WornOrthosis.figures(made);
+    return pieces.size() > 1 ? Optional.empty() : worn().flatMap(WornOrthosis::figures);
+  }
+
+  /** The same of a plastic whose modulus is so many times as large. */
+  ComparedTrough withModulus(double factor) {
+    Profile other =
+        new Profile(profile.panels(), factor * profile.modulus(), factor * profile.shearModulus());
+    return new ComparedTrough(
+        made, wrap, pieces, solids, support, other, atPip, Response.of(support, other));
   }
 
   /**

@@ -143,11 +143,11 @@ public record HeldPieces(
 
   /** A line of the comparison with what the finite elements find for its wrap. */
   static RigidityBlock.Wrap beside(RigidityBlock.Wrap line, HeldShell held) {
-    HeldAnswer answer = held.answer();
+    HeldShell.Measures answer = held.measures();
     return line.with(
         new RigidityBlock.WrapByShell(
-            answer.deflectionAtPip(),
-            answer.extensionLost(),
+            answer.deflection(),
+            answer.lost(),
             answer.opening().pip(),
             line.wrap() == 1 ? OF_HALVES : null));
   }

@@ -41,6 +41,9 @@ import org.midlateral.solid.Solid;
 
 /** The steps behind {@link Rigidity}. */
 public final class RigidityRecipe {
+  /** How much of the modulus a softer plastic of the comparison has. */
+  private static final double SOFTER = 0.8;
+
   private final Orthosis orthosis;
   private final Design design;
   private final Material material;
@@ -88,21 +91,28 @@ public final class RigidityRecipe {
             support.moment(),
             held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
 
-    ComparedTrough half = ComparedTrough.trough(Variant.wrap(loaded, 0.5));
-    ComparedTrough own = design.trough().wrap() == 0.5 ? half : ComparedTrough.trough(loaded);
+    ComparedTrough own = ComparedTrough.alone(orthosis);
+    boolean halfWrap = design.trough().wrap() == 0.5;
+    ComparedTrough half = halfWrap ? own : ComparedTrough.trough(Variant.wrap(loaded, 0.5));
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
     Concurrent<List<Optional<JointFigures>>> joints =
         Concurrent.begin(() -> compared.stream().map(ComparedTrough::joint).toList());
+    Concurrent<Sensitivity> changed = Concurrent.begin(() -> sensitivity(own));
+    Concurrent<Optional<JointFigures>> asCast = Concurrent.begin(this::castJoint);
     List<Optional<HeldShell>> shells = new ArrayList<>();
     for (ComparedTrough one : compared) {
       // Where it is the order's own trough its bend is known.
       boolean same = one.wrap() == own.wrap() && held.troughShell().isPresent();
       shells.add(same ? held.troughShell() : HeldPieces.compared(one, isotropic, findings));
     }
+    // What is waited for first is done here where nobody has begun it.
+    JointFigures castJoint = asCast.end().orElse(null);
+    Sensitivity sensitivity = changed.end();
     JointOutcome joint = begun.end();
     findings.addAll(joint.findings());
+    findings.addAll(sensitivity.findings());
     String note = note();
     return new Rigidity(
         orthosis,
@@ -127,8 +137,8 @@ public final class RigidityRecipe {
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             held.block().orElse(null),
             cast(),
-            castJoint(),
-            sensitivity()),
+            castJoint,
+            sensitivity.changes()),
         curves(compared, shells),
         findings);
   }
@@ -201,7 +211,7 @@ public final class RigidityRecipe {
             wrap == 0.5
                 ? half
                 : wrap == 1
-                    ? ComparedTrough.closed(loaded)
+                    ? ComparedTrough.closed(half)
                     : ComparedTrough.trough(Variant.wrap(loaded, wrap)));
       } catch (DesignRefused e) {
         findings.add(
@@ -236,13 +246,12 @@ public final class RigidityRecipe {
     }
   }
 
-  private JointFigures castJoint() {
-    Interruption.ifInterrupted();
+  private Optional<JointFigures> castJoint() {
     try {
       Order cast = Variant.castLength(loaded, orthosis.digit().pulpEnd());
-      return WornOrthosis.figures(Orthosis.make(Variant.withoutShell(cast))).orElse(null);
+      return WornOrthosis.figures(Orthosis.make(Variant.withoutShell(cast)));
     } catch (DesignRefused e) {
-      return null;
+      return Optional.empty();
     }
   }
 
@@ -257,45 +266,56 @@ public final class RigidityRecipe {
         .orElse(null);
   }
 
-  private List<Change> sensitivity() {
+  /**
+   * What changes of the design would do.
+   *
+   * @param findings on those that cannot be made
+   */
+  private record Sensitivity(List<Change> changes, List<Finding> findings) {}
+
+  private Sensitivity sensitivity(ComparedTrough own) {
     double wall = orthosis.trough().piece().wall();
     double wrap = design.trough().wrap();
     double modulus = material.modulus();
-    List<Change> changes = new ArrayList<>();
+    Sensitivity told = new Sensitivity(new ArrayList<>(), new ArrayList<>());
     change(
         String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
         Variant.wall(loaded, wall + 0.4),
-        changes);
+        told);
     change(
         String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
         Variant.wrap(loaded, wrap - 0.05),
-        changes);
-    change(
-        String.format(Locale.ROOT, "material of %.0f MPa instead of %.0f", 0.8 * modulus, modulus),
-        Variant.modulus(loaded, 0.8 * modulus),
-        changes);
+        told);
+    told.changes.add(
+        change(
+            String.format(
+                Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
+            own.withModulus(SOFTER),
+            own.worn().flatMap(worn -> worn.withModulus(SOFTER).figures())));
     boolean covered = design.trough().distal() == DistalEnd.COVERED;
     change(
         covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
         Variant.shorter(loaded, 5),
-        changes);
-    return changes;
+        told);
+    return told;
+  }
+
+  private static Change change(String words, ComparedTrough made, Optional<JointFigures> joint) {
+    return Change.of(
+        words,
+        made.bendingAtPip(),
+        made.response().extensionLost(),
+        made.support(),
+        joint.orElse(null));
   }
 
   /** A change that cannot be made is left out. */
-  private void change(String words, Order order, List<Change> changes) {
-    Interruption.ifInterrupted();
+  private static void change(String words, Order order, Sensitivity told) {
     try {
       ComparedTrough made = ComparedTrough.trough(order);
-      changes.add(
-          Change.of(
-              words,
-              made.bendingAtPip(),
-              made.response().extensionLost(),
-              made.support(),
-              made.joint().orElse(null)));
+      told.changes.add(change(words, made, made.joint()));
     } catch (DesignRefused e) {
-      findings.add(
+      told.findings.add(
           Finding.note(
               "change-not-compared",
               null,

@@ -78,7 +78,7 @@ class BandsTest {
   @Test
   void theEstimateIsThatOfMakingEachDraw() throws Exception {
     Bands made = Bands.sample(ORDER, 100, 1, 1);
-    Bands estimated = Bands.estimate(ORDER, 100, 1, 1);
+    Bands estimated = Bands.estimate(Orthosis.make(ORDER), 100, 1, 1);
 
     assertThat(estimated.refused()).isEqualTo(made.refused());
     assertThat(estimated.clearance()).isEqualTo(made.clearance());
