@@ -43,6 +43,15 @@ public final class HeldShell {
     return new HeldShell(shell, joint);
   }
 
+  /**
+   * Whether the load can be put on a shell; not solved.
+   *
+   * @throws NotComputable where a zone lies off the trough
+   */
+  public static void tryLoad(FingerShell shell, HeldJoint joint) throws NotComputable {
+    new BalancedLoad(shell, joint);
+  }
+
   /** The figures. */
   public HeldAnswer answer() {
     Measures measures = measures();

@@ -31,7 +31,8 @@ import org.midlateral.recipe.Orthosis;
  * @param instead other closures of the same pieces; none where its own holds the joint
  * @param overnight what is left in the morning; empty where nothing is known of the material
  * @param puttingOn what pushing the dorsal shell on takes; empty where it just drops on
- * @param bands how far angle and pressure may be off
+ * @param bands how far angle and pressure may be off; empty where that was not asked for, or has no
+ *     answer
  */
 public record JointHeld(
     WornOrthosis worn,
@@ -58,6 +59,16 @@ public record JointHeld(
    * @throws NotComputable where there is no answer
    */
   public static JointHeld of(Orthosis made) throws DesignRefused, NotComputable {
+    return withoutBands(made).withBands();
+  }
+
+  /**
+   * Asks all but how far angle and pressure may be off.
+   *
+   * @throws DesignRefused where a piece cannot be meshed for it
+   * @throws NotComputable where there is no answer
+   */
+  public static JointHeld withoutBands(Orthosis made) throws DesignRefused, NotComputable {
     WornOrthosis worn = WornOrthosis.of(made);
     Interruption.ifInterrupted();
     JointAnswer answer = worn.answer();
@@ -69,13 +80,19 @@ public record JointHeld(
     Interruption.ifInterrupted();
     List<OtherClosure> instead = answer.holdsWithin(within) ? List.of() : others(worn);
     return new JointHeld(
-        worn,
-        answer,
-        least,
-        instead,
-        overnight(worn, near),
-        PuttingOn.of(worn),
-        Optional.of(AngleBands.of(worn, near, answer)));
+        worn, answer, least, instead, overnight(worn, near), PuttingOn.of(worn), Optional.empty());
+  }
+
+  /** The same with its bands, where each error that is tried has an answer. */
+  private JointHeld withBands() throws NotComputable {
+    HeldFinger near = worn.finger().near(worn.fastening(), worn.moment());
+    Optional<AngleBands> found;
+    try {
+      found = Optional.of(AngleBands.of(worn, near, answer));
+    } catch (NotComputable without) {
+      found = Optional.empty();
+    }
+    return new JointHeld(worn, answer, leastTension, instead, overnight, puttingOn, found);
   }
 
   private static double within(Order order) {

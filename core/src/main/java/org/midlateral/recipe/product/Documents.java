@@ -65,8 +65,9 @@ public record Documents(
   public static Documents of(Orthosis made) {
     Concurrent<Bands> bands =
         Concurrent.begin(() -> Bands.estimate(made, SAMPLES, SEED, TAPE_ERROR));
-    Found found = Found.of(made);
-    Optional<Rigidity> rigidity = found.rigidity;
+    List<Finding> findings = new ArrayList<>();
+    Optional<Rigidity> rigidity = rigidity(made, findings);
+    findings.addAll(ofClosure(made));
     Interruption.ifInterrupted();
     BenchDocuments bench =
         BenchDocuments.of(
@@ -78,23 +79,23 @@ public record Documents(
             PaperSize.usualWith(made.order().measurements().unit()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
-    return new Documents(rigidity, BenchBlocks.of(bench), files, found.findings);
+    return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
   }
 
   /** The findings alone, which take a third of the time. */
   static List<Finding> findings(Orthosis made) {
-    return Found.of(made).findings;
+    List<Finding> findings = new ArrayList<>();
+    try {
+      findings.addAll(RigidityRecipe.findings(made, Rigidity.USUAL_WRAPS));
+    } catch (DesignRefused refused) {
+      findings.add(withoutForces(refused));
+    }
+    findings.addAll(ofClosure(made));
+    return findings;
   }
 
-  /** All that is found out, before any document is drawn. */
-  private record Found(Optional<Rigidity> rigidity, List<Finding> findings) {
-    static Found of(Orthosis made) {
-      List<Finding> findings = new ArrayList<>();
-      Optional<Rigidity> rigidity = Documents.rigidity(made, findings);
-      findings.addAll(
-          Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
-      return new Found(rigidity, findings);
-    }
+  private static List<Finding> ofClosure(Orthosis made) {
+    return Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings();
   }
 
   /** The mechanics, whose findings are added to others. */
@@ -104,11 +105,15 @@ public record Documents(
       findings.addAll(rigidity.findings());
       return Optional.of(rigidity);
     } catch (DesignRefused refused) {
-      // The pieces can be made all the same: only the forces on them cannot be told.
-      Finding f = refused.finding();
-      findings.add(Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit()));
+      findings.add(withoutForces(refused));
       return Optional.empty();
     }
+  }
+
+  /** The pieces can be made all the same: only the forces on them cannot be told. */
+  private static Finding withoutForces(DesignRefused refused) {
+    Finding f = refused.finding();
+    return Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit());
   }
 
   private static Content plot(Rigidity rigidity) {

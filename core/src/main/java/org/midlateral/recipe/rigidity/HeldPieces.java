@@ -63,6 +63,21 @@ public record HeldPieces(
     return new HeldPieces(trough, bonded, findings);
   }
 
+  /** The same with the trough alone solved, which findings need: the rest is but loaded. */
+  static HeldPieces forFindings(Orthosis made, ThreePoint support) {
+    List<Finding> findings = new ArrayList<>();
+    if (leavesVentsOut(made)) {
+      findings.add(WITHOUT_VENTS);
+    }
+    Optional<HeldShell> trough = shell(made, false, support, findings);
+    if (trough.isPresent() && made.dorsalShell().isPresent()) {
+      Isotropic material = isotropic(made.order());
+      Piece shell = made.plainShell().orElseThrow();
+      tried(() -> FingerShell.bonded(made.plainTrough(), shell, material), support, "", findings);
+    }
+    return new HeldPieces(trough, Optional.empty(), findings);
+  }
+
   /** What the trough alone answers. */
   public Optional<HeldAnswer> trough() {
     return troughShell.map(HeldShell::answer);
@@ -109,15 +124,25 @@ public record HeldPieces(
   static Optional<HeldShell> compared(
       ComparedTrough one, Isotropic material, List<Finding> findings) {
     Interruption.ifInterrupted();
+    return solved(() -> mesh(one, material), one.support(), which(one), findings);
+  }
+
+  /** Why a wrap of the comparison cannot be computed; not solved. */
+  static void tryCompared(ComparedTrough one, Isotropic material, List<Finding> findings) {
+    Interruption.ifInterrupted();
+    tried(() -> mesh(one, material), one.support(), which(one), findings);
+  }
+
+  private static FingerShell mesh(ComparedTrough one, Isotropic material)
+      throws DesignRefused, NotComputable {
     Piece trough = one.pieces().get(0);
-    return solved(
-        () ->
-            one.pieces().size() == 1
-                ? FingerShell.trough(trough, material)
-                : FingerShell.closed(trough, one.pieces().get(1), material),
-        one.support(),
-        String.format(Locale.ROOT, "wrap %.2f: ", one.wrap()),
-        findings);
+    return one.pieces().size() == 1
+        ? FingerShell.trough(trough, material)
+        : FingerShell.closed(trough, one.pieces().get(1), material);
+  }
+
+  private static String which(ComparedTrough one) {
+    return String.format(Locale.ROOT, "wrap %.2f: ", one.wrap());
   }
 
   /** Meshes a shell. */
@@ -130,15 +155,27 @@ public record HeldPieces(
     try {
       return Optional.of(HeldShell.solve(meshing.mesh(), HeldJoint.of(support)));
     } catch (DesignRefused | NotComputable e) {
-      findings.add(
-          Finding.note(
-              "finite-elements",
-              "trough.wrap",
-              "The finite element result is left out: " + which + e.getMessage(),
-              Double.NaN,
-              Double.NaN));
+      findings.add(leftOut(which, e));
       return Optional.empty();
     }
+  }
+
+  private static void tried(
+      Meshing meshing, ThreePoint support, String which, List<Finding> findings) {
+    try {
+      HeldShell.tryLoad(meshing.mesh(), HeldJoint.of(support));
+    } catch (DesignRefused | NotComputable e) {
+      findings.add(leftOut(which, e));
+    }
+  }
+
+  private static Finding leftOut(String which, Exception why) {
+    return Finding.note(
+        "finite-elements",
+        "trough.wrap",
+        "The finite element result is left out: " + which + why.getMessage(),
+        Double.NaN,
+        Double.NaN);
   }
 
   /** A line of the comparison with what the finite elements find for its wrap. */

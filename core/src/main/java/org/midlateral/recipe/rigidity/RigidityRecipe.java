@@ -65,6 +65,15 @@ public final class RigidityRecipe {
     return new RigidityRecipe(orthosis).run(wraps);
   }
 
+  /**
+   * What is found on an orthosis by all of it, in half of the time.
+   *
+   * @throws DesignRefused where the trough has no room for three forces
+   */
+  public static List<Finding> findings(Orthosis orthosis, List<Double> wraps) throws DesignRefused {
+    return new RigidityRecipe(orthosis).found(wraps);
+  }
+
   private RigidityRecipe(Orthosis orthosis) throws DesignRefused {
     this.orthosis = orthosis;
     this.design = orthosis.order().design();
@@ -76,7 +85,7 @@ public final class RigidityRecipe {
   }
 
   private Rigidity run(List<Double> wraps) throws DesignRefused {
-    Concurrent<JointOutcome> begun = Concurrent.begin(this::joint);
+    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(true));
     Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
@@ -85,16 +94,9 @@ public final class RigidityRecipe {
     Interruption.ifInterrupted();
     HeldPieces held = HeldPieces.of(orthosis, support);
     Interruption.ifInterrupted();
-    findings.addAll(held.findings());
-    findings.addAll(
-        Concerns.bend(
-            support.moment(),
-            held.trough().map(HeldAnswer::extensionLost).orElse(response.extensionLost())));
-
     ComparedTrough own = ComparedTrough.alone(orthosis);
-    boolean halfWrap = design.trough().wrap() == 0.5;
-    ComparedTrough half = halfWrap ? own : ComparedTrough.trough(Variant.wrap(loaded, 0.5));
-    findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
+    ComparedTrough half = half(own);
+    concerns(held, own, half);
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
     Concurrent<List<Optional<JointFigures>>> joints =
@@ -141,6 +143,40 @@ public final class RigidityRecipe {
             sensitivity.changes()),
         curves(compared, shells),
         findings);
+  }
+
+  private List<Finding> found(List<Double> wraps) throws DesignRefused {
+    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(false));
+    HeldPieces held = HeldPieces.forFindings(orthosis, support);
+    ComparedTrough own = ComparedTrough.alone(orthosis);
+    ComparedTrough half = half(own);
+    concerns(held, own, half);
+    Isotropic isotropic = HeldPieces.isotropic(loaded);
+    for (ComparedTrough one : compare(wraps, half)) {
+      if (one.wrap() != own.wrap() || held.troughShell().isEmpty()) {
+        HeldPieces.tryCompared(one, isotropic, findings);
+      }
+    }
+    List<Finding> ofChanges = new ArrayList<>();
+    for (Changed changed : changes()) {
+      changed.made(ofChanges);
+    }
+    findings.addAll(begun.end().findings());
+    findings.addAll(ofChanges);
+    return findings;
+  }
+
+  private ComparedTrough half(ComparedTrough own) throws DesignRefused {
+    boolean halfWrap = design.trough().wrap() == 0.5;
+    return halfWrap ? own : ComparedTrough.trough(Variant.wrap(loaded, 0.5));
+  }
+
+  private void concerns(HeldPieces held, ComparedTrough own, ComparedTrough half) {
+    findings.addAll(held.findings());
+    double lost =
+        held.trough().map(HeldAnswer::extensionLost).orElse(own.response().extensionLost());
+    findings.addAll(Concerns.bend(support.moment(), lost));
+    findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
   }
 
   private static List<RigidityBlock.Wrap> lines(
@@ -235,9 +271,9 @@ public final class RigidityRecipe {
    */
   private record JointOutcome(Optional<JointHeld> held, List<Finding> findings) {}
 
-  private JointOutcome joint() {
+  private JointOutcome joint(boolean bands) {
     try {
-      JointHeld held = JointHeld.of(orthosis);
+      JointHeld held = bands ? JointHeld.of(orthosis) : JointHeld.withoutBands(orthosis);
       return new JointOutcome(Optional.of(held), JointConcerns.of(held));
     } catch (DesignRefused | NotComputable e) {
       String text = "How the joint is held is left out: " + e.getMessage();
@@ -274,30 +310,54 @@ public final class RigidityRecipe {
   private record Sensitivity(List<Change> changes, List<Finding> findings) {}
 
   private Sensitivity sensitivity(ComparedTrough own) {
-    double wall = orthosis.trough().piece().wall();
-    double wrap = design.trough().wrap();
-    double modulus = material.modulus();
     Sensitivity told = new Sensitivity(new ArrayList<>(), new ArrayList<>());
-    change(
-        String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
-        Variant.wall(loaded, wall + 0.4),
-        told);
-    change(
-        String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
-        Variant.wrap(loaded, wrap - 0.05),
-        told);
+    for (Changed changed : changes()) {
+      changed
+          .made(told.findings)
+          .ifPresent(made -> told.changes.add(change(changed.words, made, made.joint())));
+    }
+    double modulus = material.modulus();
     told.changes.add(
         change(
             String.format(
                 Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
             own.withModulus(SOFTER),
             own.worn().flatMap(worn -> worn.withModulus(SOFTER).figures())));
-    boolean covered = design.trough().distal() == DistalEnd.COVERED;
-    change(
-        covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
-        Variant.shorter(loaded, 5),
-        told);
     return told;
+  }
+
+  /**
+   * Another order that differs in one choice.
+   *
+   * @param words for it
+   */
+  private record Changed(String words, Order order) {
+    /** Its trough; a change that cannot be made is left out, with a note. */
+    Optional<ComparedTrough> made(List<Finding> findings) {
+      try {
+        return Optional.of(ComparedTrough.trough(order));
+      } catch (DesignRefused e) {
+        String text = "Not compared, " + words + ": " + e.getMessage();
+        findings.add(Finding.note("change-not-compared", null, text, Double.NaN, Double.NaN));
+        return Optional.empty();
+      }
+    }
+  }
+
+  private List<Changed> changes() {
+    double wall = orthosis.trough().piece().wall();
+    double wrap = design.trough().wrap();
+    boolean covered = design.trough().distal() == DistalEnd.COVERED;
+    return List.of(
+        new Changed(
+            String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
+            Variant.wall(loaded, wall + 0.4)),
+        new Changed(
+            String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
+            Variant.wrap(loaded, wrap - 0.05)),
+        new Changed(
+            covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
+            Variant.shorter(loaded, 5)));
   }
 
   private static Change change(String words, ComparedTrough made, Optional<JointFigures> joint) {
@@ -307,21 +367,5 @@ public final class RigidityRecipe {
         made.response().extensionLost(),
         made.support(),
         joint.orElse(null));
-  }
-
-  /** A change that cannot be made is left out. */
-  private static void change(String words, Order order, Sensitivity told) {
-    try {
-      ComparedTrough made = ComparedTrough.trough(order);
-      told.changes.add(change(words, made, made.joint()));
-    } catch (DesignRefused e) {
-      told.findings.add(
-          Finding.note(
-              "change-not-compared",
-              null,
-              "Not compared, " + words + ": " + e.getMessage(),
-              Double.NaN,
-              Double.NaN));
-    }
   }
 }

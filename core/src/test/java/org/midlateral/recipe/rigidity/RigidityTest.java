@@ -161,15 +161,23 @@ class RigidityTest {
     assertThat(changes.get(0).change()).isEqualTo("wall 2.0 mm instead of 1.6");
     assertThat(changes.get(0).bendingAtPip()).isBetween(1.2 * bending, 1.4 * bending);
     assertThat(changes.get(1).bendingAtPip()).isBetween(0.5 * bending, 0.7 * bending);
-    assertThat(changes.get(2).bendingAtPip()).isCloseTo(0.8 * bending, withinPercentage(1e-9));
-    assertThat(changes.get(2).extensionLost()).isCloseTo(lost / 0.8, withinPercentage(1e-9));
+    assertThat(changes.get(3).bendingAtPip()).isCloseTo(0.8 * bending, withinPercentage(1e-9));
+    assertThat(changes.get(3).extensionLost()).isCloseTo(lost / 0.8, withinPercentage(1e-9));
     // Shorter arms hold the same moment with more force.
     double moment = usual.forces().moment();
-    assertThat(changes.get(3).forces().distal()).isCloseTo(moment / 31.5, within(1e-9));
+    assertThat(changes.get(2).forces().distal()).isCloseTo(moment / 31.5, within(1e-9));
     // And the joint goes farther, and the skin is pressed harder.
     JointFigures half = usual.rigidity().wraps().get(2).joint();
-    assertThat(changes.get(3).joint().angleHeld()).isGreaterThan(half.angleHeld());
-    assertThat(changes.get(3).joint().peakPressure()).isGreaterThan(half.peakPressure());
+    assertThat(changes.get(2).joint().angleHeld()).isGreaterThan(half.angleHeld());
+    assertThat(changes.get(2).joint().peakPressure()).isGreaterThan(half.peakPressure());
+  }
+
+  /** What is looked for without the figures is what is found with them. */
+  @Test
+  void findingsAreThoseOfTheWhole() throws Exception {
+    assertThat(RigidityRecipe.findings(usual.orthosis(), Rigidity.USUAL_WRAPS))
+        .isEqualTo(usual.findings())
+        .isNotEmpty();
   }
 
   /** Long levers and half wraps win for the right reason: on one joint, in one closure. */
