@@ -16,7 +16,7 @@ import org.midlateral.piece.Piece;
  */
 final class RimSeat {
   /** How far the crest may miss the finished edge on the skin (mm). */
-  private static final double TOLERANCE = 1e-7;
+  private static final double TOLERANCE = 3e-8;
 
   /** Beyond this there is no seat: the surface folds. */
   private static final double MISSED = 1e-3;
