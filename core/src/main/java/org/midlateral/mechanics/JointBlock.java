@@ -109,8 +109,9 @@ public record JointBlock(
    * @param spread by which it must open (mm)
    * @param rimForce on each rim when it is open (N)
    * @param force along the finger (N)
+   * @param strain largest in the shell when it is open, as a share
    */
-  public record Seating(double spread, double rimForce, double force) {}
+  public record Seating(double spread, double rimForce, double force, double strain) {}
 
   /**
    * Bands, each a lower and an upper end.

@@ -1,5 +1,6 @@
 package org.midlateral.mechanics.finite;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.ejml.data.DMatrixRMaj;
@@ -46,6 +47,11 @@ public final class StrainField {
   /** The principal strain furthest from zero at a node. */
   public double at(int node, WallFace side) {
     return extreme[side.ordinal()][node];
+  }
+
+  /** The largest principal strain at any node, without its sign. */
+  public double largest() {
+    return Arrays.stream(extreme).flatMapToDouble(Arrays::stream).map(Math::abs).max().orElse(0);
   }
 
   private void fit(int node, int[] around, Facet[] facets, double[][][] strains) {

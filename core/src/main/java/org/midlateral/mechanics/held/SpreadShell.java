@@ -8,14 +8,16 @@ import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellResult;
 import org.midlateral.mechanics.finite.ShellSolver;
+import org.midlateral.mechanics.finite.StrainField;
 
 /**
  * A dorsal shell spread at its two rims by even forces over the whole length of its flanks, as a
  * shell in space: unlike a strip of it, its ends and its uneven girth hold it together.
  *
  * @param perForce mean opening of its rims for a force of 1 N on each of them (mm/N)
+ * @param strainPerForce largest strain that this force costs, as a share (1/N)
  */
-public record SpreadShell(double perForce) {
+public record SpreadShell(double perForce, double strainPerForce) {
 
   /**
    * Spreads a shell.
@@ -31,7 +33,7 @@ public record SpreadShell(double perForce) {
     ShellLoad load = rim(mesh, model, flanks, 1).plus(rim(mesh, model, flanks, -1));
     ShellResult spread = solver.solve(load);
     // The work of both forces is the force times the mean opening, and half of it is stored.
-    return new SpreadShell(2 * spread.strainEnergy());
+    return new SpreadShell(2 * spread.strainEnergy(), new StrainField(spread).largest());
   }
 
   /** 1 N outward on one rim. */
@@ -40,6 +42,11 @@ public record SpreadShell(double perForce) {
     List<RimSegment> parts = RimSegment.of(mesh, flanks, side);
     double y = parts.stream().mapToDouble(p -> model.coordinate(p.crestA(), 1)).sum();
     return RimSegment.load(model, parts, Vector3D.Unit.PLUS_Y.multiply(Math.signum(y)));
+  }
+
+  /** Largest strain when it is open by so much (mm), as a share. */
+  public double strain(double spread) {
+    return strainPerForce * force(spread);
   }
 
   /** Force on each rim that opens it by so much (N). */

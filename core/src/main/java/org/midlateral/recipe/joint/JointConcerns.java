@@ -24,6 +24,7 @@ public final class JointConcerns {
     angle(held, findings);
     night(held, findings);
     puttingOn(held, findings);
+    strain(held, findings);
     return findings;
   }
 
@@ -132,6 +133,28 @@ public final class JointConcerns {
               force,
               PuttingOn.MUCH));
     }
+  }
+
+  private static void strain(JointHeld held, List<Finding> findings) {
+    held.puttingOn()
+        .filter(on -> on.strain() > on.bears() && !on.toldAlready())
+        .map(JointConcerns::strained)
+        .ifPresent(findings::add);
+  }
+
+  private static Finding strained(PuttingOn on) {
+    return Finding.caution(
+        "going-on",
+        "dorsal-shell.overlap",
+        String.format(
+            Locale.ROOT,
+            "To go on, the shell must open by %.2f mm, which strains it by %.2f %%, and the material"
+                + " bears %.2f %%: less dorsal-shell.overlap, another closure or a softer material.",
+            on.spread(),
+            100 * on.strain(),
+            100 * on.bears()),
+        on.strain(),
+        on.bears());
   }
 
   private static void night(JointHeld held, List<Finding> findings) {

@@ -52,7 +52,7 @@ public final class JointReport {
             held.instead()),
         held.overnight().orElse(null),
         held.puttingOn()
-            .map(on -> new JointBlock.Seating(on.spread(), on.rimForce(), on.force()))
+            .map(on -> new JointBlock.Seating(on.spread(), on.rimForce(), on.force(), on.strain()))
             .orElse(null),
         held.bands().map(JointReport::block).orElse(null));
   }

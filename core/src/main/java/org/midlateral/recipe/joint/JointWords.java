@@ -103,8 +103,8 @@ public final class JointWords {
                 lines.add(
                     say(
                         "Putting the shell on: it opens by %.1f mm with %.1f N at each rim, some %.0f N"
-                            + " along the finger",
-                        on.spread(), on.rimForce(), on.force())));
+                            + " along the finger, strained by %.1f %% at most",
+                        on.spread(), on.rimForce(), on.force(), 100 * on.strain())));
     held.bands().ifPresent(bands -> lines.add(bands(bands)));
     lines.add("What to change: " + change());
     return lines;

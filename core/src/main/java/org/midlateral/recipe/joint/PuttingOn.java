@@ -1,6 +1,7 @@
 package org.midlateral.recipe.joint;
 
 import java.util.Optional;
+import org.midlateral.measurement.Material;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.Donning;
 import org.midlateral.mechanics.held.SpreadShell;
@@ -15,8 +16,18 @@ import org.midlateral.recipe.Orthosis;
  * @param spread by which it must open (mm)
  * @param rimForce on each of its rims when it is open (N)
  * @param force along the finger (N)
+ * @param strain largest in the shell when it is open, as a share
+ * @param bears strain that its material bears, as a share
+ * @param toldAlready whether a strip of the shell is strained too far as well, which its inspection
+ *     tells
  */
-public record PuttingOn(double spread, double rimForce, double force) {
+public record PuttingOn(
+    double spread,
+    double rimForce,
+    double force,
+    double strain,
+    double bears,
+    boolean toldAlready) {
   /** Friction of printed plastic on itself; from memory, 0.2 to 0.4. */
   private static final double FRICTION = 0.3;
 
@@ -43,6 +54,14 @@ public record PuttingOn(double spread, double rimForce, double force) {
     double rim = spread.get().force(donning.spread());
     double slope = donning.slope();
     double wedge = (slope + FRICTION) / Math.max(0.1, 1 - FRICTION * slope);
-    return Optional.of(new PuttingOn(donning.spread(), rim, 2 * rim * wedge));
+    double bears = Material.of(made.order().design().material()).allowableStrain();
+    return Optional.of(
+        new PuttingOn(
+            donning.spread(),
+            rim,
+            2 * rim * wedge,
+            spread.get().strain(donning.spread()),
+            bears,
+            donning.strain() > bears));
   }
 }

@@ -58,7 +58,8 @@ class StiffSkinTest {
       throws DesignRefused, NotComputable {
     Fitting fitting = finger.fitting();
     FingerShell usual =
-        FingerShell.trough(fitting.worn().pieces().get(0), fitting.worn().material());
+        FingerShell.of(
+            FingerShell.mesh(fitting.worn().pieces().get(0), 1), fitting.worn().material());
     ShellModel model = usual.model();
     LoadSet loads = new LoadSet(model, 1);
     for (int e = 0; e < fitting.patches().size(); e++) {
