@@ -5,8 +5,10 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.HoldingDesign;
@@ -96,20 +98,40 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
       throws NotComputable {
     int n = worn.made().order().measurements().circumference().size() + 4;
     double[] middle = logs(nominal);
-    double[][][] parabolas = new double[n][2][];
-    for (int k = 0; k < n; k++) {
-      Interruption.ifInterrupted();
-      double[] up = logs(answer(worn, near, one(n, k, TRIED)));
-      double[] down = logs(answer(worn, near, one(n, k, -TRIED)));
+    Thread asker = Thread.currentThread();
+    double[][][] parabolas =
+        IntStream.range(0, n)
+            .parallel()
+            .mapToObj(
+                k -> {
+                  Interruption.ifInterrupted(asker);
+                  return parabolas(worn, near, middle, n, k);
+                })
+            .toArray(double[][][]::new);
+    if (Arrays.stream(parabolas).anyMatch(Objects::isNull)) {
+      throw new NotComputable("the joint has no equilibrium with a reading that is off");
+    }
+    return drawn(middle, parabolas);
+  }
+
+  /** What one error does to each figure; null where the joint has no answer with it. */
+  private static double[][] parabolas(
+      WornOrthosis worn, HeldFinger near, double[] middle, int n, int error) {
+    try {
+      double[] up = logs(answer(worn, near, one(n, error, TRIED)));
+      double[] down = logs(answer(worn, near, one(n, error, -TRIED)));
+      double[][] parabolas = new double[2][];
       for (int f = 0; f < 2; f++) {
-        parabolas[k][f] =
+        parabolas[f] =
             new double[] {
               (up[f] - down[f]) / (2 * TRIED),
               (up[f] + down[f] - 2 * middle[f]) / (2 * TRIED * TRIED)
             };
       }
+      return parabolas;
+    } catch (NotComputable without) {
+      return null;
     }
-    return drawn(middle, parabolas);
   }
 
   private static AngleBands drawn(double[] middle, double[][][] parabolas) {

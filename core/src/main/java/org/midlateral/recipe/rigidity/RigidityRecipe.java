@@ -100,7 +100,7 @@ public final class RigidityRecipe {
     List<ComparedTrough> compared = compare(wraps, half);
     Isotropic isotropic = HeldPieces.isotropic(loaded);
     Concurrent<List<Optional<JointFigures>>> joints =
-        Concurrent.begin(() -> compared.stream().map(ComparedTrough::joint).toList());
+        Concurrent.begin(() -> compared.parallelStream().map(ComparedTrough::joint).toList());
     Concurrent<Sensitivity> changed = Concurrent.begin(() -> sensitivity(own));
     Concurrent<Optional<JointFigures>> asCast = Concurrent.begin(this::castJoint);
     List<Optional<HeldShell>> shells = new ArrayList<>();
