@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.ReadingError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
@@ -72,7 +74,7 @@ final class RefitCommand implements Callable<Integer> {
         streams.out().print(RefitReport.of(made.order(), later.order(), refits, findings).json());
       } else {
         messages.tell(findings, streams);
-        streams.out().print(table(refits));
+        streams.out().print(table(refits, new Lengths(later.order().measurements().unit())));
       }
       return orthosis.missing().isEmpty()
           ? ExitStatus.DONE.code()
@@ -107,15 +109,10 @@ final class RefitCommand implements Callable<Integer> {
         girth >= 0 ? "radial" : "ulnar");
   }
 
-  private static String table(List<Refit> refits) {
+  private static String table(List<Refit> refits, Lengths lengths) {
     StringBuilder text = new StringBuilder();
     for (Refit refit : refits) {
-      line(
-          text,
-          "%s: %s. %s%n",
-          refit.piece(),
-          refit.verdict().name().toLowerCase(Locale.ROOT),
-          refit.why());
+      line(text, "%s: %s. %s%n", refit.piece(), refit.verdict().word(), refit.why());
       line(
           text,
           "  gap to the skin: least %.2f mm (station %.0f mm, %s), mean %.2f mm, as"
@@ -133,7 +130,7 @@ final class RefitCommand implements Callable<Integer> {
           "least mm",
           "mean mm",
           "as made",
-          "girth change mm");
+          "girth change " + lengths.unit().symbol());
       for (Refit.AtLevel level : refit.levels()) {
         line(
             text,
@@ -144,14 +141,19 @@ final class RefitCommand implements Callable<Integer> {
             level.asMade(),
             Double.isNaN(level.circumferenceChange())
                 ? "\u2013"
-                : String.format(Locale.ROOT, "%+.1f", level.circumferenceChange()));
+                : (level.circumferenceChange() < 0 ? "" : "+")
+                    + lengths.text(level.circumferenceChange()));
       }
     }
     line(
         text,
-        "Tight: pressed in by more than %.1f mm or over more than %.0f %%; loose: %.1f mm more than"
-            + " as made about a level.%nEstimate, for comparison; does not clear a piece for use.%n",
+        "The angle is read first: a change of more than %.1f degrees counts. Tight: pressed in by more"
+            + " than %.1f mm over more than a spot (%.1f %%), or at all over more than %.0f %%; loose:"
+            + " %.1f mm more than as made about a level.%nEstimate, for comparison; does not clear a"
+            + " piece for use.%n",
+        ReadingError.GONIOMETER.smallestChange(),
         Refit.TIGHT_DEPTH,
+        100 * Refit.SPOT,
         100 * Refit.TIGHT_SHARE,
         Refit.LOOSE);
     return text.toString();

@@ -121,6 +121,46 @@ public record Measurements(
         station);
   }
 
+  /** The same finger under another reference. */
+  public Measurements withReference(String other) {
+    return new Measurements(
+        other,
+        hand,
+        digit,
+        unit,
+        circumference,
+        width,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        pipExtensionDeficit,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station);
+  }
+
+  /** The same finger with its PIP joint short of extension by another angle (rad). */
+  public Measurements withPipExtensionDeficit(double other) {
+    return new Measurements(
+        reference,
+        hand,
+        digit,
+        unit,
+        circumference,
+        width,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        other,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station);
+  }
+
   /** Station of the PIP joint's axis (mm): distal of its crease. */
   public double pipAxis() {
     return webToPip + pipAxisDistalOfCrease;

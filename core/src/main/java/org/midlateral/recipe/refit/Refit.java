@@ -1,18 +1,23 @@
 package org.midlateral.recipe.refit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.digit.TapedDigit;
+import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.ReadingError;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
@@ -22,6 +27,10 @@ import org.midlateral.solid.Solid;
  * rigid; it is laid on with the PIP axes over each other and the finger's directions there alike.
  * Gaps are those left to the skin by the trough with its liner in.
  *
+ * <p>The angle is read first: where extension was lost or regained by more than a goniometer can
+ * tell, that is the verdict, whatever the gaps, which follow from it. A smaller change of the angle
+ * is taken for none, and the gaps are those of the finger at the angle the piece was made for.
+ *
  * @param piece its name
  * @param asMade mean gap of its inner surface on the finger it was made for (mm)
  * @param min least signed gap of its inner surface to the later skin (mm); negative is pressed in
@@ -29,9 +38,11 @@ import org.midlateral.solid.Solid;
  * @param minGirth where that is, from the volar midline (mm), positive to the radial side
  * @param mean gap over its inner surface (mm)
  * @param pressedShare share of its inner surface that is pressed into the skin
+ * @param deepShare share of it that is pressed in deeper than {@link #TIGHT_DEPTH}
+ * @param angleChange later less earlier extension deficit (degrees); positive is extension lost
  * @param levels gap about each level
- * @param verdict tight, fits or loose
- * @param why in one or two sentences
+ * @param verdict what it comes to
+ * @param why in a few sentences
  */
 public record Refit(
     String piece,
@@ -41,12 +52,17 @@ public record Refit(
     double minGirth,
     double mean,
     double pressedShare,
+    double deepShare,
+    double angleChange,
     List<AtLevel> levels,
     Verdict verdict,
     String why) {
 
-  /** A piece pressed deeper than this anywhere is tight (mm). Common practice, no source. */
+  /** A piece pressed deeper than this over more than a spot is tight (mm). Common practice. */
   public static final double TIGHT_DEPTH = 0.3;
+
+  /** As share of the inside: some 4 mm across, as a fold of skin makes. Common practice. */
+  public static final double SPOT = 0.005;
 
   /** A piece pressed in over more than this share is tight. Common practice, no source. */
   public static final double TIGHT_SHARE = 0.02;
@@ -67,7 +83,16 @@ public record Refit(
   public enum Verdict {
     TIGHT,
     FITS,
-    LOOSE
+    LOOSE,
+    /** The joint no longer reaches the angle the piece was made for. */
+    EXTENSION_LOST,
+    /** The joint goes straighter than the piece holds it. */
+    EXTENSION_REGAINED;
+
+    /** As a sentence has it. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
   }
 
   /**
@@ -87,10 +112,32 @@ public record Refit(
     levels = List.copyOf(levels);
   }
 
+  private Refit because(String sentences) {
+    return new Refit(
+        piece,
+        asMade,
+        min,
+        minStation,
+        minGirth,
+        mean,
+        pressedShare,
+        deepShare,
+        angleChange,
+        levels,
+        verdict,
+        sentences);
+  }
+
   /** Lays each piece of an orthosis on a finger measured later. */
   public static List<Refit> of(Orthosis made, Measurements later) {
-    DigitSurface worn = TapedDigit.of(later);
-    return made.solids().stream().map(s -> new Laid(s, made, worn).measured(later)).toList();
+    double asMade = made.order().measurements().pipExtensionDeficit();
+    double change = Math.toDegrees(later.pipExtensionDeficit() - asMade);
+    DigitSurface worn =
+        TapedDigit.of(
+            ReadingError.GONIOMETER.tells(change) ? later : later.withPipExtensionDeficit(asMade));
+    return made.solids().stream()
+        .map(s -> new Laid(s, made, worn).measured(later, change))
+        .toList();
   }
 
   /** One piece on the later finger. */
@@ -153,39 +200,44 @@ public record Refit(
       }
     }
 
-    Refit measured(Measurements later) {
+    Refit measured(Measurements later, double angleChange) {
       double area = 0;
       double sum = 0;
       double pressed = 0;
+      double deep = 0;
       double made = 0;
       for (int i = 0; i < gap.length; i++) {
         area += weight[i];
         sum += weight[i] * gap[i];
         made += weight[i] * before[i];
         pressed += gap[i] < -ROUNDING ? weight[i] : 0;
+        deep += gap[i] < -TIGHT_DEPTH ? weight[i] : 0;
       }
       List<AtLevel> levels = levels(later);
       double mean = sum / area;
-      double share = pressed / area;
       double over = 0;
       for (AtLevel level : levels) {
         over = Math.max(over, level.mean() - level.asMade());
       }
-      Verdict verdict =
-          gap[least] < -TIGHT_DEPTH || share > TIGHT_SHARE
-              ? Verdict.TIGHT
-              : over > LOOSE ? Verdict.LOOSE : Verdict.FITS;
-      return new Refit(
-          solid.piece().name(),
-          made / area,
-          gap[least],
-          leastStation,
-          leastGirth,
-          mean,
-          share,
-          levels,
-          verdict,
-          why(verdict, levels, gap[least], share, over));
+      boolean tight = deep > SPOT * area || pressed > TIGHT_SHARE * area;
+      Verdict bySeat = tight ? Verdict.TIGHT : over > LOOSE ? Verdict.LOOSE : Verdict.FITS;
+      Verdict byAngle = angleChange > 0 ? Verdict.EXTENSION_LOST : Verdict.EXTENSION_REGAINED;
+      Refit refit =
+          new Refit(
+              solid.piece().name(),
+              made / area,
+              gap[least],
+              leastStation,
+              leastGirth,
+              mean,
+              pressed / area,
+              deep / area,
+              angleChange,
+              levels,
+              ReadingError.GONIOMETER.tells(angleChange) ? byAngle : bySeat,
+              "");
+      double liner = solid.piece().dorsal() ? 0 : this.made.order().design().trough().liner();
+      return refit.because(new RefitWords(refit, liner, new Lengths(later.unit())).why());
     }
 
     private List<AtLevel> levels(Measurements later) {
@@ -216,37 +268,124 @@ public record Refit(
     }
   }
 
-  private static String why(
-      Verdict verdict, List<AtLevel> levels, double min, double share, double over) {
-    AtLevel most = levels.get(0);
-    for (AtLevel level : levels) {
-      if (Math.abs(level.circumferenceChange()) > Math.abs(most.circumferenceChange())) {
-        most = level;
-      }
+  /**
+   * Says how a piece sits: the angle first, and swelling only where a girth says so.
+   *
+   * @param refit a piece on the later finger
+   * @param liner in the piece (mm)
+   * @param lengths as the later finger was measured
+   */
+  private record RefitWords(Refit refit, double liner, Lengths lengths) {
+
+    /** Why the verdict is what it is, and what to do or ask. */
+    String why() {
+      return switch (refit.verdict()) {
+        case EXTENSION_LOST -> lost();
+        case EXTENSION_REGAINED -> regained();
+        case TIGHT -> tight();
+        case LOOSE -> loose();
+        case FITS -> "It sits about as it was made. " + girths();
+      };
     }
-    String change =
-        String.format(
-            Locale.ROOT,
-            "The largest change of girth is %+.1f mm at %s",
-            most.circumferenceChange(),
-            most.level());
-    return switch (verdict) {
-      case TIGHT ->
+
+    private String lost() {
+      return angle("lost")
+          + String.format(
+              Locale.ROOT,
+              " It must not be forced on: it would press by up to %.1f mm. Ask how long it was worn,"
+                  + " whether the joint hurts or is swollen and whether something happened to it, and let"
+                  + " whoever is responsible see it before another is made. ",
+              Math.max(0, -refit.min()))
+          + girths();
+    }
+
+    private String regained() {
+      return angle("regained")
+          + " Made for the former angle, it no longer holds what was won: remould or reprint it at"
+          + " today's. "
+          + girths();
+    }
+
+    private String angle(String what) {
+      return String.format(
+          Locale.ROOT,
+          "%.0f° of extension were %s since it was made, more than two readings of a goniometer differ"
+              + " by (%.1f°).",
+          Math.abs(refit.angleChange()),
+          what,
+          ReadingError.GONIOMETER.smallestChange());
+    }
+
+    private String tight() {
+      String pressed =
           String.format(
               Locale.ROOT,
-              "%.0f %% of its inside is pressed into the skin, by up to %.2f mm. %s. Do not wear it"
-                  + " tight: look for swelling, and remould or make it anew.",
-              100 * share,
-              Math.max(0, -min),
-              change);
-      case LOOSE ->
+              "%.1f %% of its inside is pressed into the skin, by up to %.2f mm. ",
+              100 * refit.pressedShare(),
+              Math.max(0, -refit.min()));
+      String thinner =
+          liner > 0 && -refit.min() <= liner
+              ? " A thinner liner gives it the room, if nothing else has changed."
+              : "";
+      return pressed
+          + girths()
+          + (changed(change -> change > 0).isPresent()
+              ? " Do not wear it tight: look for swelling, and remould or make it anew."
+              : " Do not wear it tight: measure again, and look for what lies between.")
+          + thinner;
+    }
+
+    private String loose() {
+      String stands =
           String.format(
               Locale.ROOT,
-              "It stands off by up to %.2f mm more than as made, on the mean about a level. %s. Swelling that went down is the"
-                  + " usual reason to remould.",
-              over,
-              change);
-      case FITS -> String.format(Locale.ROOT, "It sits about as it was made. %s.", change);
-    };
+              "It stands off by up to %.2f mm more than as made, on the mean about a level. ",
+              over());
+      return stands
+          + girths()
+          + (changed(change -> change < 0).isPresent()
+              ? " Swelling that went down is the usual reason to remould."
+              : " Measure again before it is remade.")
+          + String.format(
+              Locale.ROOT, " A liner of some %.1f mm more takes it up till then.", over());
+    }
+
+    /** By how much more than as made it stands off where it does so most (mm). */
+    private double over() {
+      return refit.levels().stream().mapToDouble(l -> l.mean() - l.asMade()).max().orElse(0);
+    }
+
+    /** The largest change of girth; whether it counts. */
+    private String girths() {
+      Optional<AtLevel> largest = largest(change -> true);
+      if (largest.isEmpty()) {
+        return "No level was taped both times.";
+      }
+      double change = largest.get().circumferenceChange();
+      String counts =
+          ReadingError.TAPE.tells(change)
+              ? "."
+              : ", less than two readings of a tape differ by ("
+                  + lengths.with(ReadingError.TAPE.smallestChange())
+                  + ").";
+      return "The largest change of girth is "
+          + (change < 0 ? "" : "+")
+          + lengths.with(change)
+          + " at "
+          + largest.get().level()
+          + counts;
+    }
+
+    /** A level whose girth has changed by more than a tape can tell, one way. */
+    private Optional<AtLevel> changed(Predicate<Double> way) {
+      return largest(change -> way.test(change) && ReadingError.TAPE.tells(change));
+    }
+
+    private Optional<AtLevel> largest(Predicate<Double> which) {
+      return refit.levels().stream()
+          .filter(level -> !Double.isNaN(level.circumferenceChange()))
+          .filter(level -> which.test(level.circumferenceChange()))
+          .max(Comparator.comparingDouble(level -> Math.abs(level.circumferenceChange())));
+    }
   }
 }

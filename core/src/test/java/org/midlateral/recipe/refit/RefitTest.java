@@ -14,6 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.digit.Slice;
 import org.midlateral.digit.TapedDigit;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
@@ -111,8 +114,7 @@ class RefitTest {
 
   @Test
   void tellsWhereItPresses() {
-    double pip =
-        made.order().measurements().circumference().get(org.midlateral.measurement.Level.PIP);
+    double pip = made.order().measurements().circumference().get(Level.PIP);
     Measurements later = sample(List.of("circumference.pip=" + (pip + 5))).measurements();
     Refit trough = Refit.of(made, later).get(0);
 
@@ -177,5 +179,100 @@ class RefitTest {
         .singleElement()
         .satisfies(l -> assertThat(l.circumferenceChange()).isNaN());
     assertThat(Report.text(refits)).contains("\"circumferenceChange\" : null");
+  }
+
+  private static Measurements bent(double degrees) {
+    return sample(List.of("angle.pip-extension-deficit=" + degrees)).measurements();
+  }
+
+  /** Twelve degrees lost with every girth as it was: the angle, and no word of swelling. */
+  @Test
+  void lostExtensionIsToldBeforeHowItSits() {
+    for (Refit refit : Refit.of(made, bent(12))) {
+      assertThat(refit.verdict()).isEqualTo(Refit.Verdict.EXTENSION_LOST);
+      assertThat(refit.angleChange()).isCloseTo(12, within(1e-9));
+      assertThat(refit.why())
+          .startsWith("12° of extension were lost")
+          .contains("must not be forced on")
+          .contains("Ask")
+          .doesNotContain("look for swelling")
+          .doesNotContain("went down");
+    }
+  }
+
+  @Test
+  void regainedExtensionIsToldAsWhatThePieceNoLongerHolds() throws Exception {
+    Orthosis former = Orthosis.make(sample(List.of("angle.pip-extension-deficit=14")));
+
+    for (Refit refit : Refit.of(former, bent(4))) {
+      assertThat(refit.verdict()).isEqualTo(Refit.Verdict.EXTENSION_REGAINED);
+      assertThat(refit.why())
+          .startsWith("10° of extension were regained")
+          .contains("no longer holds what was won")
+          .doesNotContain("welling");
+    }
+  }
+
+  /** Nine degrees are less than a goniometer can tell: the piece sits as at the angle made for. */
+  @Test
+  void anAngleThatMayBeTheGoniometersIsNone() {
+    for (Refit refit : Refit.of(made, bent(9))) {
+      assertThat(refit.verdict()).isEqualTo(Refit.Verdict.FITS);
+      assertThat(refit.mean()).isCloseTo(refit.asMade(), within(1e-9));
+      assertThat(refit.angleChange()).isCloseTo(9, within(1e-9));
+    }
+  }
+
+  /** Deeper than what is tight, but no larger than a fold of skin. */
+  @Test
+  void aSpotIsNotTight() throws Exception {
+    double pip = 48;
+    double by = 0;
+    Refit trough;
+    do {
+      by += 0.05;
+      Measurements later = sample(List.of("circumference.pip=" + (pip + by))).measurements();
+      trough = Refit.of(made, later).get(0);
+    } while (trough.deepShare() == 0);
+
+    assertThat(trough.min()).isLessThan(-Refit.TIGHT_DEPTH);
+    assertThat(trough.deepShare()).isLessThan(Refit.SPOT);
+    assertThat(trough.verdict() == Refit.Verdict.TIGHT)
+        .isEqualTo(trough.pressedShare() > Refit.TIGHT_SHARE);
+  }
+
+  /** Pressed in, though no girth grew by more than a tape can tell: no swelling is guessed. */
+  @Test
+  void tightWithoutAGirthThatGrewIsNoSwelling() {
+    Refit trough = Refit.of(made, changed(2.4)).get(0);
+
+    assertThat(trough.verdict()).isEqualTo(Refit.Verdict.TIGHT);
+    assertThat(trough.why()).contains("measure again").doesNotContain("welling");
+  }
+
+  @Test
+  void whatALinerCanGiveIsSaid() throws Exception {
+    Orthosis lined = Orthosis.make(sample(List.of("trough.liner=1")));
+
+    assertThat(Refit.of(lined, changed(4)).get(0).why()).contains("thinner liner");
+    assertThat(Refit.of(made, changed(4)).get(0).why()).doesNotContain("liner");
+    assertThat(Refit.of(made, changed(-6)).get(0).why()).contains("A liner of some");
+  }
+
+  @Test
+  void inchesAreToldInInches() throws Exception {
+    Path inches = Path.of("..", "samples", "middle-inches.yaml");
+    List<String> coarse = List.of("print.edge-length=2 mm", "dorsal-shell.make=no");
+    Order order = Orders.read(inches, coarse).order();
+    List<String> swollen = List.of("circumference.pip=2 7/8");
+    Measurements later = Orders.read(inches, swollen).order().measurements();
+    double change = later.circumference().get(Level.PIP) - pip(order);
+
+    assertThat(Refit.of(Orthosis.make(order), later).get(0).why())
+        .contains("+" + new Lengths(LengthUnit.IN).text(change) + " in at pip");
+  }
+
+  private static double pip(Order order) {
+    return order.measurements().circumference().get(Level.PIP);
   }
 }
