@@ -11,6 +11,9 @@ public final class SharedData {
   /** Every key of a measurement file. */
   public static final String KEYS = "keys.yaml";
 
+  /** Every key of the visits in a course. */
+  public static final String VISIT_KEYS = "visit-keys.yaml";
+
   /** Materials by generic name. */
   public static final String MATERIALS = "materials.yaml";
 

@@ -23,7 +23,7 @@ final class EntryCheck {
 
   private static final int MOST_NAMES = 12;
 
-  private final KeyTable table = KeyTable.standard();
+  private final KeyTable table;
   private final List<Entry> entries;
   private final LengthUnit unit;
   private final boolean unitKnown;
@@ -43,10 +43,11 @@ final class EntryCheck {
   record CheckedEntries(
       Map<String, Setting> settings, LengthUnit unit, boolean unitKnown, List<InputError> errors) {}
 
-  private EntryCheck(List<Entry> entries, String file) {
+  private EntryCheck(
+      List<Entry> entries, String file, KeyTable table, Optional<LengthUnit> stated) {
     this.entries = entries;
     this.file = file;
-    Optional<LengthUnit> stated = unitOf(entries);
+    this.table = table;
     this.unit = stated.orElse(LengthUnit.MM);
     this.unitKnown = stated.isPresent();
   }
@@ -59,7 +60,22 @@ final class EntryCheck {
    * @param complete whether the whole file could be read, so that what is missing is missing
    */
   static CheckedEntries check(List<Entry> entries, String file, boolean complete) {
-    EntryCheck check = new EntryCheck(entries, file);
+    return check(entries, file, complete, KeyTable.standard(), unitOf(entries));
+  }
+
+  /**
+   * The same by another table.
+   *
+   * @param stated unit of lengths that carry none of their own; empty where the file states one
+   *     that does not exist
+   */
+  static CheckedEntries check(
+      List<Entry> entries,
+      String file,
+      boolean complete,
+      KeyTable table,
+      Optional<LengthUnit> stated) {
+    EntryCheck check = new EntryCheck(entries, file, table, stated);
     entries.forEach(check::entry);
     if (complete && check.closed.add("")) {
       check.missing();
@@ -67,7 +83,8 @@ final class EntryCheck {
     return new CheckedEntries(check.settings, check.unit, check.unitKnown, check.errors);
   }
 
-  private static Optional<LengthUnit> unitOf(List<Entry> entries) {
+  /** The unit that entries state, mm where they state none; empty where there is none such. */
+  static Optional<LengthUnit> unitOf(List<Entry> entries) {
     LengthUnit found = LengthUnit.MM;
     for (Entry entry : entries) {
       if (entry.path().equals("unit")) {

@@ -224,7 +224,7 @@ public final class OrderText {
   }
 
   /** Degrees that turn back into the same radians: the shortest such number near by. */
-  private static String degrees(double radians) {
+  static String degrees(double radians) {
     double degrees = Math.toDegrees(radians);
     double round = Math.rint(degrees * 1e9) / 1e9;
     for (double candidate : new double[] {round, degrees, Math.nextUp(degrees)}) {

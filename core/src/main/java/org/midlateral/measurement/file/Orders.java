@@ -112,7 +112,8 @@ public final class Orders {
     return errors;
   }
 
-  private static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
+  /** Entries that were read already. */
+  static Result of(EntryReader.Reading file, String fileName, List<String> overrides) {
     EntryReader.Reading merged = Overrides.over(file.entries(), overrides);
     EntryCheck.CheckedEntries checked =
         EntryCheck.check(merged.entries(), fileName, file.complete());
@@ -173,7 +174,8 @@ public final class Orders {
     return digit.map(d -> (d == Digit.INDEX ? "n " : " ") + d.key() + " finger").orElse("");
   }
 
-  private static Optional<Finding> unusual(
+  /** A caution about a value outside what is usual. */
+  static Optional<Finding> unusual(
       String path, Setting setting, LengthUnit unit, Optional<Digit> digit) {
     InputKey key = setting.key().of(digit);
     double value = setting.number();

@@ -48,6 +48,15 @@ public final class KeyTable {
     return Standard.TABLE;
   }
 
+  private static final class Visits {
+    static final KeyTable TABLE = new KeyTable((Map<?, ?>) SharedTable.load(SharedData.VISIT_KEYS));
+  }
+
+  /** The table of what is read at the visits of a course. */
+  public static KeyTable visits() {
+    return Visits.TABLE;
+  }
+
   /** All keys, in order. */
   public List<InputKey> keys() {
     return List.copyOf(keys.values());

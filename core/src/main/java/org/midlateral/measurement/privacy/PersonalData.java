@@ -15,13 +15,25 @@ public final class PersonalData {
 
   /** A caution about a text of the user's own, where its form gives cause. */
   public static Optional<Finding> caution(Setting setting) {
+    return caution(setting.key().path(), setting);
+  }
+
+  /**
+   * The same of a text in a list.
+   *
+   * @param key its path, with the number of the item
+   */
+  public static Optional<Finding> caution(String key, Setting setting) {
     String text = setting.word();
-    String key = setting.key().path();
     if (DateForm.in(text)) {
       return Optional.of(caution(key, text, "a date, perhaps of birth"));
     }
-    boolean named = key.equals("note") ? NameForm.in(text) : NameForm.is(text);
+    boolean named = isNote(key) ? NameForm.in(text) : NameForm.is(text);
     return named ? Optional.of(caution(key, text, "a person's name")) : Optional.empty();
+  }
+
+  private static boolean isNote(String key) {
+    return key.endsWith("note");
   }
 
   private static Finding caution(String key, String text, String what) {
@@ -33,7 +45,7 @@ public final class PersonalData {
             + Shown.shown(text)
             + " looks like "
             + what
-            + (key.equals("note")
+            + (isNote(key)
                 ? "; leave out what tells who the person is."
                 : "; use a code of your own that says nothing about the person."),
         Double.NaN,
