@@ -178,8 +178,10 @@ final class BenchSheet {
     right.paragraph("Worn at night: ______ hours. Day wear: ______. Review on: ____________");
     cautions(right);
     right.gap(2).heading("Measure next time");
-    right.table(List.of(0.40, 0.20, 0.20, 0.20), steps.nextTime(pattern.marks()));
-    right.paragraph("Same levels, same time of day. Date, initials: ____________");
+    right.figure(
+        "A grid for six visits: date, round each level, extension, flexion, hours, skin.",
+        VisitGrid.of(measured, pattern.marks(), lengths, HALF));
+    right.paragraph("The same levels, at the same time of day.");
     List<Block> blocks = new ArrayList<>(left.blocks());
     blocks.addAll(right.blocks());
     return blocks;

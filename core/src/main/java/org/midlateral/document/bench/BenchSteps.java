@@ -5,10 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.midlateral.document.drawing.Column.ColumnRow;
 import org.midlateral.document.drawing.Lengths;
-import org.midlateral.document.pattern.LevelMark;
-import org.midlateral.document.pattern.LevelNames;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.Measurements;
@@ -148,24 +145,5 @@ final class BenchSteps {
         "Tip: pressed white, it turns pink again within 2 seconds, closure on.",
         "Skin after 30 minutes: no red mark that stays, no numbness, no swelling.",
         "On and off with the other hand, twice, without help.");
-  }
-
-  List<ColumnRow> nextTime(List<LevelMark> marks) {
-    List<ColumnRow> rows = new ArrayList<>();
-    rows.add(ColumnRow.of("", "today", "next", "then"));
-    for (LevelMark mark : marks) {
-      rows.add(
-          ColumnRow.of(
-              "round " + LevelNames.of(mark.level()), lengths.text(mark.round().skin()), "", ""));
-    }
-    rows.add(
-        ColumnRow.of(
-            "PIP extension deficit",
-            String.format(Locale.ROOT, "%.0f°", Math.toDegrees(measured.pipExtensionDeficit())),
-            "",
-            ""));
-    rows.add(ColumnRow.of("hours worn a night", "", "", ""));
-    rows.add(ColumnRow.of("skin, soreness", "", "", ""));
-    return rows;
   }
 }
