@@ -90,7 +90,8 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
     return out -> out.write(bytes);
   }
 
-  static PageFrame frame(Order order, PaperSize paper, String title) {
+  /** The frame of a document about an order. */
+  public static PageFrame frame(Order order, PaperSize paper, String title) {
     Measurements measured = order.measurements();
     String subject =
         measured.reference()

@@ -36,9 +36,9 @@ public final class RandomCourses {
     for (int i = 0; i < n; i++) {
       visits.add(visit(order, day, deficit, flexion, swelling));
       day += 1 + random.nextInt(14);
-      deficit = Math.max(0, Math.min(45, deficit + random.nextInt(17) - 8));
+      deficit = Math.max(0, Math.min(45, deficit + random.nextInt(17) - 9));
       flexion = Math.max(50, flexion + random.nextInt(13) - 6);
-      swelling = Math.max(-4, Math.min(4, swelling + random.nextInt(3) - 1));
+      swelling = Math.max(-8, Math.min(4, swelling + random.nextInt(4) - 2));
     }
     return new Course(order, visits);
   }
