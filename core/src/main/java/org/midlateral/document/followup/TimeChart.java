@@ -45,7 +45,7 @@ public record TimeChart(
   private static final double ROOM = 0.94;
   private static final int WEEK = 7;
   private static final int MOST_TICKS = 14;
-  private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20, 50};
+  private static final double[] STEPS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50};
   private static final int ROWS = 5;
 
   /** Labels at the lines' ends keep so far apart (mm). */
@@ -199,10 +199,9 @@ public record TimeChart(
     private void axes() {
       for (double value = low; value <= high + step / 2; value += step) {
         sketch.line(Pen.GHOST, LEFT, y(value), width - RIGHT, y(value));
+        String form = step < 0.1 ? "%.2f" : step < 1 ? "%.1f" : "%.0f";
         String text =
-            step < 1
-                ? String.format(Locale.ROOT, "%.1f", value)
-                : String.format(Locale.ROOT, "%.0f", value);
+            String.format(Locale.ROOT, form, value + 0.0).replaceFirst("^-(0\\.?0*)$", "$1");
         sketch.text(text, LEFT - 1.5, y(value) - TYPE / 3, TYPE, Anchor.END, 0);
       }
       sketch.line(Pen.EDGE, LEFT, BELOW, LEFT, height - ABOVE);

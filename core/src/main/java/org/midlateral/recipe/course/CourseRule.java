@@ -68,7 +68,7 @@ public enum CourseRule {
       s ->
           String.format(
               Locale.ROOT,
-              "%.0f° of PIP flexion were lost against its best: nights in extension cost it. Ask how"
+              "%.0f° of PIP flexion were lost against its best: nights in extension may cost it. Ask how"
                   + " much the joint is bent by day, and let the hours of wear be looked at.",
               s.flexionLost().orElseThrow()),
       "the smallest change that counts, as told; common practice, no source"),
@@ -144,11 +144,9 @@ public enum CourseRule {
       CourseVerdict.ADJUST,
       s -> s.hoursWorn().isPresent() && s.hoursWorn().getAsDouble() < Limits.HOURS,
       s ->
-          String.format(
-              Locale.ROOT,
-              "It is worn %.1f hours a night, less than half of one: ask what keeps it off, and mend"
-                  + " that first.",
-              s.hoursWorn().getAsDouble()),
+          "Hours worn a night: "
+              + String.format(Locale.ROOT, "%.1f", s.hoursWorn().orElseThrow()).replace(".0", "")
+              + ", less than half of one. Ask what keeps it off, and mend that first.",
       "half of a night of eight hours; common practice, no source"),
 
   NOT_READ(

@@ -20,6 +20,7 @@ import org.midlateral.recipe.refit.Refit;
  * @param lines its visits, by time
  * @param verdict what it comes to
  * @param reasons the most serious first
+ * @param girths now against those the present piece was made by
  * @param refits how the present pieces sit on today's finger; none where that cannot be told
  * @param held angle the present piece would hold; empty where it would not be worn, or none is
  *     known
@@ -32,6 +33,7 @@ public record FollowUp(
     List<VisitLine> lines,
     CourseVerdict verdict,
     List<CourseReason> reasons,
+    List<GirthChange> girths,
     List<Refit> refits,
     Optional<HeldToday> held,
     Optional<LooseForecast> loose,
@@ -40,6 +42,7 @@ public record FollowUp(
   public FollowUp {
     lines = List.copyOf(lines);
     reasons = List.copyOf(reasons);
+    girths = List.copyOf(girths);
     refits = List.copyOf(refits);
   }
 
@@ -77,6 +80,7 @@ public record FollowUp(
         VisitLine.of(course),
         reasons.get(0).rule().verdict(),
         reasons,
+        state.girths(),
         refits,
         Optional.empty(),
         LooseForecast.of(course, present),
@@ -84,7 +88,8 @@ public record FollowUp(
   }
 
   private FollowUp with(Optional<HeldToday> angle) {
-    return new FollowUp(course, present, lines, verdict, reasons, refits, angle, loose, next);
+    return new FollowUp(
+        course, present, lines, verdict, reasons, girths, refits, angle, loose, next);
   }
 
   private static List<Refit> refits(Course course, Order present) {

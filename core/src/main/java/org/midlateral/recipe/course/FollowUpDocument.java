@@ -9,11 +9,13 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.drawing.Column.ColumnRow;
+import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.followup.FollowUpPages;
+import org.midlateral.document.followup.FollowUpPages.FollowUpSection;
 import org.midlateral.document.followup.TimeChart;
 import org.midlateral.document.followup.TimeChart.ChartLine;
 import org.midlateral.document.followup.TimeChart.ChartRoom;
@@ -35,6 +37,10 @@ import org.midlateral.recipe.refit.Refit;
 public final class FollowUpDocument {
   private static final double Z = 1.96;
   private static final double FULL_NIGHT = 8;
+
+  /** Rows of visits on a page. */
+  private static final int MOST = 40;
+
   private static final List<Double> HEIGHTS = List.of(5.5, 4.5, 3.0, 4.5);
 
   private final FollowUp told;
@@ -53,6 +59,11 @@ public final class FollowUpDocument {
     PageFrame frame =
         BenchDocuments.frame(order, PaperSize.usualWith(order.measurements().unit()), "Follow-up");
     return new FollowUpDocument(told).pages().pdf(frame);
+  }
+
+  /** Its charts, together as high as asked for (mm). */
+  public static List<Drawing> charts(FollowUp told, double width, double height) {
+    return new FollowUpDocument(told).pages().drawings(width, height);
   }
 
   private FollowUpPages pages() {
@@ -74,9 +85,10 @@ public final class FollowUpDocument {
         HEIGHTS,
         table(),
         List.of(0.03, 0.11, 0.10, 0.06, 0.10, 0.10, 0.11, 0.06, 0.09, 0.06, 0.06, 0.12),
-        words.now(),
-        words.next(),
-        counts);
+        List.of(
+            new FollowUpSection("The present piece on today's finger", words.now()),
+            new FollowUpSection("The next piece: what changes", words.next()),
+            new FollowUpSection("What counts as a change", counts)));
   }
 
   private int days() {
@@ -229,7 +241,7 @@ public final class FollowUpDocument {
             "hours",
             "sore",
             "piece"));
-    for (VisitLine line : told.lines()) {
+    for (VisitLine line : shown()) {
       Visit visit = line.visit();
       Double girth = visit.circumference().get(Level.PIP);
       rows.add(
@@ -248,6 +260,15 @@ public final class FollowUpDocument {
               worn(line)));
     }
     return rows;
+  }
+
+  /** As many as a page takes: the first and the last; all stand in the table for a spreadsheet. */
+  private List<VisitLine> shown() {
+    List<VisitLine> all = told.lines();
+    List<VisitLine> shown =
+        new ArrayList<>(all.subList(Math.max(0, all.size() - MOST), all.size()));
+    shown.set(0, all.get(0));
+    return shown;
   }
 
   private static String worn(VisitLine line) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.ReadingError;
 import org.midlateral.measurement.course.Course;
 import org.midlateral.recipe.refit.Refit;
@@ -50,10 +52,27 @@ public record FollowUpWords(FollowUp told) {
     if (lines.isEmpty()) {
       lines.add("How it sits is not known: today's readings make no finger it can be laid on.");
     }
+    if (!told.girths().isEmpty()) {
+      lines.add(girths());
+    }
     double madeFor = Math.toDegrees(told.present().measurements().pipExtensionDeficit());
     told.held().ifPresent(held -> lines.add(held.sentence(madeFor)));
     told.loose().ifPresent(loose -> lines.add(loose.sentence(told.course())));
     return lines;
+  }
+
+  /** Each girth against the one the piece was made by; a star where the change counts. */
+  private String girths() {
+    Lengths lengths = new Lengths(told.present().measurements().unit());
+    return told.girths().stream()
+        .map(
+            girth ->
+                GirthChange.place(girth.level())
+                    + " "
+                    + (girth.change() < 0 ? "" : "+")
+                    + lengths.with(girth.change())
+                    + (girth.grown() || girth.fallen() ? "*" : ""))
+        .collect(Collectors.joining(", ", "Round, against what the piece was made by: ", "."));
   }
 
   /** What the next piece changes, or why there is none. */
@@ -86,6 +105,9 @@ public record FollowUpWords(FollowUp told) {
             angle.source()),
         "Girths: more than "
             + lengths.with(tape.smallestChange())
+            + (lengths.unit() == LengthUnit.IN
+                ? String.format(Locale.ROOT, " (%.1f mm)", tape.smallestChange())
+                : "")
             + " (likewise, of "
             + lengths.thin(tape.standardError())
             + "; "

@@ -134,7 +134,7 @@ class CourseRuleTest {
             CourseRule.SELDOM_WORN,
             s -> s.hoursWorn = OptionalDouble.of(3.5),
             s -> s.hoursWorn = OptionalDouble.of(4),
-            "worn 3.5 hours a night"),
+            "Hours worn a night: 3.5, less"),
         row(
             CourseRule.NOT_READ,
             s -> s.deficits = List.of(),

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -23,6 +24,7 @@ import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.course.Course;
 import org.midlateral.measurement.course.Visit;
+import org.midlateral.measurement.course.VisitTime;
 import org.midlateral.measurement.file.Courses;
 import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
@@ -105,6 +107,14 @@ class FollowUpTest {
   }
 
   @Test
+  void girthsAreToldAgainstThoseThePieceWasMadeBy() {
+    assertThat(new FollowUpWords(told).now())
+        .contains(
+            "Round, against what the piece was made by: proximal phalanx -1.0 mm, PIP joint -3.0 mm*,"
+                + " middle phalanx -1.0 mm, tip -0.5 mm.");
+  }
+
+  @Test
   void theLooseDayLiesAheadWithItsBand() {
     LooseForecast loose = told.loose().orElseThrow();
 
@@ -168,6 +178,26 @@ class FollowUpTest {
           .contains("Estimate, for comparison");
     }
     assertThat(FollowUpDocument.pdf(told)).isEqualTo(pdf);
+  }
+
+  /** Sixty visits, the most there may be: nothing runs over the foot of a page. */
+  @Test
+  void theLongestCourseStaysOnItsPages() throws IOException {
+    List<Visit> visits = new ArrayList<>();
+    for (int day = 0; day < 60; day++) {
+      VisitTime time = new VisitTime(7 * day, Optional.empty(), Optional.empty());
+      visits.add(Visit.first(course.order().measurements(), time));
+    }
+    byte[] pdf = FollowUpDocument.pdf(FollowUp.judged(new Course(course.order(), visits)));
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper second = new PDFTextStripper();
+      second.setSortByPosition(true);
+      second.setStartPage(2);
+      second.setEndPage(2);
+      String text = second.getText(document).strip();
+      assertThat(text).contains("day 413").contains("day 0").doesNotContain("day 70 ");
+      assertThat(text.lines().reduce((a, b) -> b).orElseThrow()).contains("swollen");
+    }
   }
 
   @Test
