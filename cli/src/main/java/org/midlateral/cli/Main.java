@@ -68,6 +68,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new BatchCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
+    line.addSubcommand(new FollowUpCommand(streams));
     line.addSubcommand(new ViewCommand());
     line.addSubcommand(new RigidityCommand(streams));
     line.registerConverter(Path.class, new PathConverter());
