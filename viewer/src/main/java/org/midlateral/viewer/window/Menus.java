@@ -109,6 +109,7 @@ final class Menus {
               sample.title(), (char) 0, "", () -> ifSafe(() -> session.openSample(sample))));
     }
     menu.add(samples);
+    menu.add(new MenuAction("Open a course...", 'C', "ctrl W", this::course));
     menu.addSeparator();
     menu.add(new MenuAction("Save", 'S', "ctrl S", this::save));
     menu.add(new MenuAction("Save as...", 'V', "ctrl shift S", this::saveAs));
@@ -183,6 +184,13 @@ final class Menus {
             FileDialogs.toOpen(window, session.file())
                 .flatMap(commands.open())
                 .ifPresent(trouble -> MessageDialogs.trouble(window, trouble)));
+  }
+
+  /** The weeks stand in a window of their own; the finger that is open stays. */
+  private void course() {
+    FileDialogs.toOpen(window, session.file())
+        .flatMap(path -> WeeksWindow.open(window, path))
+        .ifPresent(trouble -> MessageDialogs.trouble(window, trouble));
   }
 
   /** Asks before unsaved changes are lost. */
