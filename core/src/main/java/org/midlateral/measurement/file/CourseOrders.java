@@ -3,6 +3,7 @@ package org.midlateral.measurement.file;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
@@ -79,10 +80,23 @@ public final class CourseOrders {
     visit.tension().ifPresent(tension -> number("closure.tension", tension));
     visit.layers().ifPresent(layers -> overrides.put("closure.layers", "" + layers));
     if (visit.gauge().force().isPresent()) {
-      overrides.remove("joint.gauge.angle");
       number("joint.gauge.force", visit.gauge().force().getAsDouble());
       length("joint.gauge.distance", visit.gauge().distance().getAsDouble());
-      visit.gauge().angle().ifPresent(angle -> number("joint.gauge.angle", Math.toDegrees(angle)));
+      gaugeAngle(visit);
+    }
+  }
+
+  /**
+   * At the extension limit where none is told; an earlier reading's angle is none of this one's.
+   */
+  private void gaugeAngle(Visit visit) {
+    overrides.remove("joint.gauge.angle");
+    OptionalDouble angle = visit.gauge().angle();
+    boolean earlier = course.order().design().holding().joint().gauge().angle().isPresent();
+    if (angle.isPresent()) {
+      number("joint.gauge.angle", Math.rint(Math.toDegrees(angle.getAsDouble()) * 1e9) / 1e9);
+    } else if (earlier && visit.deficit().reached().isPresent()) {
+      number("joint.gauge.angle", Math.max(0, visit.deficit().reached().getAsDouble()));
     }
   }
 

@@ -171,6 +171,11 @@ final class EntryCheck {
     String section =
         entry.path().contains(".") ? entry.path().substring(0, entry.path().lastIndexOf('.')) : "";
     String names = names(section);
+    if (table != KeyTable.visits() && KeyTable.visits().find(entry.path()).isPresent()) {
+      String text = "is of a course, which `midlateral follow-up` reads; allowed here: " + names;
+      errors.add(entry.place().error(entry.path(), entry.text(), names, text));
+      return;
+    }
     String near =
         table.nearest(entry.path()).map(path -> "; did you mean " + path + "?").orElse("");
     String allowed = near.isEmpty() ? "; allowed here: " : " Allowed here: ";

@@ -50,7 +50,7 @@ public record FollowUpWords(FollowUp told) {
           refit.piece().replace('-', ' ') + ": " + refit.verdict().word() + ". " + refit.why());
     }
     if (lines.isEmpty()) {
-      lines.add("How it sits is not known: today's readings make no finger it can be laid on.");
+      lines.add("How it sits is not known: the piece, or today's finger, cannot be made.");
     }
     if (!told.girths().isEmpty()) {
       lines.add(girths());

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.HoldingDesign.GaugeReading;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Order;
@@ -50,8 +51,10 @@ class CoursesTest {
   }
 
   @Test
-  void theSampleIsInOrderAndComesBackEqualFromItsText() {
+  void theSampleIsInOrderAndComesBackEqualFromItsText() throws IOException {
     Courses.CourseRead read = Courses.read(SAMPLE);
+
+    assertThat(Files.readString(SAMPLE)).startsWith("# Invented").contains("No real person");
 
     assertThat(read.errors()).isEmpty();
     assertThat(read.cautions()).isEmpty();
@@ -231,5 +234,30 @@ class CoursesTest {
       assertThat(key.comment()).as(key.path()).endsWith(".");
       assertThat(key.source()).as(key.path()).isNotBlank();
     }
+  }
+
+  /** An angle that belongs to an earlier reading of the gauge is not taken for this one's. */
+  @Test
+  void aGaugeReadingBringsItsOwnAngle() {
+    String text =
+        TWO_VISITS.replace(
+                "visits:", "joint: {gauge: {force: 1, distance: 25, angle: 30}}\nvisits:")
+            + "    gauge: {force: 0.6, distance: 24}\n    pip-extension-deficit: {passive: 6}\n";
+    Course course = Courses.parse(text, "demo.yaml").course();
+
+    GaugeReading before = CourseOrders.at(course, 0).order().design().holding().joint().gauge();
+    GaugeReading after = CourseOrders.at(course, 1).order().design().holding().joint().gauge();
+    assertThat(Math.toDegrees(before.angle().orElseThrow())).isCloseTo(30, within(1e-9));
+    assertThat(after.force()).hasValue(0.6);
+    assertThat(Math.toDegrees(after.angle().orElseThrow())).isCloseTo(6, within(1e-9));
+  }
+
+  /** Whoever reads a course as a measurement file is told what it is. */
+  @Test
+  void aCourseIsNoMeasurementFile() {
+    assertThat(Orders.parse(TWO_VISITS, "demo.yaml", List.of()).errors())
+        .singleElement()
+        .satisfies(error -> assertThat(error.key()).isEqualTo("visits"))
+        .satisfies(error -> assertThat(error.text()).contains("midlateral follow-up"));
   }
 }
