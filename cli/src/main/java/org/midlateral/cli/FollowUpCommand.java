@@ -36,9 +36,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "follow-up",
     description = {
-      "What a course of visits tells: whether extension is kept, how the piece sits today, what to do.",
-      "A course is a measurement file with visits under it. Estimate, for comparison; does not clear a",
-      "piece for use."
+      "What a course of visits tells: is extension kept, how does the piece sit",
+      "today, what to do. A course is a measurement file with visits under it.",
+      "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class)
@@ -105,7 +105,13 @@ final class FollowUpCommand implements Callable<Integer> {
           begin != null
               ? course.begin(begin, date)
               : add.isEmpty() ? course.read() : course.add(add);
-      return read.ok() ? told(read) : wrong(read.errors());
+      if (!read.ok()) {
+        return wrong(read.errors());
+      }
+      if (begin != null || !add.isEmpty()) {
+        messages.say(file + (begin != null ? ": begun" : ": one visit added"), streams);
+      }
+      return told(read);
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
     }
@@ -223,6 +229,6 @@ final class FollowUpCommand implements Callable<Integer> {
   }
 
   private static void line(StringBuilder text, String form, Object... values) {
-    text.append(String.format(Locale.ROOT, form, values)).append('\n');
+    text.append(String.format(Locale.ROOT, form, values).stripTrailing()).append('\n');
   }
 }

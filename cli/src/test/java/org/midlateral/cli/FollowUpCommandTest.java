@@ -84,6 +84,7 @@ class FollowUpCommandTest {
             "--add",
             "note=from home, as told");
     assertThat(added.status()).as(added.err()).isZero();
+    assertThat(added.err()).contains("one visit added");
     assertThat(added.out()).contains("Review the plan").contains("must not be forced on");
     assertThat(Files.readString(course)).startsWith(before);
     assertThat(Courses.read(course).course().visits()).hasSize(2);

@@ -109,7 +109,7 @@ final class Menus {
               sample.title(), (char) 0, "", () -> ifSafe(() -> session.openSample(sample))));
     }
     menu.add(samples);
-    menu.add(new MenuAction("Open a course...", 'C', "ctrl W", this::course));
+    menu.add(new MenuAction("Open a course...", 'C', "ctrl shift O", this::course));
     menu.addSeparator();
     menu.add(new MenuAction("Save", 'S', "ctrl S", this::save));
     menu.add(new MenuAction("Save as...", 'V', "ctrl shift S", this::saveAs));

@@ -26,8 +26,9 @@ final class MessageDialogs {
       Shift with Up or Down: ten steps        Lengths as 62, 6.2 cm, 63.5 mm or 2 1/2 in
 
       Anywhere
-      Ctrl+O open        Ctrl+S save        Ctrl+E export all files        Ctrl+P save the picture
-      Ctrl+Z undo        Ctrl+Y redo        Ctrl+D dark or light        Alt+1 to Alt+6 the six sides
+      Ctrl+O open        Ctrl+Shift+O open a course        Ctrl+S save        Ctrl+E export all files
+      Ctrl+P save the picture        Ctrl+Z undo        Ctrl+Y redo        Ctrl+D dark or light
+      Alt+1 to Alt+6 the six sides
       """;
 
   private MessageDialogs() {}
@@ -44,7 +45,7 @@ final class MessageDialogs {
 
   static void keys(Component parent) {
     JOptionPane.showMessageDialog(
-        parent, area(KEYS, 640, 225), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
+        parent, area(KEYS, 640, 245), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
   }
 
   /** All cautions, or those for the material of a design. */
