@@ -33,7 +33,8 @@ final class VisitGrid {
     Map<String, String> rows = new LinkedHashMap<>();
     rows.put("day, month", "made by");
     for (LevelMark mark : marks) {
-      rows.put(LevelNames.of(mark.level()), lengths.text(mark.round().skin()));
+      double read = measured.circumference().getOrDefault(mark.level(), mark.round().skin());
+      rows.put(LevelNames.of(mark.level()), lengths.text(read));
     }
     double deficit = Math.toDegrees(measured.pipExtensionDeficit());
     rows.put("short of extension", String.format(Locale.ROOT, "%.0f°", deficit));

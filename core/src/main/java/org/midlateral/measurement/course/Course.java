@@ -61,6 +61,20 @@ public record Course(Order order, List<Visit> visits) {
     return oneKind(visit, Visit::pipFlexion);
   }
 
+  /**
+   * Whether the extension that the present piece was made for, and the last that was read, are both
+   * by hand or both by the patient's own strength; only then the two can be compared.
+   */
+  public boolean madeByTheSameKind() {
+    boolean first = visits.stream().noneMatch(visit -> visit.piece().isNew());
+    int made = presentPiece();
+    return first || deficits(made).isEmpty() || byHand(made) == byHand(lastNumber());
+  }
+
+  private boolean byHand(int visit) {
+    return !readings(visit, one -> one.deficit().passive()).isEmpty();
+  }
+
   private List<DatedReading> oneKind(int visit, Function<Visit, MotionReading> motion) {
     List<DatedReading> passive = readings(visit, v -> motion.apply(v).passive());
     return passive.isEmpty() ? readings(visit, v -> motion.apply(v).active()) : passive;

@@ -59,7 +59,7 @@ public enum CourseRule {
               "%.0f° of extension were regained since the piece was made for %.0f°: made for the former"
                   + " angle, it no longer holds what was won.",
               -s.sinceMade().orElseThrow(),
-              s.madeFor()),
+              s.madeFor().orElseThrow()),
       "the smallest change that counts, as told; common practice, no source"),
 
   FLEXION_LOST(
@@ -217,12 +217,13 @@ public enum CourseRule {
   }
 
   private static String extensionLost(CourseState s) {
-    double made = s.sinceMade().orElseThrow();
+    double made = s.sinceMade().orElse(Double.NEGATIVE_INFINITY);
     double best = s.sinceBest().orElseThrow();
     String against =
         best >= made
             ? "against the best reading, " + s.best().map(VisitTime::shown).orElseThrow()
-            : String.format(Locale.ROOT, "against the %.0f° the piece was made for", s.madeFor());
+            : String.format(
+                Locale.ROOT, "against the %.0f° the piece was made for", s.madeFor().orElseThrow());
     return String.format(
         Locale.ROOT,
         "%.0f° of extension were lost %s. Read it once more; then: the piece must not be forced on. Ask"

@@ -24,7 +24,8 @@ import org.midlateral.recipe.refit.Refit;
  * whenever it was taken. Angles in degrees.
  *
  * @param deficits extension deficit by visit
- * @param madeFor extension deficit that the present piece was made for
+ * @param madeFor extension deficit that the present piece was made for; empty where it was read in
+ *     another way than the deficits
  * @param active extension deficit by the patient's own strength, by visit
  * @param flexions PIP flexion by visit
  * @param tip the fingertip
@@ -39,7 +40,7 @@ import org.midlateral.recipe.refit.Refit;
  */
 record CourseState(
     List<DatedReading> deficits,
-    double madeFor,
+    OptionalDouble madeFor,
     List<DatedReading> active,
     List<DatedReading> flexions,
     Optional<TipState> tip,
@@ -62,7 +63,9 @@ record CourseState(
     int last = course.lastNumber();
     return new CourseState(
         course.deficits(last),
-        Math.toDegrees(present.measurements().pipExtensionDeficit()),
+        course.madeByTheSameKind()
+            ? OptionalDouble.of(Math.toDegrees(present.measurements().pipExtensionDeficit()))
+            : OptionalDouble.empty(),
         course.readings(last, visit -> visit.deficit().active()),
         course.flexions(last),
         latest(course, visit -> visit.skin().tip()),
@@ -104,7 +107,7 @@ record CourseState(
 
   /** Extension lost since the piece was made; negative is regained. Empty where none was read. */
   OptionalDouble sinceMade() {
-    return now(deficits, madeFor);
+    return madeFor.isEmpty() ? madeFor : now(deficits, madeFor.getAsDouble());
   }
 
   /** Extension lost since the first visit; negative is gained. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.course.Course;
 import org.midlateral.measurement.file.CourseOrders;
@@ -98,7 +99,12 @@ public record FollowUp(
       return List.of();
     }
     try {
-      return Refit.of(Orthosis.make(present), today.order().measurements());
+      Measurements now = today.order().measurements();
+      return Refit.of(
+          Orthosis.make(present),
+          course.madeByTheSameKind()
+              ? now
+              : now.withPipExtensionDeficit(present.measurements().pipExtensionDeficit()));
     } catch (DesignRefused refused) {
       return List.of();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -198,6 +199,28 @@ class FollowUpTest {
       assertThat(text).contains("day 413").contains("day 0").doesNotContain("day 70 ");
       assertThat(text.lines().reduce((a, b) -> b).orElseThrow()).contains("swollen");
     }
+  }
+
+  /**
+   * Made by what the patient's own strength reached, held against what a hand reaches: not told.
+   */
+  @Test
+  void activeAndPassiveReadingsAreNotHeldAgainstEachOther() throws IOException {
+    String text =
+        Files.readString(SAMPLE)
+            .replace("{active: 24, passive: 16}", "{active: 24}")
+            .replace("{active: 21, passive: 13}", "{active: 21}")
+            .replaceFirst("soreness: 2\n    skin: red-clears", "piece: new");
+    int third = text.indexOf("  - date: 2026-02-02");
+    Courses.CourseRead read = Courses.parse(text.substring(0, third), "demo.yaml");
+    FollowUp then = FollowUp.judged(read.course());
+
+    assertThat(Math.toDegrees(then.present().measurements().pipExtensionDeficit()))
+        .isCloseTo(21, within(1e-9));
+    assertThat(then.reasons())
+        .extracting(FollowUp.CourseReason::rule)
+        .doesNotContain(CourseRule.EXTENSION_REGAINED);
+    assertThat(new FollowUpWords(then).now().get(0)).doesNotContain("regained");
   }
 
   @Test

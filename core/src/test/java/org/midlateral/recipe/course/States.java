@@ -61,7 +61,7 @@ final class States {
   CourseState state() {
     return new CourseState(
         deficits,
-        madeFor,
+        OptionalDouble.of(madeFor),
         active,
         flexions,
         tip,
