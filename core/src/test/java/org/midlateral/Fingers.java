@@ -11,6 +11,7 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Room;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.measurement.file.Template;
 
@@ -44,7 +45,8 @@ public final class Fingers {
         0,
         2.5,
         7.5,
-        Map.of());
+        Map.of(),
+        Room.NONE);
   }
 
   /** An invented slim right little finger, held straight. */
@@ -68,7 +70,8 @@ public final class Fingers {
         0,
         2.5,
         7.5,
-        Map.of());
+        Map.of(),
+        Room.NONE);
   }
 
   /** An order for a finger that has no design keys and no remark. */
@@ -110,7 +113,8 @@ public final class Fingers {
         Orders.parse(Template.text(LengthUnit.MM), "template.yaml", List.of())
             .order()
             .design()
-            .holding());
+            .holding(),
+        new Design.MakingDesign(Design.Making.AUTO, Design.Paper.AUTO));
   }
 
   /** A usual trough with this wrap and distal end. */

@@ -7,6 +7,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Room;
 
 /** A straight finger that is round and equally thick all along: closed forms hold on it. */
 public final class RoundFinger {
@@ -51,6 +52,7 @@ public final class RoundFinger {
         0,
         2.5,
         7.5,
-        Map.of());
+        Map.of(),
+        Room.NONE);
   }
 }

@@ -7,6 +7,7 @@ import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.document.bench.MeasuringForm;
 import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.file.Template;
 import picocli.CommandLine.Command;
@@ -38,6 +39,16 @@ final class TemplateCommand implements Callable<Integer> {
   private LengthUnit unit;
 
   @Option(
+      names = "--making",
+      paramLabel = "WAY",
+      defaultValue = "print",
+      description = {
+        "How the pieces are made, hand or print (default: print);",
+        "keys that are of no use for it are left out."
+      })
+  private Making making;
+
+  @Option(
       names = "--sheet",
       description = "Writes a measuring form instead, a PDF with a drawing of each level.")
   private boolean sheet;
@@ -61,13 +72,13 @@ final class TemplateCommand implements Callable<Integer> {
       throw new ParameterException(spec.commandLine(), "--sheet needs --out FILE, as form.pdf");
     }
     if (out == null) {
-      streams.out().print(Template.text(unit));
+      streams.out().print(Template.text(unit, making));
       return ExitStatus.DONE.code();
     }
     byte[] bytes =
         sheet
             ? MeasuringForm.pdf(unit, PaperSize.usualWith(unit))
-            : Template.text(unit).getBytes(StandardCharsets.UTF_8);
+            : Template.text(unit, making).getBytes(StandardCharsets.UTF_8);
     try {
       WholeFile.write(out, stream -> stream.write(bytes), force);
     } catch (FileProblem problem) {

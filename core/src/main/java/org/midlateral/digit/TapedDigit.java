@@ -57,7 +57,8 @@ public final class TapedDigit implements DigitSurface {
    *
    * @throws IllegalArgumentException where there is none, see {@link #isPossible}
    */
-  public static TapedDigit of(Measurements measurements) {
+  public static TapedDigit of(Measurements read) {
+    Measurements measurements = read.swollen();
     Optional<String> fault = fault(measurements);
     if (fault.isPresent()) {
       throw new IllegalArgumentException(fault.get());
@@ -93,7 +94,7 @@ public final class TapedDigit implements DigitSurface {
    * may not be.
    */
   public static boolean isPossible(Measurements measurements) {
-    return fault(measurements).isEmpty();
+    return fault(measurements.swollen()).isEmpty();
   }
 
   private static Optional<String> fault(Measurements measurements) {

@@ -82,6 +82,9 @@ public record Caution(String code, String text, String figure, List<String> mate
           .map(Material::name)
           .toList();
     }
+    if (row.optional("printed").isPresent()) {
+      return Material.all().stream().filter(m -> !m.moulded()).map(Material::name).toList();
+    }
     return row.optional("softens-below")
         .map(Double::parseDouble)
         .map(

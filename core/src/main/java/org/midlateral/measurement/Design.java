@@ -15,31 +15,35 @@ public record Design(
     MaterialDesign material,
     PrintDesign print,
     SupportDesign support,
-    HoldingDesign holding) {
+    HoldingDesign holding,
+    MakingDesign making) {
 
   /** The same design with another dorsal shell. */
   public Design withDorsalShell(DorsalShellDesign other) {
-    return new Design(trough, relief, other, closure, material, print, support, holding);
+    return new Design(trough, relief, other, closure, material, print, support, holding, making);
   }
 
   /** The same design with another trough. */
   public Design withTrough(TroughDesign other) {
-    return new Design(other, relief, dorsalShell, closure, material, print, support, holding);
+    return new Design(
+        other, relief, dorsalShell, closure, material, print, support, holding, making);
   }
 
   /** The same design in another material. */
   public Design withMaterial(MaterialDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, other, print, support, holding);
+    return new Design(trough, relief, dorsalShell, closure, other, print, support, holding, making);
   }
 
   /** The same design held against another load. */
   public Design withSupport(SupportDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, material, print, other, holding);
+    return new Design(
+        trough, relief, dorsalShell, closure, material, print, other, holding, making);
   }
 
   /** The same design on another joint, skin or band. */
   public Design withHolding(HoldingDesign other) {
-    return new Design(trough, relief, dorsalShell, closure, material, print, support, other);
+    return new Design(
+        trough, relief, dorsalShell, closure, material, print, support, other, making);
   }
 
   /** How the distal end of the trough is finished. */
@@ -55,6 +59,20 @@ public record Design(
     AUTO,
     YES,
     NO
+  }
+
+  /** How the pieces are made. AUTO leaves it to the material. */
+  public enum Making {
+    AUTO,
+    HAND,
+    PRINT
+  }
+
+  /** The paper of sheets and pattern. AUTO leaves it to the unit. */
+  public enum Paper {
+    AUTO,
+    A4,
+    LETTER
   }
 
   /** What closes the orthosis. */
@@ -337,6 +355,14 @@ public record Design(
    * @param label whether the reference is raised on each piece
    */
   public record PrintDesign(ProcessDesign process, double edgeLength, boolean label) {}
+
+  /**
+   * How it is made at the bench.
+   *
+   * @param way by hand or printed
+   * @param paper of the sheets
+   */
+  public record MakingDesign(Making way, Paper paper) {}
 
   /**
    * The load the finger is held against.

@@ -23,6 +23,7 @@ import java.util.Map;
  * @param pipAxisDistalOfCrease distance from the PIP crease to the joint's axis (mm)
  * @param dipAxisDistalOfCrease distance from the DIP crease to the joint's axis (mm)
  * @param station levels whose station was stated (mm from the web) instead of the usual one
+ * @param room for swelling, and beside the finger
  */
 public record Measurements(
     String reference,
@@ -39,7 +40,8 @@ public record Measurements(
     double dipFlexion,
     double pipAxisDistalOfCrease,
     double dipAxisDistalOfCrease,
-    Map<Level, Double> station) {
+    Map<Level, Double> station,
+    Room room) {
 
   public Measurements {
     circumference = copy(circumference);
@@ -51,6 +53,51 @@ public record Measurements(
     Map<Level, Double> copy = new EnumMap<>(Level.class);
     copy.putAll(map);
     return Collections.unmodifiableMap(copy);
+  }
+
+  /** The same finger with other room. */
+  public Measurements withRoom(Room other) {
+    return new Measurements(
+        reference,
+        hand,
+        digit,
+        unit,
+        circumference,
+        width,
+        palmarCreaseToWeb,
+        webToPip,
+        pipToDip,
+        dipToTip,
+        pipExtensionDeficit,
+        dipFlexion,
+        pipAxisDistalOfCrease,
+        dipAxisDistalOfCrease,
+        station,
+        other);
+  }
+
+  /**
+   * The finger that the pieces are made for: each girth larger by what is allowed for swelling, and
+   * each width in proportion, so that the sections keep their shape. It is the same finger where
+   * nothing is allowed for.
+   */
+  public Measurements swollen() {
+    if (room.swelling() == 0) {
+      return this;
+    }
+    Map<Level, Double> girths = new EnumMap<>(Level.class);
+    circumference.forEach((level, tape) -> girths.put(level, tape + room.swelling()));
+    Map<Level, Double> widths = new EnumMap<>(Level.class);
+    width.forEach((level, across) -> widths.put(level, across * growth(level)));
+    return withCircumference(girths)
+        .withWidth(widths)
+        .withRoom(new Room(0, room.radial(), room.ulnar()));
+  }
+
+  /** By what a level's width grows; at the web, where no tape is laid, by the next level's. */
+  private double growth(Level level) {
+    Double tape = circumference.getOrDefault(level, circumference.get(Level.PROXIMAL_PHALANX));
+    return (tape + room.swelling()) / tape;
   }
 
   /** The same finger with other tapes (mm). */
@@ -70,7 +117,8 @@ public record Measurements(
         dipFlexion,
         pipAxisDistalOfCrease,
         dipAxisDistalOfCrease,
-        station);
+        station,
+        room);
   }
 
   /** The same finger with other widths (mm). */
@@ -90,7 +138,8 @@ public record Measurements(
         dipFlexion,
         pipAxisDistalOfCrease,
         dipAxisDistalOfCrease,
-        station);
+        station,
+        room);
   }
 
   /**
@@ -118,7 +167,8 @@ public record Measurements(
         dipFlexion,
         pipAxisDistalOfCrease,
         dipAxisDistalOfCrease,
-        station);
+        station,
+        room);
   }
 
   /** The same finger under another reference. */
@@ -138,7 +188,8 @@ public record Measurements(
         dipFlexion,
         pipAxisDistalOfCrease,
         dipAxisDistalOfCrease,
-        station);
+        station,
+        room);
   }
 
   /** The same finger with its PIP joint short of extension by another angle (rad). */
@@ -158,7 +209,8 @@ public record Measurements(
         dipFlexion,
         pipAxisDistalOfCrease,
         dipAxisDistalOfCrease,
-        station);
+        station,
+        room);
   }
 
   /** Station of the PIP joint's axis (mm): distal of its crease. */

@@ -11,6 +11,15 @@ import java.util.Optional;
  */
 public record Order(Measurements measurements, Design design, Optional<String> note) {
 
+  /** Whether the pieces are moulded by hand from a sheet: as it is said, else by the material. */
+  public boolean byHand() {
+    return switch (design.making().way()) {
+      case HAND -> true;
+      case PRINT -> false;
+      case AUTO -> Material.named(design.material().name()).moulded();
+    };
+  }
+
   /** The same order for another finger. */
   public Order withMeasurements(Measurements other) {
     return new Order(other, design, note);

@@ -134,7 +134,7 @@ public record Inspection(
   }
 
   private static Map<Level, Double> perimeters(Orthosis orthosis, List<Finding> findings) {
-    Measurements measured = orthosis.order().measurements();
+    Measurements measured = orthosis.order().measurements().swollen();
     Map<Level, Double> perimeters = new EnumMap<>(Level.class);
     measured
         .circumference()

@@ -17,6 +17,7 @@ import org.midlateral.Fingers;
 import org.midlateral.Seeded;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Room;
 
 class TapedDigitTest {
   private static final Measurements RING = Fingers.ring();
@@ -281,7 +282,8 @@ class TapedDigitTest {
         0,
         2.5,
         7.5,
-        station);
+        station,
+        Room.NONE);
   }
 
   private static void close(double derivative, double[][] ends, int k, double h) {

@@ -69,6 +69,8 @@ class SharedTablesTest {
     assertChoices("trough.distal", Design.DistalEnd.values());
     assertChoices("relief.make", Design.Make.values());
     assertChoices("closure.kind", Design.ClosureKind.values());
+    assertChoices("making", Design.Making.values());
+    assertChoices("paper", Design.Paper.values());
     assertChoices("print.process", Design.ProcessDesign.values());
     assertThat(table.find("material.name").orElseThrow().choices())
         .isEqualTo(Material.all().stream().map(Material::name).toList());

@@ -16,6 +16,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Room;
 
 /** Shows where on a finger each level is measured; the finger is invented. */
 final class LevelDrawing {
@@ -48,7 +49,8 @@ final class LevelDrawing {
         0,
         2.5,
         7.5,
-        Map.of());
+        Map.of(),
+        Room.NONE);
   }
 
   /** The palmar side, tip upward: levels on the left, lengths on the right. */

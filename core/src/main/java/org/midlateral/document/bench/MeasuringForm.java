@@ -11,6 +11,8 @@ import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.PdfFile;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
 
 /** A blank form to take the measurements on, with a drawing that shows every level. */
 public final class MeasuringForm {
@@ -34,9 +36,14 @@ public final class MeasuringForm {
                 + "      Initials of who measured: ________")
         .gap(2);
     blocks.addAll(wide.blocks());
-    Column hand = new Column(0, wide.top(), HALF / 2).choices("Hand:", List.of("right", "left"));
+    Column way =
+        new Column(0, wide.top(), PaperSize.USED_WIDTH)
+            .choices("First of all: the pieces are", List.of("moulded by hand", "printed"))
+            .gap(1);
+    blocks.addAll(way.blocks());
+    Column hand = new Column(0, way.top(), HALF / 2).choices("Hand:", List.of("right", "left"));
     Column finger =
-        new Column(HALF + GUTTER, wide.top(), HALF)
+        new Column(HALF + GUTTER, way.top(), HALF)
             .choices("Finger:", List.of("index", "middle", "ring", "little"));
     blocks.addAll(hand.blocks());
     blocks.addAll(finger.blocks());
@@ -57,6 +64,7 @@ public final class MeasuringForm {
             "Palmar crease: the distal one; for the index finger the radial end of the proximal one.",
             "Web: the deeper of the two beside the finger.",
             "A finger that swells: measure it in the evening, when it is thickest.",
+            "Room: from the PIP joint's side to the neighbour, both fingers lightly closed.",
             "Widths, where you have a calliper: side to side, touching, not squeezing.",
             "Angle: goniometer on the dorsal side, held as straight as it goes without force.",
             "Take each reading twice; more than "
@@ -81,12 +89,13 @@ public final class MeasuringForm {
         List.of(0.52, 0.24, 0.24),
         List.of(
             ColumnRow.of("level", "round", "width"),
-            ColumnRow.of("0  web", "–", ""),
-            ColumnRow.of("1  proximal phalanx, midway", "", ""),
-            ColumnRow.of("2  PIP joint, widest", "", ""),
-            ColumnRow.of("3  middle phalanx, midway", "", ""),
-            ColumnRow.of("4  DIP joint (optional)", "", ""),
-            ColumnRow.of("5  tip, midway on the pulp", "", "")));
+            row("width.web", "web", "–", ""),
+            row("circumference.proximal-phalanx", "proximal phalanx, midway", "", ""),
+            row("circumference.pip", "PIP joint, widest", "", ""),
+            row("circumference.middle-phalanx", "middle phalanx, midway", "", ""),
+            row("circumference.dip", "DIP joint (optional)", "", ""),
+            row("circumference.tip", "tip, midway on the pulp", "", ""),
+            ColumnRow.of("sore spots: where, how large", "", "")));
   }
 
   private static Column alongAndAngles(double top) {
@@ -96,12 +105,21 @@ public final class MeasuringForm {
         List.of(0.70, 0.30),
         List.of(
             ColumnRow.of("length or angle", "reading"),
-            ColumnRow.of("A  palmar crease to web", ""),
-            ColumnRow.of("B  web to PIP crease", ""),
-            ColumnRow.of("C  PIP crease to DIP crease", ""),
-            ColumnRow.of("D  DIP crease to the end of the pulp", ""),
-            ColumnRow.of("E  PIP extension deficit (0 is straight)", "°"),
-            ColumnRow.of("sore spots: where, how large", "")));
+            row("length.palmar-crease-to-web", "palmar crease to web", ""),
+            row("length.web-to-pip", "web to PIP crease", ""),
+            row("length.pip-to-dip", "PIP crease to DIP crease", ""),
+            row("length.dip-to-tip", "DIP crease to the end of the pulp", ""),
+            row("angle.pip-extension-deficit", "PIP extension deficit (0 is straight)", "°"),
+            row("room.radial", "room beside the PIP joint, radial", ""),
+            row("room.ulnar", "room beside the PIP joint, ulnar", "")));
+  }
+
+  /** A row that begins with the letter by which the measurement file names the reading. */
+  private static ColumnRow row(String path, String name, String... cells) {
+    InputKey key = KeyTable.standard().find(path).orElseThrow();
+    List<String> row = new ArrayList<>(List.of(key.letter().orElseThrow() + "  " + name));
+    row.addAll(List.of(cells));
+    return new ColumnRow(row);
   }
 
   private static Column before(double top) {

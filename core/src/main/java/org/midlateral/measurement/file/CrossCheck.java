@@ -61,6 +61,7 @@ final class CrossCheck {
     check.stations();
     check.vents("trough.vents");
     check.vents("dorsal-shell.vents");
+    check.making();
     check.process();
     check.gauge();
     return new CrossChecked(check.errors, check.cautions);
@@ -225,11 +226,36 @@ final class CrossCheck {
     }
   }
 
+  /** A way of making that the material is not made by. An own modulus is of an own material. */
+  private void making() {
+    String making = settings.word("making");
+    Material material = Material.named(settings.word("material.name"));
+    boolean fits =
+        making.equals("auto")
+            || making.equals("hand") == material.moulded()
+            || settings.given("material.modulus").isPresent();
+    if (!fits) {
+      String text =
+          String.format(
+              "making: %s stands beside %s, which is %s; choose making and material.name to go together.",
+              making,
+              material.name(),
+              material.moulded()
+                  ? "moulded by hand from a sheet"
+                  : "printed and no sheet to mould");
+      double none = Double.NaN;
+      cautions.add(Finding.caution("making-and-material", "making", text, none, none));
+    }
+  }
+
   /**
    * Printing by a process that the material is not usually printed by. Whoever states a modulus has
    * a material of his own, of which the table knows no process.
    */
   private void process() {
+    if (settings.word("making").equals("hand")) {
+      return;
+    }
     moulded();
     if (settings.given("material.modulus").isPresent()) {
       return;
@@ -252,7 +278,8 @@ final class CrossCheck {
     Material material = Material.named(settings.word("material.name"));
     String process = settings.word("print.process");
     InputKey key = KeyTable.standard().find("print.process").orElseThrow();
-    if (material.moulded() && !process.equals(key.standard().orElseThrow())) {
+    boolean asked = settings.word("making").equals("auto");
+    if (asked && material.moulded() && !process.equals(key.standard().orElseThrow())) {
       String text =
           String.format(
               "print.process: %s stands beside %s, which is moulded by hand and not printed; choose"

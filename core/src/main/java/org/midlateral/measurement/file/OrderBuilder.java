@@ -12,7 +12,10 @@ import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.Design.DorsalShellDesign;
 import org.midlateral.measurement.Design.Make;
+import org.midlateral.measurement.Design.Making;
+import org.midlateral.measurement.Design.MakingDesign;
 import org.midlateral.measurement.Design.MaterialDesign;
+import org.midlateral.measurement.Design.Paper;
 import org.midlateral.measurement.Design.PrintDesign;
 import org.midlateral.measurement.Design.ProcessDesign;
 import org.midlateral.measurement.Design.ReliefDesign;
@@ -25,6 +28,7 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Room;
 import org.midlateral.measurement.entry.Setting;
 
 /** Makes the records from checked settings. */
@@ -57,7 +61,13 @@ final class OrderBuilder {
         Math.toRadians(number("angle.dip-flexion")),
         number("axis.pip-distal-of-crease"),
         number("axis.dip-distal-of-crease"),
-        byLevel("station"));
+        byLevel("station"),
+        room());
+  }
+
+  private Room room() {
+    return new Room(
+        number("room.swelling"), settings.number("room.radial"), settings.number("room.ulnar"));
   }
 
   private Map<Level, Double> byLevel(String section) {
@@ -80,7 +90,8 @@ final class OrderBuilder {
         material(),
         print(),
         support(),
-        new HoldingBuilder(settings).holding());
+        new HoldingBuilder(settings).holding(),
+        new MakingDesign(word("making", Making.class), word("paper", Paper.class)));
   }
 
   private TroughDesign trough() {

@@ -64,6 +64,8 @@ public final class OrderText {
   }
 
   private void measurements(Measurements m) {
+    word("making", order.design().making().way());
+    word("paper", order.design().making().paper());
     word("hand", m.hand());
     word("digit", m.digit());
     lines.value("unit", unit.symbol());
@@ -78,6 +80,9 @@ public final class OrderText {
     length("axis.pip-distal-of-crease", m.pipAxisDistalOfCrease());
     length("axis.dip-distal-of-crease", m.dipAxisDistalOfCrease());
     byLevel("station", m.station());
+    length("room.swelling", m.room().swelling());
+    m.room().radial().ifPresent(value -> length("room.radial", value));
+    m.room().ulnar().ifPresent(value -> length("room.ulnar", value));
   }
 
   private static String quoted(String text) {

@@ -52,13 +52,20 @@ final class Settings {
     return setting != null ? setting : standard(path);
   }
 
-  private static Setting standard(String path) {
+  /** Whether the file says that the pieces are moulded by hand. */
+  private boolean byHand() {
+    Setting making = given.get("making");
+    return making != null && making.word().equals("hand");
+  }
+
+  private Setting standard(String path) {
     InputKey key = KeyTable.standard().find(path).orElseThrow();
-    if (key.standard().isEmpty()) {
+    Optional<String> standard = byHand() ? key.byHand().or(key::standard) : key.standard();
+    if (standard.isEmpty()) {
       return null;
     }
     Place place = new Place("the key table", 0);
-    Entry entry = new Entry(path, NodeShape.SCALAR, key.standard().get(), true, 0, place);
+    Entry entry = new Entry(path, NodeShape.SCALAR, standard.get(), true, 0, place);
     try {
       return ValueCheck.check(entry, key, LengthUnit.MM);
     } catch (ValueCheck.Refused e) {

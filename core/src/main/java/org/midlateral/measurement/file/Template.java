@@ -2,10 +2,12 @@ package org.midlateral.measurement.file;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.midlateral.measurement.Caution;
+import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.LengthText;
@@ -15,24 +17,46 @@ import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.measurement.key.Shown;
 import org.midlateral.measurement.key.ValueKind;
 
-/** A commented measurement file to start from, with every key of the table. */
+/**
+ * A commented measurement file to start from: first how the pieces are made and what every file
+ * must state, then every other key of the table that is of use for that way.
+ */
 public final class Template {
 
+  private static final String ENOUGH =
+      "---- Enough to begin with. Every value below is the default and may stay as it is. ----";
+
+  /** Answered before all others. */
+  private static final List<String> FIRST = List.of("making", "unit");
+
   private final LengthUnit unit;
+  private final Making making;
   private final YamlLines lines = new YamlLines();
 
-  private Template(LengthUnit unit) {
+  private Template(LengthUnit unit, Making making) {
     this.unit = unit;
+    this.making = making;
   }
 
   /**
-   * The file; its measurements are an invented example.
+   * The file for pieces that are printed; its measurements are an invented example.
    *
    * @param unit the measurements are written in; choices of the design stay in mm
    * @return YAML that can be read as it stands
    */
   public static String text(LengthUnit unit) {
-    return new Template(unit).text();
+    return text(unit, Making.PRINT);
+  }
+
+  /**
+   * The file for a way of making; keys that are of no use for it are left out.
+   *
+   * @param unit the measurements are written in; choices of the design stay in mm
+   * @param making by hand or printed; where it is left open, no key is left out
+   * @return YAML that can be read as it stands
+   */
+  public static String text(LengthUnit unit, Making making) {
+    return new Template(unit, making).text();
   }
 
   private String text() {
@@ -42,17 +66,50 @@ public final class Template {
     Caution.all().stream()
         .filter(caution -> caution.code().equals("estimate"))
         .forEach(caution -> lines.comment("", caution.text()));
-    for (InputKey key : KeyTable.standard().keys()) {
-      if (!key.isOfItem()) {
-        key(key);
-      }
-    }
+    lines.comment("", "In brackets: the reading's place on the measuring form.");
+    List<InputKey> keys =
+        KeyTable.standard().keys().stream().filter(key -> !key.isOfItem() && isShown(key)).toList();
+    lines.space().comment("", other());
+    keys.stream().filter(key -> FIRST.contains(key.path())).forEach(this::key);
+    keys.stream().filter(this::isEnough).forEach(this::key);
+    lines.space().comment("", ENOUGH);
+    keys.stream().filter(key -> !FIRST.contains(key.path()) && !isEnough(key)).forEach(this::key);
     return lines.text();
+  }
+
+  private boolean isShown(InputKey key) {
+    return making == Making.AUTO || key.isFor(word(making));
+  }
+
+  /** Whether a file must state it, or it stands in a section with others that it must. */
+  private boolean isEnough(InputKey key) {
+    return key.required()
+        || KeyTable.standard().keys().stream()
+            .anyMatch(
+                other ->
+                    other.required()
+                        && !other.section().isEmpty()
+                        && other.section().equals(key.section()));
+  }
+
+  /** How to get the file for the other way of making. */
+  private String other() {
+    Making otherWay = making == Making.HAND ? Making.PRINT : Making.HAND;
+    return "For pieces that are "
+        + (otherWay == Making.HAND ? "moulded by hand" : "printed")
+        + " begin with midlateral template --making "
+        + word(otherWay)
+        + " instead.";
+  }
+
+  private static String word(Making making) {
+    return making.name().toLowerCase(Locale.ROOT);
   }
 
   private void key(InputKey key) {
     openSections(key.section());
-    lines.comment(key.section(), key.comment());
+    String letter = key.letter().map(at -> "(" + at + ") ").orElse("");
+    lines.comment(key.section(), letter + key.comment());
     if (key.kind() == ValueKind.LIST) {
       items(key);
     }
@@ -124,14 +181,18 @@ public final class Template {
     if (key.path().equals("unit")) {
       return unit.symbol();
     }
+    if (key.path().equals("making")) {
+      return word(making);
+    }
+    Optional<String> standard =
+        making == Making.HAND ? key.byHand().or(key::standard) : key.standard();
     if (key.kind() != ValueKind.LENGTH) {
-      return key.example().or(key::standard).orElse("");
+      return key.example().or(() -> standard).orElse("");
     }
     if (key.example().isPresent()) {
       return LengthText.writeNearest(Double.parseDouble(key.example().get()), unit);
     }
-    boolean bare =
-        unit == LengthUnit.MM || key.or().stream().anyMatch(key.standard().orElse("")::equals);
-    return key.standard().map(value -> bare ? value : value + " mm").orElse("");
+    boolean bare = unit == LengthUnit.MM || key.or().stream().anyMatch(standard.orElse("")::equals);
+    return standard.map(value -> bare ? value : value + " mm").orElse("");
   }
 }

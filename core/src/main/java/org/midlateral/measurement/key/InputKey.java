@@ -15,6 +15,9 @@ import org.midlateral.measurement.Digit;
  * @param unit of its number ("mm", "°", "N", ...), empty where it has none
  * @param required whether the file must state it
  * @param standard the default as a file would write it in mm; empty where there is none
+ * @param byHand the default of a file that says {@code making: hand}; empty where it is the same
+ * @param making {@code print} where only who prints a piece needs it; empty where all do
+ * @param letter of the reading on the measuring form; empty where it has none
  * @param example an invented value for the template (mm); empty where there is none
  * @param refused a value outside is an error; for a list, its number of items
  * @param usual a value outside gets a caution
@@ -32,6 +35,9 @@ public record InputKey(
     String unit,
     boolean required,
     Optional<String> standard,
+    Optional<String> byHand,
+    Optional<String> making,
+    Optional<String> letter,
     Optional<String> example,
     Optional<AllowedRange> refused,
     Optional<AllowedRange> usual,
@@ -62,6 +68,9 @@ public record InputKey(
                     unit,
                     required,
                     standard,
+                    byHand,
+                    making,
+                    letter,
                     example,
                     refused,
                     Optional.of(range),
@@ -73,6 +82,15 @@ public record InputKey(
                     comment,
                     source))
         .orElse(this);
+  }
+
+  /**
+   * Whether it is of use for a way of making.
+   *
+   * @param way {@code hand} or {@code print}
+   */
+  public boolean isFor(String way) {
+    return making.isEmpty() || making.get().equals(way);
   }
 
   /** The section it stands in: {@code trough.vents} of {@code trough.vents.diameter}, or empty. */

@@ -8,6 +8,7 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.Room;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.WornOrthosis;
@@ -40,9 +41,13 @@ public record HeldToday(double angle, double gap) {
       levels++;
     }
     Design.TroughDesign trough = present.design().trough();
-    double gap = trough.clearance() + fall / levels / (2 * Math.PI);
+    double allowed = present.measurements().room().swelling();
+    double gap = trough.clearance() + (fall / levels + allowed) / (2 * Math.PI);
     Measurements worn =
-        today.measurements().withPipExtensionDeficit(present.measurements().pipExtensionDeficit());
+        today
+            .measurements()
+            .withRoom(Room.NONE)
+            .withPipExtensionDeficit(present.measurements().pipExtensionDeficit());
     Design closed =
         new Design(
             trough.withClearance(Math.max(0, Math.min(WIDEST, gap))),
@@ -52,7 +57,8 @@ public record HeldToday(double angle, double gap) {
             present.design().material(),
             present.design().print(),
             present.design().support(),
-            today.design().holding());
+            today.design().holding(),
+            present.design().making());
     try {
       Orthosis made = Orthosis.make(new Order(worn, closed, present.note()));
       return WornOrthosis.figures(made)

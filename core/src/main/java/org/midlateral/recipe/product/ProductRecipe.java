@@ -165,7 +165,9 @@ public final class ProductRecipe {
       findings.addAll(advised(inspection.findings(), false));
     }
     PrintCheck print = PrintCheck.of(orthosis, inspection);
-    findings.addAll(print.findings());
+    if (!order.byHand()) {
+      findings.addAll(print.findings());
+    }
     watch.checksEnd();
     return new Product(
         order,

@@ -74,7 +74,11 @@ public final class ProductReport {
         mechanics.map(Rigidity::forces).orElse(null),
         documents.map(d -> d.blocks().closure()).orElse(null),
         documents.map(d -> d.blocks().blank()).orElse(null),
-        product.print().map(this::printBlock).orElse(null),
+        product
+            .print()
+            .filter(print -> !product.order().byHand())
+            .map(this::printBlock)
+            .orElse(null),
         writeMs.map(product.timing()::withWrite).orElse(null));
   }
 

@@ -18,6 +18,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.ReadingError;
+import org.midlateral.measurement.Room;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
@@ -132,9 +133,11 @@ public record Refit(
   public static List<Refit> of(Orthosis made, Measurements later) {
     double asMade = made.order().measurements().pipExtensionDeficit();
     double change = Math.toDegrees(later.pipExtensionDeficit() - asMade);
+    // As it was read: what was allowed for swelling is in the piece.
+    Measurements read = later.withRoom(Room.NONE);
     DigitSurface worn =
         TapedDigit.of(
-            ReadingError.GONIOMETER.tells(change) ? later : later.withPipExtensionDeficit(asMade));
+            ReadingError.GONIOMETER.tells(change) ? read : read.withPipExtensionDeficit(asMade));
     return made.solids().stream()
         .map(s -> new Laid(s, made, worn).measured(later, change))
         .toList();

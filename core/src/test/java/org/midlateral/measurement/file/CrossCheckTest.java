@@ -140,6 +140,28 @@ class CrossCheckTest {
         .contains("moulded by hand and not printed");
   }
 
+  /** By hand the process is of no matter, and the material is a sheet where none is stated. */
+  @ParameterizedTest
+  @CsvSource({
+    "hand, pa12, false",
+    "hand, low-temperature-sheet, true",
+    "print, low-temperature-sheet, false",
+    "print, pa12, true",
+    "auto, low-temperature-sheet, true",
+  })
+  void cautionsAMaterialThatIsNotMadeSo(String making, String material, boolean goes) {
+    List<Finding> cautions = with("making=" + making, "material.name=" + material).cautions();
+    assertThat(cautions)
+        .extracting(Finding::code)
+        .isEqualTo(goes ? List.of() : List.of("making-and-material"));
+    assertThat(with("making=hand", "material.name=pa12", "material.modulus=500").cautions())
+        .isEmpty();
+    assertThat(
+            with("making=hand", "material.name=low-temperature-sheet", "print.process=resin")
+                .cautions())
+        .isEmpty();
+  }
+
   @Test
   void namesTheProcessTheMaterialIsPrintedBy() {
     assertThat(with("material.name=petg").cautions().get(0).text())

@@ -59,7 +59,7 @@ class InputErrorsTest {
         "  pip: 66|  pip: [66]|7: circumference.pip: is a list, not a length; allowed: 25 to 120 mm",
         "  pip: 66|  pip: {a: 1}|7: circumference.pip: is a section, not a length; allowed: 25 to 120 mm",
         "width: {}|width: 18|15: width: is not a section; allowed under it: web, proximal-phalanx, pip, middle-phalanx, dip, tip",
-        "width: {}|wall: 2|15: wall: is not a key; did you mean trough.wall? Allowed here: reference, note, hand, digit, unit, circumference, length, width, angle, axis, station, trough, ...",
+        "width: {}|wall: 2|15: wall: is not a key; did you mean trough.wall? Allowed here: making, reference, note, hand, digit, unit, circumference, length, width, angle, axis, station, ...",
         "width: {}|trough: {vents: {diametre: 3}}|15: trough.vents.diametre: is not a key; did you mean trough.vents.diameter? Allowed here: diameter, spacing",
         "width: {}|trough.wall: 2|15: trough.wall: is not a key's name; write sections as sections, one level under the other",
         "width: {}|trough: {wrap: half}|15: trough.wrap: half is not a share; allowed: 0.2 to 0.6",

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.Drawn;
 import org.midlateral.Seeded;
+import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.key.AllowedRange;
 import org.midlateral.measurement.key.InputKey;
@@ -24,7 +25,8 @@ class OrderTextTest {
   @ParameterizedTest
   @EnumSource(LengthUnit.class)
   void theTemplateIsInOrderAndChoosesTheDefaults(LengthUnit unit) {
-    Orders.Result result = Orders.parse(Template.text(unit), "template.yaml", List.of());
+    Orders.Result result =
+        Orders.parse(Template.text(unit, Making.AUTO), "template.yaml", List.of());
 
     assertThat(result.errors()).isEmpty();
     assertThat(result.cautions()).isEmpty();

@@ -18,6 +18,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Room;
 
 /**
  * The pad of an average index finger pressed flat on a plate. The ranges are the scatter between
@@ -51,7 +52,8 @@ class FingerPadTest {
           0,
           2.5,
           7.5,
-          Map.of());
+          Map.of(),
+          Room.NONE);
 
   /** How far the plate is pressed in (mm), and where it touches (mm²). */
   private record Pressed(double depth, double area) {}

@@ -78,7 +78,8 @@ class CoursePropertiesTest {
             m.dipFlexion(),
             m.pipAxisDistalOfCrease(),
             m.dipAxisDistalOfCrease(),
-            m.station()));
+            m.station(),
+            m.room()));
   }
 
   @Tag(LongRun.TAG)

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -135,7 +136,26 @@ public final class Form extends JPanel {
     bubbles.show(draft);
     digit = Digit.of(draft.get("digit"));
     rows.forEach((path, row) -> row.show(draft.get(path), unit, digit));
+    showKeysFor(draft.get("making"));
     hint();
+  }
+
+  /** Leaves out the keys that are of no use for a way of making; all are shown where it is open. */
+  private void showKeysFor(String making) {
+    boolean chosen = making.equals("hand") || making.equals("print");
+    Set<String> sections = new HashSet<>();
+    for (Row row : rows.values()) {
+      row.setVisible(!chosen || row.key().isFor(making));
+      if (row.isVisible()) {
+        sections.add(sectionOf(row));
+      }
+    }
+    groups.forEach((section, group) -> group.setVisible(sections.contains(section)));
+  }
+
+  /** The group that a row stands in. */
+  private static String sectionOf(Row row) {
+    return row.key().isOfItem() ? "relief" : row.key().section();
   }
 
   private static LengthUnit unit(Draft draft) {
@@ -193,7 +213,7 @@ public final class Form extends JPanel {
     if (row == null) {
       return;
     }
-    Group group = groups.get(row.key().isOfItem() ? "relief" : row.key().section());
+    Group group = groups.get(sectionOf(row));
     group.setOpen(true);
     validate();
     row.scrollRectToVisible(new Rectangle(row.getSize()));
