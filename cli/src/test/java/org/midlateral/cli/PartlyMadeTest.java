@@ -62,6 +62,7 @@ class PartlyMadeTest {
             "bench-sheet.pdf",
             "orthosis.3mf",
             "patient-page.pdf",
+            "pattern-2.svg",
             "pattern.dxf",
             "pattern.pdf",
             "pattern.svg",

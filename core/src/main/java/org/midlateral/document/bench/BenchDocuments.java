@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.Content;
-import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.DxfFile;
+import org.midlateral.document.drawing.Page;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.PdfFile;
@@ -29,7 +29,7 @@ import org.midlateral.solid.Solid;
  * The files for the bench.
  *
  * @param files by name, ready to be written: bench-sheet.pdf, pattern.pdf, patient-page.pdf,
- *     pattern.svg, pattern.dxf
+ *     pattern.svg and pattern-2.svg on for its further pages, pattern.dxf
  * @param pattern the flat pattern
  * @param closure the closures
  */
@@ -68,22 +68,30 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
                 new BenchSheet(order, digit, relief, solids, pattern, closure)
                     .pages(figures, frame(order, paper, "Bench sheet")),
                 "Bench sheet, " + reference)));
-    files.put(
-        "pattern.pdf",
-        content(
-            PdfFile.bytes(
-                PatternPages.of(drawing, frame(order, paper, "Flat pattern")),
-                "Flat pattern, " + reference)));
+    String title = "Flat pattern, " + reference;
+    List<Page> pages = PatternPages.of(drawing, frame(order, paper, "Flat pattern"));
+    files.put("pattern.pdf", content(PdfFile.bytes(pages, title)));
     files.put(
         "patient-page.pdf",
         content(
             PdfFile.bytes(
                 PatientPage.of(digit, solids, closure, patientFrame(order, paper)),
                 "For your finger")));
-    Drawing sheet = drawing.sheet();
-    files.put("pattern.svg", content(SvgFile.bytes(sheet, "Flat pattern, " + reference)));
-    files.put("pattern.dxf", content(DxfFile.bytes(sheet)));
+    for (int i = 0; i < pages.size(); i++) {
+      String which = title + ", page " + (i + 1) + " of " + pages.size();
+      files.put(svg(i + 1), content(SvgFile.bytes(pages.get(i), which)));
+    }
+    files.put("pattern.dxf", content(DxfFile.bytes(drawing.sheet())));
     return new BenchDocuments(files, pattern, closure);
+  }
+
+  /**
+   * The file of a page of the pattern, as large as its paper.
+   *
+   * @param page counted from 1
+   */
+  public static String svg(int page) {
+    return page == 1 ? "pattern.svg" : "pattern-" + page + ".svg";
   }
 
   private static Content content(byte[] bytes) {

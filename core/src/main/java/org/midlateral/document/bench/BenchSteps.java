@@ -14,8 +14,10 @@ import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.relief.Relief;
 import org.midlateral.relief.ReliefBubble;
 
-/** The steps at the bench, the checks on the patient, and what is measured next time. */
+/** The steps to mould it, the checks on the patient, and what is measured next time. */
 final class BenchSteps {
+  private static final String WARM = "65 to 71 °C, 150 to 160 °F";
+
   private final Order order;
   private final Measurements measured;
   private final Lengths lengths;
@@ -33,14 +35,22 @@ final class BenchSteps {
     steps.add(
         "Measure the finger again at the levels overleaf. More than "
             + lengths.with(2)
-            + " off at any level: make a new sheet.");
+            + " off at any level: have a new sheet made.");
     steps.add("Print the pattern at 100 %, measure both bars, cut the blank from the cold sheet.");
     steps.add("Carry the midline, the web level, the PIP axis and the marks over to the sheet.");
     steps.add(putty(relief));
+    double swelling = measured.room().swelling();
+    if (swelling > 0) {
+      steps.add(
+          "To leave room for swelling, wind the finger evenly, "
+              + lengths.thin(swelling / (2 * Math.PI))
+              + " thick, with tubular gauze or the like, and mould over it.");
+    }
     steps.add(liner(design.liner()));
     steps.add(
-        "Warm the sheet as its maker says (usually 65 to 71 °C), dab it dry, and try it on your own"
-            + " skin before it touches the patient's.");
+        "Warm the sheet as its maker says (usually "
+            + WARM
+            + "), dab it dry, and try it on your own skin before it touches the patient's.");
     steps.add(
         "Hold the finger "
             + held()
@@ -48,8 +58,9 @@ final class BenchSteps {
             + " wrap it round, pinch the edges together along the dashed lines, dorsally. Stroke,"
             + " do not press.");
     steps.add(
-        "While it is still warm, cut the pinched seam close, 2 to 3 mm from the finger, the points"
-            + " away from the skin.");
+        "While it is still warm, cut the pinched seam close, "
+            + lengths.span(2, 3)
+            + " from the finger, the points away from the skin.");
     steps.add("Hold until it is cold and stiff, the joint steady throughout.");
     steps.add(
         "Still on the finger: lay the paper strips round, over the sheet; pen the marks, join them to"
@@ -95,7 +106,8 @@ final class BenchSteps {
         + " long, "
         + lengths.with(2 * halfWidth)
         + " wide, "
-        + String.format(Locale.ROOT, "%.1f mm high", height);
+        + lengths.thin(height)
+        + " high";
   }
 
   private String liner(double liner) {
@@ -116,7 +128,8 @@ final class BenchSteps {
             Locale.ROOT, "as straight as it goes without force, %.0f° short of extension", deficit);
   }
 
-  private static String kind(Closure closure) {
+  /** What closes it, in a word or two. */
+  static String kind(Closure closure) {
     String instead =
         closure.served() == closure.kind()
             ? ""
@@ -127,6 +140,28 @@ final class BenchSteps {
       case TAPE -> "tape";
       case STRAP -> "two straps";
     };
+  }
+
+  /** The steps for a second sheet over the trough. */
+  List<String> dorsal() {
+    double overlap = order.design().dorsalShell().overlap();
+    return List.of(
+        "Cut the dorsal blank of the pattern from a cold sheet; carry its midline, its PIP axis and"
+            + " the word PROXIMAL over.",
+        "Seat the finished trough on the finger. Where the sheet bonds to itself, lay a separating"
+            + " layer over the trough's rims: thin film, damp paper or a little hand cream.",
+        "Warm the sheet, dab it dry, and lay it over the dorsum, centred on the PIP joint. Lead it down"
+            + " over both rims by "
+            + lengths.with(overlap)
+            + " and a little more; stroke, do not press on the joint.",
+        "Let it cool in place, finger and trough held steady.",
+        "Pen its edges: both rims' overlap, its proximal and its distal end. Then take it off.",
+        "Trim it to an overlap of "
+            + lengths.with(overlap)
+            + " on each side; round the corners, smooth the edges.",
+        "Mark its proximal end so that it can be seen and felt.",
+        "Close both with tape round the shell, at each end where it has room, over the plastic, not on"
+            + " the skin; any other closure of the sheet serves too.");
   }
 
   List<String> checks() {

@@ -42,9 +42,10 @@ final class BenchWords {
     trims.add(
         String.format(
             Locale.ROOT,
-            "Flanks: at %.0f %% of the girth%s, from %s distal of the web.",
-            100 * design.wrap(),
-            Math.abs(design.wrap() - 0.5) < 0.005 ? ", the mid-lateral lines" : "",
+            "Flanks: at %s, from %s distal of the web.",
+            Math.abs(design.wrap() - 0.5) < 0.005
+                ? "the mid-lateral lines"
+                : String.format(Locale.ROOT, "%.0f %% of the girth", 100 * design.wrap()),
             lengths.with(design.webClearance())));
     trims.add(
         "Tongue: ends "
@@ -73,28 +74,20 @@ final class BenchWords {
 
   List<String> material(Solid trough) {
     Design design = order.design();
-    String sheet = lengths.thin(trough.piece().wall());
-    Material material = Material.of(design.material());
-    List<String> texts = new ArrayList<>();
-    texts.add(
-        material.title()
-            + ", "
-            + sheet
-            + " thick"
-            + (design.trough().liner() > 0
-                ? ", on a liner of " + lengths.thin(design.trough().liner())
-                : "")
-            + (material.moulded()
-                ? ". Figures are for this material."
-                : ". Figures are for this material; steps and pattern are for a moulded sheet."));
-    texts.add(
-        "Moulded by hand: a low-temperature sheet of "
-            + sheet
-            + ". Thin, because a finger is small and its joint must not be forced apart by bulk;"
-            + " draping, so that it follows the joint under its own weight and is not pressed;"
-            + " with memory, so that it goes flat again when warmed and can be moulded anew as"
-            + " extension is gained.");
-    return texts;
+    String wall = lengths.thin(trough.piece().wall());
+    String title = Material.of(design.material()).title();
+    String lined =
+        design.trough().liner() > 0
+            ? ", on a liner of " + lengths.thin(design.trough().liner())
+            : ", without a liner";
+    if (!order.byHand()) {
+      return List.of(title + ", wall of " + wall + lined + ".");
+    }
+    return List.of(
+        title + ", " + wall + " thick" + lined + ".",
+        "Thin, because a finger is small and its joint must not be forced apart by bulk; draping, so"
+            + " that it follows the joint under its own weight and is not pressed; with memory, so"
+            + " that it goes flat again when warmed and can be moulded anew as extension is gained.");
   }
 
   /** The bubbles in a table; and the pair, where it is not made and may be wanted. */
@@ -111,7 +104,7 @@ final class BenchWords {
 
   private void bubbles(Column column) {
     List<ColumnRow> rows = new ArrayList<>();
-    rows.add(ColumnRow.of("from the PIP axis", "from volar midline", "long", "wide", "high"));
+    rows.add(ColumnRow.of("from PIP axis", "from midline", "long", "wide", "high"));
     for (ReliefBubble bubble : relief.bubbles().stream().limit(MOST_BUBBLES).toList()) {
       double along = bubble.station() - digit.pipAxis();
       rows.add(
@@ -120,9 +113,9 @@ final class BenchWords {
               directed(bubble.girth(), " radial", " ulnar"),
               lengths.text(2 * bubble.length()),
               lengths.text(2 * bubble.width()),
-              String.format(Locale.ROOT, "%.1f mm", bubble.height())));
+              lengths.thin(bubble.height())));
     }
-    column.table(List.of(0.28, 0.28, 0.14, 0.14, 0.16), rows);
+    column.table(List.of(0.23, 0.23, 0.12, 0.12, 0.30), rows);
     int left = relief.bubbles().size() - MOST_BUBBLES;
     if (left > 0) {
       column.paragraph("And " + left + " more, as in the measurement file.");
@@ -133,8 +126,8 @@ final class BenchWords {
   private String suggestion() {
     return "The PIP joint is "
         + lengths.with(Relief.prominence(order.measurements(), digit))
-        + " rounder than the finger on either side of it: where its sides are sore, relief.sore: yes"
-        + " raises the trough over both.";
+        + " rounder than the finger on either side of it: where its sides are sore, have "
+        + (order.byHand() ? "putty laid over both." : "it made with relief over both.");
   }
 
   private String directed(double length, String positive, String negative) {

@@ -2,13 +2,11 @@ package org.midlateral.document.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.pattern.LevelNames;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.closure.ElasticWrap;
-import org.midlateral.mechanics.closure.Laplace;
 import org.midlateral.mechanics.closure.Sleeve;
 import org.midlateral.mechanics.closure.Sleeve.SleevePart;
 import org.midlateral.mechanics.closure.Strap;
@@ -18,52 +16,60 @@ final class ClosureWords {
   private static final String WORN =
       " wide when laid flat and slack (stretched by 5 to 50 % when worn).";
 
+  /** Standard gravity (m/s²), ISO 80000-3. */
+  private static final double GRAVITY = 9.80665;
+
   private ClosureWords() {}
 
+  /** What to use first; then what is to be minded. */
   static List<String> of(Closure closure, Lengths lengths) {
     List<String> texts = new ArrayList<>();
-    closure.findings().forEach(finding -> texts.add(finding.text()));
     switch (closure.served()) {
       case WRAP -> wrap(closure.wrap(), lengths, texts);
       case SLEEVE -> sleeve(closure.sleeve(), lengths, texts);
       case TAPE -> tape(closure, lengths, texts);
       case STRAP -> strap(closure.straps().get(0), lengths, texts);
     }
+    closure.findings().forEach(finding -> texts.add(withoutKeys(finding.text())));
     return texts;
   }
 
+  /** A finding's text without the keys that it names in brackets for who has the file at hand. */
+  private static String withoutKeys(String text) {
+    return text.replaceAll(" \\(closure\\.kind: [^)]*\\)", "");
+  }
+
   private static void wrap(ElasticWrap wrap, Lengths lengths, List<String> texts) {
+    int turns = wrap.turns() * wrap.passes();
     texts.add(
-        String.format(
-            Locale.ROOT,
-            "Elastic wrap, %s wide: %d turn%s%s, %s laid (stretched, with the lap), %.1f layers.",
-            lengths.with(wrap.width()),
-            wrap.turns() * wrap.passes(),
-            wrap.turns() * wrap.passes() == 1 ? "" : "s",
-            wrap.passes() > 1 ? " in " + wrap.passes() + " passes" : "",
-            lengths.with(wrap.length()),
-            wrap.layers()));
+        "Elastic wrap "
+            + lengths.with(wrap.width())
+            + " wide, "
+            + lengths.about(wrap.length())
+            + " of it: "
+            + turns
+            + (turns == 1 ? " turn" : " turns")
+            + (wrap.passes() > 1 ? " in " + wrap.passes() + " passes" : "")
+            + ".");
     texts.add(
-        String.format(Locale.ROOT, "Pressure at %.1f N of pull, by Laplace's law: ", wrap.tension())
-            + wrap.pressures().stream()
-                .map(
-                    p ->
-                        LevelNames.of(p.level())
-                            + String.format(
-                                Locale.ROOT,
-                                " %.1f kPa (%.0f mmHg)",
-                                Laplace.KPA_PER_MPA * p.pressure(),
-                                Laplace.MMHG_PER_MPA * p.pressure()))
-                .collect(Collectors.joining(", "))
-            + ". Mean figures; higher over sharp curves. Wind from distal to proximal, without"
-            + " added pull over the joint.");
+        "Wind it from distal to proximal "
+            + pull(wrap.tension())
+            + ", and without added pull over the joint.");
+  }
+
+  /** A pull as the hand knows it: what weighs as much, to ten grams. */
+  private static String pull(double newton) {
+    long grams = 10 * Math.round(newton / GRAVITY * 100);
+    return grams > 0
+        ? "with an even pull, as of " + grams + " g hung on it"
+        : "without pull, just laid on";
   }
 
   private static void sleeve(Sleeve sleeve, Lengths lengths, List<String> texts) {
     texts.add(
         "Sleeve, "
-            + lengths.with(sleeve.length())
-            + " long. Girth over the orthosis: "
+            + lengths.about(sleeve.length())
+            + " of it. Girth over the orthosis: "
             + sleeve.levels().stream()
                 .map(level -> LevelNames.of(level.level()) + " " + lengths.text(level.worn()))
                 .collect(Collectors.joining(", "))
@@ -90,9 +96,9 @@ final class ClosureWords {
 
   private static void tape(Closure closure, Lengths lengths, List<String> texts) {
     String ends =
-        closure.tape().lengths().stream().map(lengths::with).collect(Collectors.joining(" and "));
+        closure.tape().lengths().stream().map(lengths::about).collect(Collectors.joining(" and "));
     texts.add(
-        "Adhesive tape, "
+        "Adhesive tape "
             + lengths.with(closure.tape().width())
             + " wide, one turn "
             + (closure.tape().stations().size() > 1 ? "at each end" : "round the middle")

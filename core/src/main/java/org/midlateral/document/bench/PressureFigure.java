@@ -11,17 +11,16 @@ import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Pen;
 
-/**
- * The finger from the side with the places that are pressed most, numbered, in one small figure.
- */
+/** The finger from the side with the place that is pressed most, in one small figure. */
 final class PressureFigure {
   private static final double TYPE = 2.5;
 
-  /** Length of an arrow, and from its tail to its number (mm on paper). */
+  /** Length of an arrow, and from its tail to its figure (mm on paper). */
   private static final double ARROW = 4.5;
 
   private static final double HEAD = 1.2;
   private static final double AROUND = 8;
+  private static final double EDGE = 1;
   private static final double PAST = 2;
 
   private PressureFigure() {}
@@ -32,34 +31,33 @@ final class PressureFigure {
    * @param from station of the piece's proximal end (mm)
    * @param width it may take (mm)
    */
-  static Drawing of(DigitSurface digit, double from, List<PressedPlace> places, double width) {
+  static Drawing of(DigitSurface digit, double from, PressedPlace place, double width) {
     Views views = Views.fromTheSide(digit);
     List<PointMark> skin = views.skin(from - PAST);
     double left = skin.stream().mapToDouble(PointMark::x).min().orElseThrow();
     double right = skin.stream().mapToDouble(PointMark::x).max().orElseThrow();
     double low = skin.stream().mapToDouble(PointMark::y).min().orElseThrow();
     double top = skin.stream().mapToDouble(PointMark::y).max().orElseThrow();
-    double scale = Math.min(0.75, (width - 2) / (right - left));
+    double scale = Math.min(0.6, (width - 2) / (right - left));
+    // Room on the arrow's side alone.
+    boolean above = place.height() >= 0;
+    double foot = above ? EDGE : AROUND;
     Sketch sketch = new Sketch();
     List<PointMark> line = new ArrayList<>();
     for (PointMark p : skin) {
-      line.add(new PointMark(scale * (p.x() - left), AROUND + scale * (p.y() - low)));
+      line.add(new PointMark(scale * (p.x() - left), foot + scale * (p.y() - low)));
     }
     sketch.stroke(Pen.GHOST, line, false);
-    for (int i = 0; i < places.size(); i++) {
-      PressedPlace place = places.get(i);
-      double reach =
-          digit.slice(place.station()).halfDepth() * Math.max(0.2, Math.abs(place.height()));
-      List<PointMark> across = views.across(place.station(), reach);
-      PointMark at = across.get(place.height() < 0 ? 1 : 0);
-      double x = scale * (at.x() - left);
-      double y = AROUND + scale * (at.y() - low);
-      arrow(sketch, x, y, place.height() < 0 ? -1 : 1);
-      String label = String.format(Locale.ROOT, "%d: %.1f kPa", i + 1, place.kilopascal());
-      double tail = place.height() < 0 ? y - ARROW - TYPE : y + ARROW + 0.6;
-      sketch.text(label, x, tail, TYPE, Anchor.MIDDLE, 0);
-    }
-    return sketch.drawing(width, scale * (top - low) + 2 * AROUND);
+    double reach =
+        digit.slice(place.station()).halfDepth() * Math.max(0.2, Math.abs(place.height()));
+    PointMark at = views.across(place.station(), reach).get(above ? 0 : 1);
+    double x = scale * (at.x() - left);
+    double y = foot + scale * (at.y() - low);
+    arrow(sketch, x, y, above ? 1 : -1);
+    String label = String.format(Locale.ROOT, "%.0f kPa", place.kilopascal());
+    double tail = above ? y + ARROW + 1.2 : y - ARROW - TYPE;
+    sketch.text(label, x, tail, TYPE, Anchor.MIDDLE, 0);
+    return sketch.drawing(width, scale * (top - low) + AROUND + EDGE);
   }
 
   /** An arrow that ends on the skin, from above or from below. */

@@ -8,9 +8,11 @@ import org.midlateral.digit.Slice;
 import org.midlateral.document.drawing.DimensionLine;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.LabelRoom;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
@@ -24,6 +26,9 @@ import org.midlateral.solid.Solid;
 final class ViewFigures {
   private static final double TYPE = 2.5;
   private static final double TITLE = 4.5;
+
+  /** Of what hangs below the baseline, over the size of the type. */
+  private static final double HANGS = 0.22;
 
   /** Room right of the section for its depth (mm). */
   private static final double BESIDE = 15;
@@ -72,20 +77,8 @@ final class ViewFigures {
     FigureView view = new FigureView("From above", Views.fromAbove(digit), scale);
     view.draw();
     boolean right = order.measurements().hand() == Hand.RIGHT;
-    view.sketch.text(
-        right ? "radial" : "ulnar",
-        view.x(view.right) - 1,
-        view.y(view.top) - 2,
-        TYPE,
-        Anchor.END,
-        0);
-    view.sketch.text(
-        right ? "ulnar" : "radial",
-        view.x(view.right) - 1,
-        view.y(view.low) + 0.6,
-        TYPE,
-        Anchor.END,
-        0);
+    view.side(right ? "radial" : "ulnar", view.y(view.top) - 2, 1);
+    view.side(right ? "ulnar" : "radial", view.y(view.low) + 0.6, -1);
     return view.finish();
   }
 
@@ -139,17 +132,34 @@ final class ViewFigures {
         }
       }
       sketch.stroke(Pen.GHOST, scaled(skin), false);
-      level("PIP axis", digit.pipAxis());
-      level("web", 0);
+      PointMark pip = axis(digit.pipAxis());
+      PointMark web = axis(0);
       lengths();
+      name("PIP axis", pip);
+      name("web", web);
     }
 
-    private void level(String name, double station) {
+    /** Draws a line across at a station, and tells its upper end. */
+    private PointMark axis(double station) {
       double reach = views.reach(station, silhouettes) + 2 / scale.factor();
       List<PointMark> line = scaled(views.across(station, reach));
       upper = Math.max(upper, line.get(0).y() + TYPE);
       sketch.stroke(Pen.AXIS, line, false);
-      sketch.text(name, line.get(0).x() + 0.8, line.get(0).y(), TYPE);
+      return line.get(0);
+    }
+
+    /** A name beside the upper end of its line. */
+    private void name(String name, PointMark end) {
+      List<TextLabel> places = new ArrayList<>();
+      for (double down = 0; down < 4; down += 1) {
+        PointMark right = new PointMark(end.x() + 0.8, end.y() - down);
+        PointMark left = new PointMark(end.x() - 0.8, end.y() - down);
+        places.add(new TextLabel(name, right, TYPE, false, Anchor.START, 0));
+        places.add(new TextLabel(name, left, TYPE, false, Anchor.END, 0));
+      }
+      PointMark above = new PointMark(end.x(), end.y() + 0.8);
+      places.add(new TextLabel(name, above, TYPE, false, Anchor.MIDDLE, 0));
+      new LabelRoom(sketch).put(places);
     }
 
     /** The trough's ends from the PIP axis, and its whole length. */
@@ -170,6 +180,18 @@ final class ViewFigures {
       DimensionLine.level(sketch, x(start), x(pip), first, text(pip - start));
       DimensionLine.level(sketch, x(pip), x(end), first, text(end - pip));
       DimensionLine.level(sketch, x(start), x(end), second, text(end - start));
+    }
+
+    /** A side's name beside the tip, as near to the finger as there is room. */
+    void side(String name, double y, int outward) {
+      List<TextLabel> places = new ArrayList<>();
+      for (double off = 0; off < 3; off += 0.5) {
+        for (double back = 1; back < 30; back += 1) {
+          PointMark at = new PointMark(x(right) - back, y + outward * off);
+          places.add(new TextLabel(name, at, TYPE, false, Anchor.END, 0));
+        }
+      }
+      new LabelRoom(sketch).put(places);
     }
 
     Drawing finish() {
@@ -227,19 +249,40 @@ final class ViewFigures {
     DimensionLine.level(sketch, left, right, 2.5, text(2 * half) + " wide");
     DimensionLine.upright(sketch, right + 4, foot, foot + twice * (top - low), text(top - low));
     double wall = solids.get(0).piece().wall();
-    double inside = foot + twice * wall + 7;
-    sketch.line(Pen.FINE, middle, foot + twice * wall / 2, middle, inside - 0.6);
-    sketch.text("wall " + lengths.thin(wall), middle, inside, TYPE, Anchor.MIDDLE, 0);
     double crown = foot + twice * (slice.halfDepth() - low);
     sketch.text("skin", middle, crown - 3.6, TYPE, Anchor.MIDDLE, 0);
     boolean hand = order.measurements().hand() == Hand.RIGHT;
     double in = twice * (half - slice.halfWidth()) + 1.5;
-    sketch.text(hand ? "ulnar" : "radial", left + in, centre + 1, TYPE);
-    sketch.text(hand ? "radial" : "ulnar", right - in, centre + 1, TYPE, Anchor.END, 0);
+    LabelRoom room = new LabelRoom(sketch);
+    room.put(within(hand ? "ulnar" : "radial", left + in, centre + 1, 1));
+    room.put(within(hand ? "radial" : "ulnar", right - in, centre + 1, -1));
+    double sheet = foot + twice * wall / 2;
+    List<TextLabel> walls = new ArrayList<>();
+    for (double up = 7; up < centre - foot - TYPE; up += 1) {
+      PointMark at = new PointMark(middle, foot + twice * wall + up);
+      walls.add(new TextLabel("wall " + lengths.thin(wall), at, TYPE, false, Anchor.MIDDLE, 0));
+    }
+    room.put(walls)
+        .ifPresent(
+            label ->
+                sketch.line(Pen.FINE, middle, sheet, middle, label.at().y() - TYPE * HANGS - 0.3));
     double height = Math.max(crown, foot + twice * (top - low)) + TITLE + 2;
     sketch.bold(
         "Section at the PIP axis, from the tip, " + scale.name(), 0, height - 3, TYPE + 0.3);
     return sketch.drawing(right + BESIDE, height);
+  }
+
+  /** Places for a side's name in the section, from the skin inward. */
+  private static List<TextLabel> within(String name, double x, double y, int inward) {
+    List<TextLabel> places = new ArrayList<>();
+    for (double up = 0; up < 3; up += 0.5) {
+      for (double in = 0; in < 4; in += 0.5) {
+        PointMark at = new PointMark(x + inward * in, y + up);
+        Anchor anchor = inward > 0 ? Anchor.START : Anchor.END;
+        places.add(new TextLabel(name, at, TYPE, false, anchor, 0));
+      }
+    }
+    return places;
   }
 
   private static Scale enlargement(double room, double width) {

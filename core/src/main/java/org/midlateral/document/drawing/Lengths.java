@@ -1,25 +1,29 @@
 package org.midlateral.document.drawing;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.midlateral.measurement.LengthUnit;
 
 /**
- * Lengths as the user measures them: tenths of a mm, hundredths of a cm, sixteenths of an inch.
+ * Lengths as they are read at the bench: to half a millimetre, or to sixteenths of an inch.
  *
  * @param unit the measurements were given in
  */
 public record Lengths(LengthUnit unit) {
   private static final int SIXTEENTHS = 16;
 
-  /** Below this a sixteenth of an inch is too coarse, and mm are given (mm). */
-  private static final double SMALL = 3;
+  /** As sheets and liners are sold. */
+  private static final int SIXTY_FOURTHS = 64;
+
+  private static final double INCH = 25.4;
 
   /** A length without its unit. */
   public String text(double millimetres) {
+    double halves = Math.rint(2 * millimetres) / 2;
     return switch (unit) {
-      case MM -> String.format(Locale.ROOT, "%.1f", millimetres);
-      case CM -> String.format(Locale.ROOT, "%.2f", millimetres / 10);
-      case IN -> inches(millimetres);
+      case MM -> plain(halves);
+      case CM -> plain(halves / 10);
+      case IN -> inches(millimetres, SIXTEENTHS);
     };
   }
 
@@ -33,30 +37,45 @@ public record Lengths(LengthUnit unit) {
     return text(millimetres) + " " + unit.symbol();
   }
 
-  /**
-   * A thickness or a gap: in mm, as sheets are sold, and in the user's unit where it can say it.
-   */
-  public String thin(double millimetres) {
-    String mm = String.format(Locale.ROOT, "%.1f mm", millimetres);
-    long parts = Math.round(millimetres / 25.4 * SIXTEENTHS);
-    boolean exact = Math.abs(parts * 25.4 / SIXTEENTHS - millimetres) < 0.05;
-    if (unit == LengthUnit.IN && parts > 0 && (exact || millimetres >= SMALL)) {
-      return inches(millimetres) + " in (" + mm + ")";
-    }
-    return mm;
+  /** A length of what is cut from a roll: to a centimetre, or to half an inch. */
+  public String about(double millimetres) {
+    return unit == LengthUnit.IN
+        ? "about " + inches(millimetres, 2) + " in"
+        : "about " + Math.round(millimetres / 10) + " cm";
   }
 
-  /** The nearest sixteenth of an inch, in lowest terms: 2 7/16. */
-  private static String inches(double millimetres) {
-    long parts = Math.round(Math.abs(millimetres) / 25.4 * SIXTEENTHS);
+  /** A span of small lengths, as {@code 2 to 3 mm}. */
+  public String span(double from, double to) {
+    return unit == LengthUnit.IN
+        ? inches(from, SIXTEENTHS) + " to " + inches(to, SIXTEENTHS) + " in"
+        : plain(from) + " to " + plain(to) + " mm";
+  }
+
+  /** A thickness or a gap: in mm, and first in the nearest 64th of an inch for who reads inches. */
+  public String thin(double millimetres) {
+    String mm = String.format(Locale.ROOT, "%.1f mm", millimetres);
+    boolean said = Math.round(millimetres / INCH * SIXTY_FOURTHS) > 0;
+    return unit == LengthUnit.IN && said
+        ? inches(millimetres, SIXTY_FOURTHS) + " in (" + mm + ")"
+        : mm;
+  }
+
+  private static String plain(double number) {
+    BigDecimal text = BigDecimal.valueOf(number).stripTrailingZeros();
+    return text.signum() == 0 ? "0" : text.toPlainString();
+  }
+
+  /** The nearest part of an inch, in lowest terms: 2 7/16. */
+  private static String inches(double millimetres, int of) {
+    long parts = Math.round(Math.abs(millimetres) / INCH * of);
     String sign = millimetres < 0 && parts > 0 ? "-" : "";
-    long whole = parts / SIXTEENTHS;
-    long rest = parts % SIXTEENTHS;
+    long whole = parts / of;
+    long rest = parts % of;
     if (rest == 0) {
       return sign + whole;
     }
     long shared = Long.lowestOneBit(rest);
-    String fraction = rest / shared + "/" + SIXTEENTHS / shared;
+    String fraction = rest / shared + "/" + of / shared;
     return sign + (whole == 0 ? fraction : whole + " " + fraction);
   }
 }

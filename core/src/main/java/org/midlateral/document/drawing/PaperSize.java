@@ -1,6 +1,7 @@
 package org.midlateral.document.drawing;
 
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Order;
 
 /** Sheets of paper, upright. */
 public enum PaperSize {
@@ -21,6 +22,15 @@ public enum PaperSize {
   PaperSize(double width, double height) {
     this.width = width;
     this.height = height;
+  }
+
+  /** The paper an order asks for, or else the one that is usual where its unit is used. */
+  public static PaperSize of(Order order) {
+    return switch (order.design().making().paper()) {
+      case A4 -> A4;
+      case LETTER -> LETTER;
+      case AUTO -> usualWith(order.measurements().unit());
+    };
   }
 
   /** The paper that is usual where a unit is used. */

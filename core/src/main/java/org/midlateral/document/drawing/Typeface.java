@@ -19,7 +19,7 @@ public enum Typeface {
   BOLD(SharedData.FONT_BOLD);
 
   private static final Pattern TOGETHER =
-      Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|in|N|kPa|mmHg)\\b|%)");
+      Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|in|N|kPa|mmHg)\\b|°[CF]|%)");
 
   private static final char REPLACEMENT = '\ufffd';
 

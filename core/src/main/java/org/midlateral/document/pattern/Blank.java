@@ -3,6 +3,7 @@ package org.midlateral.document.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -23,9 +24,15 @@ import org.midlateral.piece.Piece;
  * @param thickness of the sheet (mm)
  * @param tongueWidth at the palmar crease (mm)
  * @param outline girth to the right, station upward (mm)
+ * @param finished edge of the trimmed trough on it (mm)
  */
 public record Blank(
-    double length, double width, double thickness, double tongueWidth, Polygon outline) {
+    double length,
+    double width,
+    double thickness,
+    double tongueWidth,
+    Polygon outline,
+    Polygon finished) {
 
   /** Added to the girth, to pinch (mm). Common practice, no source. */
   public static final double PINCH = 25;
@@ -36,8 +43,10 @@ public record Blank(
   /** Radius of the corners (mm). Common practice, no source. */
   private static final double CORNER = 4;
 
-  /** Sheet beside the trim line at the root of the tongue, to be cut away (mm). */
-  private static final double SPARE = 3;
+  /** Sheet beside the finished edge, to be cut away (mm). */
+  public static final double SPARE = 3;
+
+  private static final GeometryFactory FLAT = new GeometryFactory();
 
   /** Parts of the tongue's curve, and of a quarter of a rounded corner. */
   private static final int PARTS = 32;
@@ -51,9 +60,35 @@ public record Blank(
     double width =
         SheetArc.round(largestGirth(measurements, design, digit), design.liner() + wall) + PINCH;
     double tongue = 2 * digit.slice(0).halfWidth();
-    Polygon outline =
-        rounded(sharp(width / 2, tongue / 2, root(design, digit, wall), design, crease, end));
-    return new Blank(end - crease, width, wall, tongue, outline);
+    Polygon finished = finished(trough, design.liner() + wall / 2);
+    Polygon sharp = sharp(width / 2, tongue / 2, root(design, digit, wall), design, crease, end);
+    Geometry spared =
+        sharp
+            .union(finished.buffer(SPARE, PARTS))
+            .intersection(FLAT.toGeometry(new Envelope(-width / 2, width / 2, crease, end)));
+    return new Blank(end - crease, width, wall, tongue, rounded(spared), finished);
+  }
+
+  /** The trough's edge in the flat sheet. */
+  private static Polygon finished(Piece trough, double off) {
+    List<Coordinate> edge = new ArrayList<>();
+    for (Coordinate c : trough.outline().polygon().getExteriorRing().getCoordinates()) {
+      edge.add(new Coordinate(SheetArc.length(trough.digit().slice(c.y), c.x, off), c.y));
+    }
+    return FLAT.createPolygon(edge.toArray(Coordinate[]::new));
+  }
+
+  /** Half of the blank's width at a station (mm). */
+  double halfWidth(double station) {
+    double half = 0;
+    Coordinate[] ring = outline.getExteriorRing().getCoordinates();
+    for (int i = 1; i < ring.length; i++) {
+      if (ring[i - 1].y < station != ring[i].y < station) {
+        double share = (station - ring[i - 1].y) / (ring[i].y - ring[i - 1].y);
+        half = Math.max(half, Math.abs(ring[i - 1].x + share * (ring[i].x - ring[i - 1].x)));
+      }
+    }
+    return half;
   }
 
   /** Of the levels and of the root of the finger; between levels the girth is monotone. */
@@ -89,11 +124,11 @@ public record Blank(
       ring.add(new Coordinate(-right.get(i).x, right.get(i).y));
     }
     ring.add(ring.get(0).copy());
-    return new GeometryFactory().createPolygon(ring.toArray(Coordinate[]::new));
+    return FLAT.createPolygon(ring.toArray(Coordinate[]::new));
   }
 
   /** Rounds the corners that point outward, then those that point inward. */
-  private static Polygon rounded(Polygon sharp) {
+  private static Polygon rounded(Geometry sharp) {
     return (Polygon) grown(grown(grown(sharp, -CORNER), 2 * CORNER), -CORNER);
   }
 

@@ -2,18 +2,26 @@ package org.midlateral.document.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.LabelRoom;
 import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.MarginLabels;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 
-/** Draws the blank at true size, with its levels in the left margin. */
+/**
+ * Draws the blank at true size, with the edge of the trimmed trough within it and its levels in the
+ * left margin.
+ */
 final class BlankFigure {
   /** Room for the names of the levels, left of the blank (mm). */
   static final double MARGIN = 25;
@@ -28,6 +36,9 @@ final class BlankFigure {
 
   private static final double TYPE = 2.5;
 
+  /** Half of a mark's tick (mm). */
+  private static final double TICK = 2.5;
+
   private final Blank blank;
   private final DigitSurface digit;
   private final Measurements measurements;
@@ -35,6 +46,7 @@ final class BlankFigure {
   private final Lengths lengths;
   private final double middleOff;
   private final Sketch sketch = new Sketch();
+  private final LabelRoom room = new LabelRoom(sketch);
 
   private BlankFigure(
       Blank blank,
@@ -64,7 +76,8 @@ final class BlankFigure {
       Lengths lengths,
       double middleOff) {
     BlankFigure figure = new BlankFigure(blank, digit, measurements, marks, lengths, middleOff);
-    figure.draw();
+    figure.lines();
+    figure.words();
     return figure.sketch.drawing(MARGIN + blank.width() + EDGE, BELOW + blank.length() + ABOVE);
   }
 
@@ -76,112 +89,138 @@ final class BlankFigure {
     return BELOW + station + measurements.palmarCreaseToWeb();
   }
 
-  private void draw() {
-    List<PointMark> outline = new ArrayList<>();
-    for (var c : blank.outline().getExteriorRing().getCoordinates()) {
-      outline.add(new PointMark(x(c.x), y(c.y)));
-    }
-    sketch.stroke(Pen.CUT, outline.subList(0, outline.size() - 1), true);
-    double top = y(0) - measurements.palmarCreaseToWeb() + blank.length();
-    sketch.line(Pen.AXIS, x(0), y(-measurements.palmarCreaseToWeb()), x(0), top);
-    sketch.text(
-        "volar midline", x(-1.2), y(-measurements.palmarCreaseToWeb()) + 2, TYPE, Anchor.START, 90);
-    sketch.bold("BLANK", MARGIN, top + 2.2, 3.2);
-    sketch.text(
-        "cut along the heavy line, from a cold sheet of " + lengths.thin(blank.thickness()),
-        MARGIN + 15,
-        top + 2.2,
-        TYPE);
-    pinchLines();
-    level("web", 0, Pen.AXIS, tongueAt(0));
-    level("end of the pulp", digit.pulpEnd(), Pen.AXIS, blank.width() / 2);
-    for (LevelMark mark : marks) {
-      boolean axis = mark.level() == Level.PIP;
-      level(
-          LevelNames.of(mark.level()),
-          mark.station(),
-          axis ? Pen.AXIS : Pen.FINE,
-          blank.width() / 2);
-      ticks(mark);
-    }
-    sides();
-    dimensions();
+  private double crease() {
+    return -measurements.palmarCreaseToWeb();
   }
 
-  /** Half-width of the blank at a station (mm). */
-  private double tongueAt(double station) {
-    double half = 0;
-    var ring = blank.outline().getExteriorRing().getCoordinates();
-    for (int i = 1; i < ring.length; i++) {
-      if (ring[i - 1].y < station != ring[i].y < station) {
-        half = Math.max(half, Math.abs(ring[i].x));
-      }
-    }
-    return half;
+  private double end() {
+    return crease() + blank.length();
   }
 
-  /** Where the two edges meet when the sheet lies round the finger. */
-  private void pinchLines() {
+  private void lines() {
+    ring(Pen.CUT, blank.outline());
+    ring(Pen.EDGE, blank.finished());
+    sketch.line(Pen.AXIS, x(0), y(crease()), x(0), y(end()));
     for (int side = -1; side <= 1; side += 2) {
       List<PointMark> line = new ArrayList<>();
       for (double s = 3; s <= digit.tip(); s += 1) {
-        double half = SheetArc.round(digit.circumference(s), middleOff) / 2;
-        line.add(new PointMark(x(side * half), y(s)));
+        line.add(new PointMark(x(side * half(s)), y(s)));
       }
       sketch.stroke(Pen.FOLD, line, false);
     }
-    double half = SheetArc.round(digit.circumference(6), middleOff) / 2;
-    double middle = (half + blank.width() / 2) / 2;
-    sketch.text("pinch", x(middle), y(5), TYPE, Anchor.MIDDLE, 0);
-    sketch.text("pinch", x(-middle), y(5), TYPE, Anchor.MIDDLE, 0);
+    MarginLabels names = new MarginLabels(MARGIN - 0.5, false, TYPE);
+    level("web", 0, Pen.AXIS, names);
+    level("end of the pulp", digit.pulpEnd(), Pen.AXIS, names);
+    for (LevelMark mark : marks) {
+      Pen pen = mark.level() == Level.PIP ? Pen.AXIS : Pen.FINE;
+      level(LevelNames.of(mark.level()), mark.station(), pen, names);
+      ticks(mark);
+    }
+    String which = PalmarCrease.which(measurements.digit());
+    names.add(x(-blank.tongueWidth() / 2 + 3), y(crease()), "palmar crease", which);
+    names.draw(sketch);
+    double half = blank.width() / 2;
+    double low = 3.8;
+    sketch.line(Pen.FINE, x(-half), low, x(half), low);
+    for (double end : new double[] {-half, half}) {
+      sketch.line(Pen.FINE, x(end), low - 1.2, x(end), low + 1.2);
+    }
   }
 
-  private void level(String name, double station, Pen pen, double half) {
+  private void ring(Pen pen, Polygon polygon) {
+    List<PointMark> ring = new ArrayList<>();
+    for (Coordinate c : polygon.getExteriorRing().getCoordinates()) {
+      ring.add(new PointMark(x(c.x), y(c.y)));
+    }
+    sketch.stroke(pen, ring.subList(0, ring.size() - 1), true);
+  }
+
+  /** Half of the way round, in the flat sheet: there its two edges meet (mm). */
+  private double half(double station) {
+    return SheetArc.round(digit.circumference(station), middleOff) / 2;
+  }
+
+  private void level(String name, double station, Pen pen, MarginLabels names) {
+    double half = blank.halfWidth(station);
     sketch.line(pen, x(-half), y(station), x(half), y(station));
-    sketch.line(Pen.FINE, MARGIN - 4, y(station), Math.max(MARGIN - 1, x(-half)), y(station));
-    sketch.text(name, MARGIN - 5, y(station) - TYPE * 0.35, TYPE, Anchor.END, 0);
+    names.add(x(-half), y(station), name);
   }
 
   private void ticks(LevelMark mark) {
+    double y = y(mark.station());
     for (int side = -1; side <= 1; side += 2) {
       double trim = side * mark.trim().flat();
-      sketch.line(Pen.MARK, x(trim), y(mark.station()) - 2.5, x(trim), y(mark.station()) + 2.5);
+      sketch.line(Pen.MARK, x(trim), y - TICK, x(trim), y + TICK);
       double lateral = side * mark.midlateral().flat();
       if (Math.abs(lateral - trim) > 0.3) {
-        sketch.line(
-            Pen.FINE, x(lateral), y(mark.station()) - 2.5, x(lateral), y(mark.station()) + 2.5);
+        sketch.line(Pen.FINE, x(lateral), y - TICK, x(lateral), y + TICK);
       }
     }
-    String distance = lengths.text(mark.trim().flat());
-    sketch.text(distance, x(mark.trim().flat()) + 1, y(mark.station()) + 0.9, TYPE);
   }
 
-  private void sides() {
+  private void words() {
+    double top = y(end()) + 2.2;
+    sketch.bold("BLANK", MARGIN, top, 3.2);
+    String cut = "cut along the heavy line, from a cold sheet of ";
+    sketch.text(cut + lengths.thin(blank.thickness()), MARGIN + 15, top, TYPE);
+    String size = lengths.with(blank.width()) + " wide, " + lengths.with(blank.length()) + " long";
+    sketch.text(size, x(0), 3.8 - TYPE - 0.4, TYPE, Anchor.MIDDLE, 0);
+    marks.forEach(this::figure);
     boolean right = measurements.hand() == Hand.RIGHT;
-    double y = y((measurements.stationOf(Level.MIDDLE_PHALANX) + measurements.dipAxis()) / 2);
-    double at = blank.width() / 2 - 4;
-    sketch.text(right ? "radial" : "ulnar", x(at), y, TYPE, Anchor.MIDDLE, 90);
-    sketch.text(right ? "ulnar" : "radial", x(-at), y, TYPE, Anchor.MIDDLE, 90);
+    side(right ? "radial" : "ulnar", 1);
+    side(right ? "ulnar" : "radial", -1);
+    for (int side = -1; side <= 1; side += 2) {
+      pinch(side);
+    }
+    List<TextLabel> midline = new ArrayList<>();
+    for (double s = crease() + 2; s < end() - 18; s += 1.5) {
+      midline.add(label("volar midline", x(-1.2), y(s), Anchor.START, 90));
+      midline.add(label("volar midline", x(2.8), y(s), Anchor.START, 90));
+    }
+    room.put(midline);
   }
 
-  private void dimensions() {
-    double half = blank.width() / 2;
-    double low = y(-measurements.palmarCreaseToWeb());
-    sketch.text("palmar crease", MARGIN - 5, low - TYPE * 0.35, TYPE, Anchor.END, 0);
-    String which = PalmarCrease.which(measurements.digit());
-    sketch.text(which, MARGIN - 5, low - TYPE * 1.6, TYPE, Anchor.END, 0);
-    sketch.line(Pen.FINE, MARGIN - 4, low, x(-blank.tongueWidth() / 2 + 3), low);
-    double y = 3.8;
-    sketch.line(Pen.FINE, x(-half), y, x(half), y);
-    for (double end : new double[] {-half, half}) {
-      sketch.line(Pen.FINE, x(end), y - 1.2, x(end), y + 1.2);
+  /** A mark's distance from the midline, beside its tick. */
+  private void figure(LevelMark mark) {
+    String distance = lengths.text(mark.trim().flat());
+    List<TextLabel> places = new ArrayList<>();
+    for (double beside = 1; beside < 8; beside += 1) {
+      for (double above : new double[] {0.9, -TYPE}) {
+        double y = y(mark.station()) + above;
+        double at = mark.trim().flat();
+        places.add(label(distance, x(at + beside), y, Anchor.START, 0));
+        places.add(label(distance, x(at - beside), y, Anchor.END, 0));
+        places.add(label(distance, x(-at - beside), y, Anchor.END, 0));
+      }
     }
-    sketch.text(
-        lengths.with(blank.width()) + " wide, " + lengths.with(blank.length()) + " long",
-        x(0),
-        y - TYPE - 0.4,
-        TYPE,
-        Anchor.MIDDLE,
-        0);
+    room.put(places);
+  }
+
+  /** A side's name along the blank's edge. */
+  private void side(String name, int side) {
+    double middle = (measurements.stationOf(Level.MIDDLE_PHALANX) + measurements.dipAxis()) / 2;
+    List<TextLabel> places = new ArrayList<>();
+    for (double in = 4; in < 9; in += 1) {
+      for (double off = 0; off < 25; off += 1) {
+        double at = side * (blank.width() / 2 - in);
+        places.add(label(name, x(at), y(middle + off), Anchor.MIDDLE, 90));
+        places.add(label(name, x(at), y(middle - off), Anchor.MIDDLE, 90));
+      }
+    }
+    room.put(places);
+  }
+
+  /** What the dashed line is, between it and the edge. */
+  private void pinch(int side) {
+    List<TextLabel> places = new ArrayList<>();
+    for (double s = 5; s < digit.tip(); s += 1) {
+      double middle = side * (half(s) + blank.width() / 2) / 2;
+      places.add(label("pinch", x(middle), y(s), Anchor.MIDDLE, 0));
+    }
+    room.put(places);
+  }
+
+  private static TextLabel label(String text, double x, double y, Anchor anchor, double turn) {
+    return new TextLabel(text, new PointMark(x, y), TYPE, false, anchor, turn);
   }
 }

@@ -1,16 +1,19 @@
 package org.midlateral.document.pattern;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.LabelRoom;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.Typeface;
 import org.midlateral.measurement.Hand;
 
 /** Draws the dorsal blank at true size, with the trough's rims beneath and its proximal end. */
@@ -19,6 +22,7 @@ final class DorsalBlankFigure {
   private static final double MARGIN = 18;
 
   private static final double ABOVE = 7;
+  private static final double AFTER_TITLE = 30;
   private static final double TYPE = 2.5;
   private static final double WORD = 3.2;
 
@@ -39,7 +43,8 @@ final class DorsalBlankFigure {
       sketch.stroke(Pen.FOLD, moved(rim.stream(), box), false);
     }
     sketch.bold("DORSAL BLANK", 0, box.getHeight() + 2.2, WORD);
-    sketch.text("sheet of " + lengths.thin(blank.thickness()), 30, box.getHeight() + 2.2, TYPE);
+    String of = "sheet of " + lengths.thin(blank.thickness());
+    sketch.text(of, AFTER_TITLE, box.getHeight() + 2.2, TYPE);
     sketch.line(Pen.AXIS, middle, low + 3 * WORD, middle, box.getHeight());
     sketch.line(Pen.AXIS, 0, axis, box.getWidth(), axis);
     sketch.text("PIP axis", box.getWidth() + 1.5, axis - TYPE * 0.35, TYPE);
@@ -48,9 +53,24 @@ final class DorsalBlankFigure {
     String left = hand == Hand.RIGHT ? "radial" : "ulnar";
     String right = hand == Hand.RIGHT ? "ulnar" : "radial";
     double above = axis + 1.4;
-    sketch.text(left, middle - BESIDE, above, TYPE, Anchor.END, 0);
-    sketch.text(right, middle + BESIDE, above, TYPE, Anchor.START, 0);
-    return sketch.drawing(box.getWidth() + MARGIN, box.getHeight() + ABOVE);
+    LabelRoom room = new LabelRoom(sketch);
+    room.put(beside(left, middle, above, -1));
+    room.put(beside(right, middle, above, 1));
+    double title = AFTER_TITLE + Typeface.REGULAR.width(of, TYPE);
+    double width = Math.max(box.getWidth() + MARGIN, title);
+    return sketch.drawing(width, box.getHeight() + ABOVE);
+  }
+
+  /** Places for a side's name, between the midline and the rim beneath, or past the rim. */
+  private static List<TextLabel> beside(String name, double middle, double above, int side) {
+    List<TextLabel> places = new ArrayList<>();
+    for (double off = BESIDE; off < 20; off += 1) {
+      for (double up = 0; up < 6; up += 1) {
+        PointMark at = new PointMark(middle + side * off, above + up);
+        places.add(new TextLabel(name, at, TYPE, false, side < 0 ? Anchor.END : Anchor.START, 0));
+      }
+    }
+    return places;
   }
 
   private static void loop(Sketch sketch, Pen pen, Coordinate[] ring, Envelope box) {

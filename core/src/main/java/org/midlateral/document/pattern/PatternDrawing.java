@@ -12,6 +12,7 @@ import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.ScaleBars;
 import org.midlateral.document.drawing.Typeface;
 import org.midlateral.document.pattern.Unrolled.Distortion;
+import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.closure.Strap;
 
@@ -21,9 +22,6 @@ public final class PatternDrawing {
   private static final double GAP = 8;
   private static final double TYPE = 2.5;
   private static final double LINE = 3.3;
-
-  /** Beyond this the sheet must be worked, not only bent. Common practice, no source. */
-  private static final double NOTICED = 0.02;
 
   private final FlatPattern pattern;
   private final Order order;
@@ -57,6 +55,11 @@ public final class PatternDrawing {
     }
   }
 
+  /** The unit that its bars are in. */
+  LengthUnit unit() {
+    return lengths.unit();
+  }
+
   /** Blank, template, strips and straps. */
   public List<Figure> figures() {
     List<Figure> figures = new ArrayList<>();
@@ -65,24 +68,25 @@ public final class PatternDrawing {
             "The blank, at true size, with its levels and marks.",
             blank(),
             List.of(
-                "Blank and template are seen from outside, distal end upward. Lengths in the flat"
-                    + " sheet are those of the middle of its thickness. Cut the blank, carry its"
-                    + " lines over to the sheet, wrap it round and pinch it along the dashed lines,"
-                    + " dorsally; trim at the marks when it is cold.",
+                "Seen from outside, distal end upward. Cut the blank, carry its lines over to the sheet,"
+                    + " wrap it round and pinch it along the dashed lines, dorsally. The thin line is"
+                    + " where it is trimmed when it is cold. Figures: from the midline to the mark.",
                 why())));
     figures.add(
         new Figure(
             "The trimmed trough unrolled, at true size, to trace.",
-            TemplateFigure.of(pattern.template(), digit, order.measurements(), pattern.marks()),
-            distortion()));
+            TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks(), lengths),
+            List.of(template())));
     figures.add(
         new Figure(
             "Strips of paper to lay round the finger at each level.",
             StripFigure.of(pattern.marks(), lengths),
             List.of(
                 "Strips: lay one round the finger at its level, the line \"volar\" on the volar midline;"
-                    + " its ends must just meet dorsally, else measure again. The marks are where"
-                    + " to cut. One set is for the skin, one for the moulded sheet.")));
+                    + " its ends must just meet dorsally"
+                    + swelling()
+                    + ", else measure again. The marks are where to cut. One set is for the skin,"
+                    + " one for the moulded sheet.")));
     pattern.dorsal().ifPresent(blank -> figures.add(dorsal(blank)));
     if (!straps.isEmpty()) {
       figures.add(
@@ -99,6 +103,14 @@ public final class PatternDrawing {
                       + " past the heavy mark.")));
     }
     return figures;
+  }
+
+  /** By how much the strips' ends pass each other on a finger that is not swollen. */
+  private String swelling() {
+    double allowed = order.measurements().room().swelling();
+    return allowed > 0
+        ? ", or pass each other by the " + lengths.with(allowed) + " allowed for swelling"
+        : "";
   }
 
   /** Why the blank is wider than the finger. */
@@ -140,13 +152,14 @@ public final class PatternDrawing {
   }
 
   /** Bars to check the print, with the pens explained between them. */
-  static Drawing key() {
-    Drawing bars = ScaleBars.drawing();
+  Drawing key() {
+    Drawing bars = ScaleBars.of(lengths.unit());
     Sketch sketch = new Sketch().add(bars, 0, 0);
-    List<Pen> pens = List.of(Pen.CUT, Pen.FOLD, Pen.AXIS, Pen.MARK);
-    List<String> words = List.of("cut", "pinch or fold", "midline, web, axis", "mark: trim line");
+    List<Pen> pens = List.of(Pen.CUT, Pen.EDGE, Pen.FOLD, Pen.AXIS, Pen.MARK);
+    List<String> words =
+        List.of("cut", "finished edge", "pinch or fold", "midline, web, axis", "mark: trim line");
     for (int i = 0; i < pens.size(); i++) {
-      double y = 38 - 6.0 * i;
+      double y = 40 - 5.5 * i;
       if (pens.get(i) == Pen.MARK) {
         sketch.line(Pen.FINE, 11, y, 24, y).line(Pen.MARK, 17.5, y - 2, 17.5, y + 2);
       } else {
@@ -157,22 +170,27 @@ public final class PatternDrawing {
     return sketch.drawing(bars.width(), bars.height());
   }
 
-  /** How far the template is from the piece, and what that means. */
-  private List<String> distortion() {
-    Distortion stretch = pattern.template().unrolled().mostStretched();
-    Distortion gather = pattern.template().unrolled().mostGathered();
-    List<String> notes = new ArrayList<>();
-    notes.add(
-        String.format(
-            Locale.ROOT,
-            "Template: the trough does not unroll without strain. On the way to the finger the sheet stretches"
-                + " at most %.1f %%, %s (ring), and is pushed together at most %.1f %%, %s (cross).",
-            Math.max(0, 100 * stretch.stretch()),
-            place(stretch),
-            Math.max(0, -100 * gather.stretch()),
-            place(gather)));
-    notes.add(bench(stretch, gather));
-    return notes;
+  /** What a flat outline leaves to the hands that mould the sheet. */
+  private String template() {
+    Unrolled unrolled = pattern.template().unrolled();
+    if (unrolled.bends()) {
+      return "Template: bending alone takes it to the finger. Trace it, and mould it as it is.";
+    }
+    String leave =
+        "Leave "
+            + lengths.span(2, 3)
+            + " beside the line where the sheet puckers, "
+            + place(unrolled.mostGathered())
+            + " (cross), and do not pull it thin "
+            + place(unrolled.mostStretched())
+            + " (circle); trim when it is cold.";
+    return unrolled.isTooFar()
+        ? "Use the blank, not the template: a sheet that is cut to its outline beforehand does not lie"
+            + " down on this finger. The template serves to compare the trimmed piece. "
+            + leave
+        : "Template: a warm sheet takes up the finger's roundness where it is stroked down with a wet"
+            + " finger and left to settle. "
+            + leave;
   }
 
   private String place(Distortion d) {
@@ -186,19 +204,6 @@ public final class PatternDrawing {
     double across = Math.abs(d.girth());
     return along
         + (across < 2 ? " on the midline" : ", " + lengths.with(across) + " off the midline");
-  }
-
-  /** What the distortion means for the hands that mould the sheet. */
-  private String bench(Distortion stretch, Distortion gather) {
-    if (stretch.stretch() < NOTICED && -gather.stretch() < NOTICED) {
-      return "That is within what bending takes up: trace the template and mould it as it is.";
-    }
-    double thinned = pattern.blank().thickness() / (1 + stretch.stretch());
-    return "At the bench: a warm sheet takes this up where it is stroked down with a wet finger"
-        + " and left to settle; it thins to about "
-        + String.format(Locale.ROOT, "%.1f mm", thinned)
-        + " at the ring and tends to pucker at the cross. Leave 2 to 3 mm beside the line there,"
-        + " do not pull the sheet over the joint, and trim after it is cold.";
   }
 
   /** All figures on one sheet, for a cutter or a screen. */

@@ -14,6 +14,7 @@ import org.midlateral.document.drawing.Page.Role;
 import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.ScaleBars;
 
 /**
  * Lays the figures of a pattern on pages: side by side where there is room, and a figure that is
@@ -26,7 +27,8 @@ public final class PatternPages {
   private static final double OVERLAP = 10;
 
   private final PageFrame frame;
-  private final Drawing key = PatternDrawing.key();
+  private final Drawing key;
+  private final String bars;
   private final double floor;
   private final double room;
   private final List<List<Block>> pages = new ArrayList<>();
@@ -35,8 +37,10 @@ public final class PatternPages {
   private double shelf;
   private double used;
 
-  private PatternPages(PageFrame frame) {
+  private PatternPages(PatternDrawing drawing, PageFrame frame) {
     this.frame = frame;
+    this.key = drawing.key();
+    this.bars = "Bars of " + ScaleBars.name(drawing.unit()) + " to check the print.";
     this.floor = frame.bottom() + key.height() + GAP;
     this.room = frame.top() - floor;
     this.shelf = frame.top();
@@ -44,7 +48,7 @@ public final class PatternPages {
 
   /** The pages. */
   public static List<Page> of(PatternDrawing drawing, PageFrame frame) {
-    PatternPages pages = new PatternPages(frame);
+    PatternPages pages = new PatternPages(drawing, frame);
     List<PatternDrawing.Figure> figures = drawing.figures();
     figures.forEach(pages::put);
     pages.turn();
@@ -150,7 +154,7 @@ public final class PatternPages {
 
   private List<Block> withKey(List<Block> page, List<PatternDrawing.Figure> figures) {
     List<Block> blocks = new ArrayList<>(page);
-    blocks.add(Block.figure("Bars of 50 mm to check the print.", key, 0, frame.bottom() + 1));
+    blocks.add(Block.figure(bars, key, 0, frame.bottom() + 1));
     double left = key.width() + GAP;
     Column column = new Column(left, frame.bottom() + key.height(), PaperSize.USED_WIDTH - left);
     column.strong("Print at 100 % (actual size) and measure both bars before you cut.");

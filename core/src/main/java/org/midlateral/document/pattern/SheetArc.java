@@ -17,6 +17,9 @@ public final class SheetArc {
    * @return length off the skin (mm)
    */
   public static double length(Slice slice, double girth, double off) {
+    if (girth == 0) {
+      return 0;
+    }
     Vector3D volar = slice.pointByAngle(0);
     Vector3D end = slice.pointByAngle(slice.angle(girth));
     return girth + Math.signum(girth) * off * volar.angle(end);

@@ -1,11 +1,14 @@
 package org.midlateral.document.pattern;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.LabelRoom;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.document.drawing.Mark;
 import org.midlateral.document.drawing.Mark.Anchor;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.Typeface;
@@ -62,18 +65,34 @@ final class StripFigure {
     for (int side = -1; side <= 1; side += 2) {
       double trim = middle + side * arcs[1];
       sketch.line(Pen.MARK, trim, y, trim, y + HEIGHT);
-      sketch.text(
-          "trim", trim + side * 1.2, y + 3.4, TYPE, side < 0 ? Anchor.END : Anchor.START, 0);
       if (Math.abs(arcs[2] - arcs[1]) > 0.3) {
         double lateral = middle + side * arcs[2];
         sketch.line(Pen.FOLD, lateral, y, lateral, y + HEIGHT);
       }
     }
-    sketch.text("volar", middle + 1.2, y + 3.4, TYPE);
     sketch.text(
         name + ": round " + lengths.text(arcs[0]) + ", to the mark " + lengths.with(arcs[1]),
         0,
         y + HEIGHT + 1.6,
         TYPE);
+    LabelRoom room = new LabelRoom(sketch);
+    room.put(beside("volar", middle, y, 1));
+    room.put(beside("trim", middle - arcs[1], y, -1));
+    room.put(beside("trim", middle + arcs[1], y, 1));
+  }
+
+  /** Places for a word: on one side of its line, then on the other, then along it. */
+  private static List<TextLabel> beside(String word, double line, double y, int side) {
+    List<TextLabel> places = new ArrayList<>();
+    for (int way : new int[] {side, -side}) {
+      Anchor anchor = way < 0 ? Anchor.END : Anchor.START;
+      PointMark at = new PointMark(line + way * 1.2, y + 3.4);
+      places.add(new TextLabel(word, at, TYPE, false, anchor, 0));
+    }
+    for (int way : new int[] {side, -side}) {
+      PointMark at = new PointMark(line + (way > 0 ? 0.9 + TYPE * 0.75 : -1.3), y + 0.9);
+      places.add(new TextLabel(word, at, TYPE, false, Anchor.START, 90));
+    }
+    return places;
   }
 }

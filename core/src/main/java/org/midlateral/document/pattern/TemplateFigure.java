@@ -4,51 +4,61 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineString;
-import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
+import org.midlateral.document.drawing.LabelRoom;
+import org.midlateral.document.drawing.Lengths;
+import org.midlateral.document.drawing.MarginLabels;
 import org.midlateral.document.drawing.Mark.Anchor;
 import org.midlateral.document.drawing.Mark.PointMark;
+import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.document.drawing.Pen;
+import org.midlateral.document.drawing.Typeface;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 
 /** Draws the unrolled trough at true size, with its levels in the right margin. */
 final class TemplateFigure {
-  /** Room for the names of the levels, right of the template (mm). */
-  static final double MARGIN = 25;
+  /** Between the template and its margin (mm). */
+  private static final double BESIDE = 1.5;
 
-  private static final double ABOVE = 7;
+  private static final double ABOVE = 10.5;
   private static final double TYPE = 2.5;
+  private static final double TITLE = 3.2;
 
   private final TraceTemplate template;
-  private final DigitSurface digit;
   private final Measurements measurements;
   private final List<LevelMark> marks;
+  private final Lengths lengths;
   private final Envelope box;
   private final Sketch sketch = new Sketch();
+  private final MarginLabels names;
 
   private TemplateFigure(
-      TraceTemplate template,
-      DigitSurface digit,
-      Measurements measurements,
-      List<LevelMark> marks) {
+      TraceTemplate template, Measurements measurements, List<LevelMark> marks, Lengths lengths) {
     this.template = template;
-    this.digit = digit;
     this.measurements = measurements;
     this.marks = marks;
+    this.lengths = lengths;
     this.box = template.outline().getEnvelopeInternal();
+    this.names = new MarginLabels(box.getWidth() + BESIDE, true, TYPE);
   }
 
   static Drawing of(
-      TraceTemplate template,
-      DigitSurface digit,
-      Measurements measurements,
-      List<LevelMark> marks) {
-    TemplateFigure figure = new TemplateFigure(template, digit, measurements, marks);
+      TraceTemplate template, Measurements measurements, List<LevelMark> marks, Lengths lengths) {
+    TemplateFigure figure = new TemplateFigure(template, measurements, marks, lengths);
+    String title = "TEMPLATE, " + measurements.digit().key() + " finger";
     figure.draw();
-    return figure.sketch.drawing(figure.box.getWidth() + MARGIN, figure.box.getHeight() + ABOVE);
+    double height = figure.box.getHeight();
+    figure.sketch.bold(title, 0, height + 5.7, TITLE);
+    String use = "trimmed trough, to trace";
+    figure.sketch.text(use, 0, height + 2, TYPE);
+    double width =
+        Math.max(
+            figure.box.getWidth() + BESIDE + figure.names.width(),
+            Typeface.BOLD.width(title, TITLE));
+    return figure.sketch.drawing(width, height + ABOVE);
   }
 
   private PointMark place(double x, double y) {
@@ -60,17 +70,14 @@ final class TemplateFigure {
     for (int i = 0; i < template.outline().getNumInteriorRing(); i++) {
       loop(template.outline().getInteriorRingN(i));
     }
-    sketch.bold("TEMPLATE", 0, box.getHeight() + 2.2, 3.2);
-    sketch.text("trimmed trough, to trace", 21, box.getHeight() + 2.2, TYPE);
     sketch.stroke(Pen.AXIS, moved(template.unrolled().along(0)), false);
     level("web", 0, Pen.AXIS);
     for (LevelMark mark : marks) {
-      level(
-          LevelNames.of(mark.level()),
-          mark.station(),
-          mark.level() == Level.PIP ? Pen.AXIS : Pen.FINE);
+      Pen pen = mark.level() == Level.PIP ? Pen.AXIS : Pen.FINE;
+      level(LevelNames.of(mark.level()), mark.station(), pen);
     }
-    most();
+    spare();
+    names.draw(sketch);
     sides();
   }
 
@@ -93,39 +100,45 @@ final class TemplateFigure {
     }
     sketch.stroke(pen, line, false);
     PointMark end = line.get(line.size() - 1);
-    double x = box.getWidth() + 1.5;
-    sketch.line(Pen.FINE, end.x() + 1.2, end.y(), x + 2, end.y());
-    sketch.text(name, x + 3, end.y() - TYPE * 0.35, TYPE);
+    names.add(end.x() + 1.2, end.y(), name);
   }
 
-  /** A ring where the sheet stretches most, a cross where it gathers most. */
-  private void most() {
-    PointMark stretched = template.unrolled().mostStretched().flat();
-    PointMark gathered = template.unrolled().mostGathered().flat();
-    PointMark ring = place(stretched.x(), stretched.y());
-    List<PointMark> circle = new ArrayList<>();
+  /** A circle where the sheet is drawn most, a cross where it gathers most, where it does. */
+  private void spare() {
+    if (template.unrolled().bends()) {
+      return;
+    }
+    PointMark circle = moved(List.of(template.unrolled().mostStretched().flat())).get(0);
+    List<PointMark> round = new ArrayList<>();
     for (int i = 0; i < 24; i++) {
       double turn = 2 * Math.PI * i / 24;
-      circle.add(new PointMark(ring.x() + 1.5 * Math.cos(turn), ring.y() + 1.5 * Math.sin(turn)));
+      round.add(
+          new PointMark(circle.x() + 1.5 * Math.cos(turn), circle.y() + 1.5 * Math.sin(turn)));
     }
-    sketch.stroke(Pen.EDGE, circle, true);
-    PointMark cross = place(gathered.x(), gathered.y());
+    sketch.stroke(Pen.EDGE, round, true);
+    PointMark cross = moved(List.of(template.unrolled().mostGathered().flat())).get(0);
     sketch.line(Pen.EDGE, cross.x() - 1.2, cross.y() - 1.2, cross.x() + 1.2, cross.y() + 1.2);
     sketch.line(Pen.EDGE, cross.x() - 1.2, cross.y() + 1.2, cross.x() + 1.2, cross.y() - 1.2);
+    names.add(box.getWidth() + BESIDE, cross.y(), "leave " + lengths.span(2, 3), "here (cross)");
   }
 
   private void sides() {
     boolean right = measurements.hand() == Hand.RIGHT;
-    List<PointMark> line = moved(template.unrolled().level(sidesAt()));
-    double y = line.get(0).y();
-    double end = line.get(line.size() - 1).x();
-    double start = line.get(0).x();
-    sketch.text(right ? "radial" : "ulnar", end - 2, y, TYPE, Anchor.MIDDLE, 90);
-    sketch.text(right ? "ulnar" : "radial", start + 4, y, TYPE, Anchor.MIDDLE, 90);
-  }
-
-  /** Between two levels, clear of their lines (mm). */
-  private double sidesAt() {
-    return (measurements.stationOf(Level.PROXIMAL_PHALANX) + digit.pipAxis()) / 2;
+    LabelRoom room = new LabelRoom(sketch);
+    for (int side = -1; side <= 1; side += 2) {
+      List<TextLabel> places = new ArrayList<>();
+      String name = right == side > 0 ? "radial" : "ulnar";
+      for (double station = 4; station < measurements.dipAxis(); station += 1) {
+        List<PointMark> line = moved(template.unrolled().level(station));
+        if (line.size() < 2) {
+          continue;
+        }
+        PointMark end = line.get(side > 0 ? line.size() - 1 : 0);
+        double x = side > 0 ? end.x() - 2 : end.x() + 4;
+        PointMark at = new PointMark(x, end.y());
+        places.add(new TextLabel(name, at, TYPE, false, Anchor.MIDDLE, 90));
+      }
+      room.put(places);
+    }
   }
 }

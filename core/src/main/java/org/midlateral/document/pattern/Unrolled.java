@@ -13,11 +13,17 @@ public final class Unrolled {
   private final MidSurface surface;
   private final double[] flat;
   private final Polygon outline;
+  private final Distortion mostStretched;
+  private final Distortion mostGathered;
 
   private Unrolled(MidSurface surface, double[] flat) {
     this.surface = surface;
     this.flat = flat;
     this.outline = Borders.polygon(surface.mesh(), flat);
+    List<Distortion> all = distortions();
+    Comparator<Distortion> byStretch = Comparator.comparing(Distortion::stretch);
+    this.mostStretched = all.stream().max(byStretch).orElseThrow();
+    this.mostGathered = all.stream().min(byStretch).orElseThrow();
   }
 
   /** Lays a surface flat; it comes to lie as it does in the unrolled plane. */
@@ -40,14 +46,34 @@ public final class Unrolled {
     return (Polygon) outline.copy();
   }
 
+  /** Beyond this the sheet must be worked, not only bent. Common practice, no source. */
+  private static final double NOTICED = 0.02;
+
+  /** Beyond this a flat outline does not come out as it should. Common practice, no source. */
+  private static final double TOO_FAR = 0.10;
+
+  /** Whether bending takes up all that is left. */
+  public boolean bends() {
+    return most() < NOTICED;
+  }
+
+  /** Whether so much is left that a sheet cut to this outline would not come out right. */
+  public boolean isTooFar() {
+    return most() > TOO_FAR;
+  }
+
+  private double most() {
+    return Math.max(mostStretched().stretch(), -mostGathered().stretch());
+  }
+
   /** Where the sheet must stretch most. */
   public Distortion mostStretched() {
-    return distortions().stream().max(Comparator.comparing(Distortion::stretch)).orElseThrow();
+    return mostStretched;
   }
 
   /** Where the sheet is pushed together most. */
   public Distortion mostGathered() {
-    return distortions().stream().min(Comparator.comparing(Distortion::stretch)).orElseThrow();
+    return mostGathered;
   }
 
   /** The line of one station, from one edge to the other. */

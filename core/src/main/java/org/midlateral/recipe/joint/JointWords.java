@@ -44,7 +44,7 @@ public final class JointWords {
   }
 
   /** Where the joint is held. */
-  private String angle() {
+  public String angle() {
     double asked = Math.toDegrees(held.worn().made().order().measurements().pipExtensionDeficit());
     if (!answer.held()) {
       return say("Not held at the %.0f° reached: it goes by more than 30°", asked);

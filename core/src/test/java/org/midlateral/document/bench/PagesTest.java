@@ -20,6 +20,8 @@ import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pixels;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.key.InputKey;
+import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.recipe.Orthosis;
 
 /** What every page must hold: selectable text, the warning, nothing cut, nothing overlapping. */
@@ -80,6 +82,14 @@ class PagesTest {
     "slim-little, closure.kind=wrap, trough.liner=1",
     "left-deficit, closure.kind=strap, material.name=tpu-95a",
     "middle-inches, closure.kind=wrap, material.name=pcl",
+    "bulbous-ring, making=hand, room.swelling=2.5",
+    "middle-inches, making=hand, closure.kind=tape",
+    "left-deficit, making=hand, paper=letter",
+    "covered-tip, making=hand, closure.kind=strap",
+    "slim-little, making=print, paper=letter",
+    "bulbous-ring, print.process=resin, material.name=photopolymer",
+    "bulbous-ring, room.radial=1, room.ulnar=1",
+    "middle-inches, room.radial=1/16, room.swelling=1/16",
   })
   void everyPageIsWhole(String sample, String closure, String other) throws Exception {
     BenchDocuments documents = BenchFiles.of(BenchFiles.orthosis(sample, closure, other));
@@ -116,24 +126,81 @@ class PagesTest {
     }
   }
 
-  /** Who prints it and who moulds it read the same sheet: each must see what is meant for him. */
+  /** Who moulds it and who prints it each get the steps and cautions of their own way alone. */
   @Test
-  void theSheetTellsPrintedFromMoulded() throws Exception {
+  void theSheetIsOfOneWayOfMaking() throws Exception {
     String printed = sheet("bulbous-ring", "material.name=pa12");
     assertThat(printed)
-        .contains("steps and pattern are for a moulded sheet")
-        .contains("Figures of PA12, laser-sintered (1500 MPa), not of a moulded sheet")
-        .contains("Where it is moulded from a sheet: Keep it out of hot cars")
-        .contains("softens at about 55 °C", "gives way slowly");
-    String moulded = sheet("covered-tip", "material.name=low-temperature-sheet");
+        .contains("Steps, from the printer to the finger", "loose powder", "wall of 1.6 mm")
+        .contains("A printed material is fit for skin contact only", "more relief there")
+        .doesNotContain("mould", "Warm", "putty", "over sheet", "in the flat", "55 °C");
+    String moulded = sheet("bulbous-ring", "making=hand");
     assertThat(moulded)
-        .contains("Figures of Low-temperature thermoplastic sheet, filled PCL (600 MPa).")
-        .contains("softens at about 55 °C", "gives way slowly")
-        .doesNotContain("Where it is moulded", "not of a moulded sheet");
-    assertThat(printed + moulded)
+        .contains("Steps, to mould it by hand", "Steps, for the dorsal piece by hand")
+        .contains("Low-temperature thermoplastic sheet", "over sheet", "in the flat")
+        .contains("softens at about 55 °C", "gives way slowly", "The sheet, as its maker says")
+        .doesNotContain("print", "powder", "support");
+  }
+
+  /** Of the mechanics there is the angle, the place that is pressed most, and the forces. */
+  @Test
+  void theSheetSaysLittleOfMechanics() throws Exception {
+    assertThat(sheet("bulbous-ring", "closure.kind=wrap"))
+        .contains("Held at 3° (1 to 6°) of the 0° reached.")
         .contains(
-            "60 draws (seed 7) of tape readings that err by 1.5 mm, one standard deviation; 3 that"
-                + " cannot be made are left out.");
+            "Forces: 1.3 N at the proximal end, 2.6 N over the PIP joint, 1.2 N at the distal")
+        .contains("Pressed most: 11 kPa under the dorsal shell over the PIP joint, radial side.")
+        .doesNotContain("MPa", "EI", "N·m", "mmHg (");
+  }
+
+  /** No word on a sheet is one of the file's keys, of how it was computed or where from. */
+  @ParameterizedTest
+  @CsvSource({
+    "bulbous-ring, making=print, closure.kind=strap",
+    "bulbous-ring, making=hand, dorsal-shell.make=no",
+    "middle-inches, making=hand, closure.kind=sleeve",
+    "covered-tip, closure.kind=tape, dorsal-shell.length=90",
+    "slim-little, relief.make=no, closure.kind=wrap",
+    "left-deficit, trough.wrap=0.45, room.radial=1",
+  })
+  void theSheetsNameNoKeys(String sample, String first, String second) throws Exception {
+    BenchDocuments documents = BenchFiles.of(BenchFiles.orthosis(sample, first, second));
+    for (String name : List.of("bench-sheet.pdf", "pattern.pdf", "patient-page.pdf")) {
+      String text = text(documents, name);
+      for (InputKey key : KeyTable.standard().keys()) {
+        if (key.path().contains(".")) {
+          assertThat(text).as(name).doesNotContain(key.path());
+        }
+      }
+      assertThat(text).as(name).doesNotContain("seed", "from memory");
+      assertThat(text.replaceAll("at 100 %|4[0-9] % of the girth|[0-9]+ % of its modulus", ""))
+          .as("%s has no strain in it", name)
+          .doesNotContainPattern("[0-9] %(?! when worn)");
+    }
+  }
+
+  /** What swelling is allowed for is told in the marks; a quarter of it lies on each. */
+  @Test
+  void theMarksTellTheAllowance() throws Exception {
+    // Round the PIP joint 70 mm: a quarter of 70, and of 74.
+    assertThat(sheet("bulbous-ring", "room.swelling=0"))
+        .contains("PIP axis 26.5 70 23 17.5 ")
+        .doesNotContain("made for", "They allow for swelling");
+    assertThat(sheet("bulbous-ring", "room.swelling=4"))
+        .contains("PIP axis 26.5 70 23 74 18.5 ", "made for")
+        .contains("They allow for swelling, 4 mm of every girth");
+    assertThat(text(BenchFiles.orthosis("bulbous-ring", "making=hand", "room.swelling=4")))
+        .contains("To leave room for swelling, wind the finger evenly, 0.6 mm thick");
+  }
+
+  @Test
+  void aClosureBeginsWithWhatToUse() throws Exception {
+    assertThat(sheet("bulbous-ring", "closure.kind=strap"))
+        .contains("Closure Elastic wrap 25 mm wide, about 37 cm of it: 4 turns.")
+        .contains("A strap over the PIP joint is not advised");
+    assertThat(sheet("middle-inches", "closure.kind=wrap"))
+        .containsPattern(
+            "Closure Elastic wrap 5/8 in wide, about [0-9]+( 1/2)? in of it: [0-9]+ turns");
   }
 
   private static String sheet(String sample, String override) throws Exception {
@@ -141,7 +208,11 @@ class PagesTest {
   }
 
   private static String text(Orthosis orthosis) throws IOException {
-    byte[] pdf = BenchFiles.bytes(BenchFiles.of(orthosis), "bench-sheet.pdf");
+    return text(BenchFiles.of(orthosis), "bench-sheet.pdf");
+  }
+
+  private static String text(BenchDocuments documents, String name) throws IOException {
+    byte[] pdf = BenchFiles.bytes(documents, name);
     try (PDDocument document = Loader.loadPDF(pdf)) {
       return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
     }
@@ -198,7 +269,12 @@ class PagesTest {
     BenchDocuments again = BenchFiles.of(BenchFiles.orthosis("slim-little"));
     assertThat(once.files().keySet())
         .containsExactly(
-            "bench-sheet.pdf", "pattern.pdf", "patient-page.pdf", "pattern.svg", "pattern.dxf");
+            "bench-sheet.pdf",
+            "pattern.pdf",
+            "patient-page.pdf",
+            "pattern.svg",
+            "pattern-2.svg",
+            "pattern.dxf");
     for (String name : once.files().keySet()) {
       boolean same = Arrays.equals(BenchFiles.bytes(again, name), BenchFiles.bytes(once, name));
       assertThat(same).as(name).isTrue();

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.midlateral.document.drawing.PageFrame;
@@ -31,19 +33,20 @@ class TrueSizeTest {
     double left = (paper.width() - PaperSize.USED_WIDTH) / 2;
     double bottom = (paper.height() - PaperSize.USED_HEIGHT) / 2;
     PageFrame frame = BenchDocuments.frame(orthosis.order(), paper, "");
-    bars(page, left, bottom + frame.bottom());
+    bars(page, left, bottom + frame.bottom(), unit);
     double top = bottom + frame.top() - 7;
     blank(page, documents.pattern().blank(), orthosis, left + 25, top);
   }
 
-  /** The bars lie 2 mm right of the corner's left, 3 mm above the foot. */
-  private static void bars(Pixels page, double left, double foot) {
+  /** The bars lie 2 mm right of the corner's left, 3 mm above the foot; two inches are 50.8 mm. */
+  private static void bars(Pixels page, double left, double foot, LengthUnit unit) {
+    double length = unit == LengthUnit.IN ? 50.8 : 50;
     double x = left + 2;
     double y = foot + 3;
     var across = page.alongX(y + 1.6, x - 2, x + 53, 0.3);
-    assertThat(across.get(across.size() - 1) - across.get(0)).isCloseTo(50, within(0.1));
+    assertThat(across.get(across.size() - 1) - across.get(0)).isCloseTo(length, within(0.1));
     var up = page.alongY(x + 1.6, y - 2, y + 53, 0.3);
-    assertThat(up.get(up.size() - 1) - up.get(0)).isCloseTo(50, within(0.1));
+    assertThat(up.get(up.size() - 1) - up.get(0)).isCloseTo(length, within(0.1));
   }
 
   private static void blank(
@@ -66,30 +69,37 @@ class TrueSizeTest {
             within(1e-9));
   }
 
+  /** Each page is a file as large as the paper, drawn as the printed page is. */
   @ParameterizedTest
-  @CsvSource({"bulbous-ring", "middle-inches"})
-  void theScreensDrawingIsTrue(String sample) throws Exception {
-    Orthosis orthosis = BenchFiles.orthosis(sample);
+  @CsvSource({
+    "bulbous-ring, MM, paper=auto, A4",
+    "middle-inches, IN, paper=auto, LETTER",
+    "slim-little, MM, paper=letter, LETTER",
+    "middle-inches, IN, paper=a4, A4"
+  })
+  void theScreensPagesAreTrue(String sample, LengthUnit unit, String override, PaperSize paper)
+      throws Exception {
+    Orthosis orthosis = BenchFiles.orthosis(sample, override);
     BenchDocuments documents = BenchFiles.of(orthosis);
-    Pixels sheet = Pixels.ofSvg(BenchFiles.bytes(documents, "pattern.svg"));
-    Blank blank = documents.pattern().blank();
-    double edge = 8 + 25;
-    double top = sheet.height() - 8 - 7;
-    String text = new String(BenchFiles.bytes(documents, "pattern.svg"), StandardCharsets.UTF_8);
-    assertThat(text.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ")).contains(PageFrame.WARNING);
-    assertThat(sheet.alongY(edge + blank.width() / 4, top - 1, top + 1, HEAVY)).hasSize(1);
-    var sides = sheet.alongX(top - Blank.PAST_END / 2, edge - 3, edge + blank.width() + 3, HEAVY);
-    assertThat(sides.get(sides.size() - 1) - sides.get(0)).isCloseTo(blank.width(), within(0.2));
-    var ends = sheet.alongY(edge + blank.width() / 2 + 3, top - blank.length() - 3, top + 1, HEAVY);
-    assertThat(ends.get(ends.size() - 1) - ends.get(0)).isCloseTo(blank.length(), within(0.2));
-    double keyLeft = edge + blank.width() + 0.5 + 8;
-    double upper =
-        Math.max(
-            7 + blank.length() + 7,
-            documents.pattern().template().outline().getEnvelopeInternal().getHeight()
-                + 7
-                + 8
-                + 54);
-    bars(sheet, keyLeft, sheet.height() - 8 - upper - 1);
+    PageFrame frame = BenchDocuments.frame(orthosis.order(), paper, "");
+    byte[] pdf = BenchFiles.bytes(documents, "pattern.pdf");
+    int pages = 0;
+    while (documents.files().containsKey(BenchDocuments.svg(pages + 1))) {
+      byte[] svg = BenchFiles.bytes(documents, BenchDocuments.svg(++pages));
+      Pixels page = Pixels.ofSvg(svg);
+      assertThat(page.width()).isCloseTo(paper.width(), within(0.1));
+      assertThat(page.height()).isCloseTo(paper.height(), within(0.1));
+      String text = new String(svg, StandardCharsets.UTF_8);
+      assertThat(text.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " "))
+          .contains(PageFrame.WARNING, "page " + pages + " of ");
+    }
+    try (PDDocument printed = Loader.loadPDF(pdf)) {
+      assertThat(pages).isEqualTo(printed.getNumberOfPages());
+    }
+    Pixels first = Pixels.ofSvg(BenchFiles.bytes(documents, "pattern.svg"));
+    double left = (paper.width() - PaperSize.USED_WIDTH) / 2;
+    double bottom = (paper.height() - PaperSize.USED_HEIGHT) / 2;
+    bars(first, left, bottom + frame.bottom(), unit);
+    blank(first, documents.pattern().blank(), orthosis, left + 25, bottom + frame.top() - 7);
   }
 }

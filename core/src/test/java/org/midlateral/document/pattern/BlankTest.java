@@ -3,6 +3,7 @@ package org.midlateral.document.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -11,7 +12,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.midlateral.Drawn;
 import org.midlateral.Fingers;
+import org.midlateral.RandomFile;
+import org.midlateral.Seeded;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
@@ -21,6 +25,8 @@ import org.midlateral.measurement.Design.TroughDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.trough.Trough;
@@ -84,8 +90,11 @@ class BlankTest {
   }
 
   private static double widthAt(Blank blank, double station) {
-    return blank
-        .outline()
+    return widthAt(blank.outline(), station);
+  }
+
+  private static double widthAt(Geometry shape, double station) {
+    return shape
         .intersection(PLANE.toGeometry(new Envelope(-200, 200, station - 0.01, station + 0.01)))
         .getEnvelopeInternal()
         .getWidth();
@@ -98,6 +107,48 @@ class BlankTest {
     Orthosis orthosis = BenchFiles.orthosis(sample, "dorsal-shell.make=no");
     FlatPattern pattern = FlatPattern.of(orthosis.order(), orthosis.solids());
     assertThat(pattern.blank().outline().covers(pattern.template().outline())).isTrue();
+  }
+
+  /**
+   * The trough's edge lies within the blank with something to cut away all round, but where it
+   * comes nearer to the crease than that; above all beside the tongue's curve.
+   */
+  @Seeded(20)
+  void theFinishedEdgeLiesWithinTheBlank(long seed) {
+    Drawn drawn = new Drawn(seed);
+    List<String> entries = new ArrayList<>();
+    for (String entry : RandomFile.entries(drawn.even(RandomFile.DRAWS), 1.6)) {
+      if (entry.matches("(hand|digit|circumference|length|width|angle)\\b.*")) {
+        entries.add(entry);
+      }
+    }
+    entries.add("trough.wrap=" + drawn.pick(List.of("0.5", "0.4", "0.6")));
+    entries.add("trough.proximal-margin=" + drawn.pick(List.of("0", "3", "8")));
+    entries.add("trough.distal=" + drawn.pick(List.of("open", "covered")));
+    Order order = Orders.parse("reference: random", "random", entries).order();
+    Piece trough;
+    try {
+      trough = trough(order.measurements(), order.design().trough());
+    } catch (DesignRefused refused) {
+      return;
+    }
+    Blank blank = Blank.of(order.measurements(), order.design().trough(), trough);
+    double crease = -order.measurements().palmarCreaseToWeb();
+    assertThat(blank.outline().buffer(1e-3).covers(blank.finished())).isTrue();
+    Geometry edge =
+        blank
+            .finished()
+            .getExteriorRing()
+            .intersection(PLANE.toGeometry(new Envelope(-200, 200, crease + Blank.SPARE + 1, 200)));
+    // Rounding the blank's inward corners only adds to it, the outward ones are far from the edge.
+    assertThat(edge.distance(blank.outline().getExteriorRing())).isGreaterThan(0.8 * Blank.SPARE);
+    LevelMark pip =
+        LevelMark.of(order.measurements(), order.design().trough(), trough).stream()
+            .filter(mark -> mark.level() == Level.PIP)
+            .findFirst()
+            .orElseThrow();
+    assertThat(widthAt(blank.finished(), pip.station()))
+        .isCloseTo(2 * pip.trim().flat(), within(0.05));
   }
 
   /** Invariant: half-marks on the skin are the trough's finished edge, wrap · C / 2. */
