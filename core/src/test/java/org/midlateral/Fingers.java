@@ -108,7 +108,7 @@ public final class Fingers {
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty()),
-        new Design.PrintDesign(Design.ProcessDesign.POWDER, 0.8, false),
+        new Design.PrintDesign(Design.ProcessDesign.POWDER, 0.8, false, Design.ProximalSign.MARK),
         new Design.SupportDesign(OptionalDouble.empty(), 8, 8),
         Orders.parse(Template.text(LengthUnit.MM), "template.yaml", List.of())
             .order()

@@ -14,8 +14,10 @@ import org.midlateral.shared.SharedData;
  * @param figure a sentence on the temperature at which a material softens, to be formatted with it;
  *     empty where there is none to tell
  * @param materials the materials it is limited to, by name; empty where it always applies
+ * @param printed whether it is of printed pieces, and not of a sheet that is moulded
  */
-public record Caution(String code, String text, String figure, List<String> materials) {
+public record Caution(
+    String code, String text, String figure, List<String> materials, boolean printed) {
   private static final String CREEP = "creep";
 
   public Caution {
@@ -39,6 +41,7 @@ public record Caution(String code, String text, String figure, List<String> mate
   public static List<Caution> forMaterial(String material) {
     return all().stream()
         .filter(caution -> caution.materials.isEmpty() || caution.materials.contains(material))
+        .filter(caution -> !caution.printed || !Material.named(material).moulded())
         .map(caution -> caution.of(material))
         .toList();
   }
@@ -63,14 +66,16 @@ public record Caution(String code, String text, String figure, List<String> mate
             ? 100 * own.overnight().map(Material.Creep::share).orElse(1.0)
             : own.softens();
     String told = String.format(Locale.ROOT, figure, value);
-    return new Caution(code, text + " " + told, "", materials);
+    return new Caution(code, text + " " + told, "", materials, printed);
   }
 
   private static List<Caution> load() {
     List<Caution> cautions = new ArrayList<>();
     for (TableRow row : SharedTable.rows(SharedTable.load(SharedData.CAUTIONS))) {
       String figure = row.optional("figure").orElse("");
-      cautions.add(new Caution(row.text("code"), row.text("text"), figure, materials(row)));
+      boolean printed = row.optional("printed").isPresent();
+      cautions.add(
+          new Caution(row.text("code"), row.text("text"), figure, materials(row), printed));
     }
     return List.copyOf(cautions);
   }
@@ -81,9 +86,6 @@ public record Caution(String code, String text, String figure, List<String> mate
           .filter(material -> material.overnight().isPresent())
           .map(Material::name)
           .toList();
-    }
-    if (row.optional("printed").isPresent()) {
-      return Material.all().stream().filter(m -> !m.moulded()).map(Material::name).toList();
     }
     return row.optional("softens-below")
         .map(Double::parseDouble)

@@ -68,6 +68,14 @@ public record Design(
     PRINT
   }
 
+  /** What tells the dorsal shell's proximal end. */
+  public enum ProximalSign {
+    /** The raised hook. */
+    MARK,
+    /** An arrow and a word as well. */
+    WORD
+  }
+
   /** The paper of sheets and pattern. AUTO leaves it to the unit. */
   public enum Paper {
     AUTO,
@@ -353,8 +361,10 @@ public record Design(
    * @param process filament, powder or resin
    * @param edgeLength of the mesh's triangles (mm)
    * @param label whether the reference is raised on each piece
+   * @param proximal what tells the dorsal shell's proximal end
    */
-  public record PrintDesign(ProcessDesign process, double edgeLength, boolean label) {}
+  public record PrintDesign(
+      ProcessDesign process, double edgeLength, boolean label, ProximalSign proximal) {}
 
   /**
    * How it is made at the bench.

@@ -10,6 +10,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.ProximalSign;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
@@ -17,6 +18,7 @@ import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
+import org.midlateral.shell.ProximalWord;
 import org.midlateral.trough.ReferenceLabel;
 
 /**
@@ -51,19 +53,61 @@ record Finish(Order order, Relief relief) {
 
   /** The dorsal shell with its label and vents. */
   Piece dorsalShell(Piece bare) {
-    return vented(labelled(bare), order.design().dorsalShell().vents(), OFF_STEP);
+    Piece worded = word(bare).map(word -> labelled(bare, word)).orElseGet(() -> labelled(bare));
+    return vented(worded, order.design().dorsalShell().vents(), OFF_STEP);
+  }
+
+  /**
+   * Where letters have room on a piece.
+   *
+   * @param from proximal end (mm)
+   * @param to distal end (mm)
+   * @param width along the girth, about the piece's midline (mm)
+   */
+  private record LetterField(double from, double to, double width) {
+    static LetterField of(Piece piece) {
+      Outline outline = piece.outline();
+      double from = piece.dorsal() ? DorsalShell.free(piece) : outline.flankStart() + LABEL_MARGIN;
+      double to = (piece.dorsal() ? outline.distal() : outline.flankEnd()) - LABEL_MARGIN;
+      double width =
+          LABEL_WIDTH
+              * outline.wrap()
+              * Math.min(piece.digit().circumference(from), piece.digit().circumference(to));
+      return new LetterField(from, to, width);
+    }
   }
 
   /** The label that a piece bears, before its turn for a left hand; empty where it has no room. */
   private Optional<ReferenceLabel> label(Piece piece) {
-    Outline outline = piece.outline();
-    double from = piece.dorsal() ? DorsalShell.free(piece) : outline.flankStart() + LABEL_MARGIN;
-    double to = (piece.dorsal() ? outline.distal() : outline.flankEnd()) - LABEL_MARGIN;
-    double width =
-        LABEL_WIDTH
-            * outline.wrap()
-            * Math.min(piece.digit().circumference(from), piece.digit().circumference(to));
-    return ReferenceLabel.on(piece, order.measurements().reference(), from, to, width);
+    LetterField field = LetterField.of(piece);
+    return ReferenceLabel.on(
+        piece, order.measurements().reference(), field.from, field.to, field.width);
+  }
+
+  /** The word on the dorsal shell where it is asked for; a reference goes before it. */
+  private Optional<Geometry> word(Piece shell) {
+    LetterField field = LetterField.of(shell);
+    return isWordAsked() && !order.design().print().label()
+        ? ProximalWord.on(shell, field.from, field.to, field.width)
+        : Optional.empty();
+  }
+
+  private boolean isWordAsked() {
+    return order.design().print().proximal() == ProximalSign.WORD;
+  }
+
+  /** A note where the word was asked for and the dorsal shell does not bear it. */
+  Optional<Finding> wordless(Piece bareShell) {
+    if (!isWordAsked() || word(bareShell).isPresent()) {
+      return Optional.empty();
+    }
+    String text =
+        "The word PROXIMAL has no room on the "
+            + bareShell.name()
+            + (order.design().print().label() ? ", where the reference is" : "")
+            + "; the raised hook alone tells its proximal end.";
+    return Optional.of(
+        Finding.note("proximal-word", "print.proximal", text, Double.NaN, Double.NaN));
   }
 
   /** A caution where a piece bears less than the whole reference. */

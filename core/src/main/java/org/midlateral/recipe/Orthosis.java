@@ -157,6 +157,7 @@ public record Orthosis(
     Finish finish = new Finish(order, relief);
     finish.shortened(plainTrough).ifPresent(findings::add);
     plainShell.flatMap(finish::shortened).ifPresent(findings::add);
+    plainShell.flatMap(finish::wordless).ifPresent(findings::add);
     ventless(trough, order.design().trough().vents()).ifPresent(findings::add);
     dorsalShell
         .flatMap(shell -> ventless(shell, order.design().dorsalShell().vents()))

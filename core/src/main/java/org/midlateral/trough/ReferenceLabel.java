@@ -75,8 +75,14 @@ public record ReferenceLabel(String text, Geometry shape) {
     return Optional.empty();
   }
 
-  /** Lines run distally, read from outside with the finger pointing right, true to size outside. */
-  private static Geometry laid(Piece piece, Geometry letters, double station) {
+  /**
+   * Letters laid on a piece: lines run distally, read from outside with the finger pointing right,
+   * true to size outside.
+   *
+   * @param letters centred on the origin, x along the lines, y up (mm)
+   * @param station of their middle (mm)
+   */
+  public static Geometry laid(Piece piece, Geometry letters, double station) {
     double mean = piece.digit().circumference(station) / (2 * Math.PI);
     double outside = piece.gap().at(0, station) + piece.wall();
     double girth = mean / (mean + outside);

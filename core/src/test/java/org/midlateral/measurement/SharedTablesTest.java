@@ -69,6 +69,7 @@ class SharedTablesTest {
     assertChoices("trough.distal", Design.DistalEnd.values());
     assertChoices("relief.make", Design.Make.values());
     assertChoices("closure.kind", Design.ClosureKind.values());
+    assertChoices("print.proximal", Design.ProximalSign.values());
     assertChoices("making", Design.Making.values());
     assertChoices("paper", Design.Paper.values());
     assertChoices("print.process", Design.ProcessDesign.values());

@@ -18,6 +18,7 @@ import org.midlateral.measurement.Design.MaterialDesign;
 import org.midlateral.measurement.Design.Paper;
 import org.midlateral.measurement.Design.PrintDesign;
 import org.midlateral.measurement.Design.ProcessDesign;
+import org.midlateral.measurement.Design.ProximalSign;
 import org.midlateral.measurement.Design.ReliefDesign;
 import org.midlateral.measurement.Design.SupportDesign;
 import org.midlateral.measurement.Design.TroughDesign;
@@ -174,7 +175,8 @@ final class OrderBuilder {
     return new PrintDesign(
         word("print.process", ProcessDesign.class),
         number("print.edge-length"),
-        isYes("print.label"));
+        isYes("print.label"),
+        word("print.proximal", ProximalSign.class));
   }
 
   private VentDesign vents(String section) {

@@ -163,6 +163,7 @@ public final class OrderText {
     word("print.process", print.process());
     length("print.edge-length", print.edgeLength());
     yesNo("print.label", print.label());
+    word("print.proximal", print.proximal());
     Design.SupportDesign support = order.design().support();
     support.moment().ifPresent(value -> number("support.moment", value));
     length("support.proximal-zone", support.proximalZone());

@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.Lettering;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
@@ -96,6 +97,64 @@ class MarkAndLabelTest {
       assertThat(share(seen, AffineTransformation.scaleInstance(-1, 1).transform(print)))
           .isLessThan(read - 0.08);
     }
+  }
+
+  /**
+   * The arrow's point is the most proximal of what follows the mark; the word reads on both hands.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"right", "left"})
+  void theWordReadsFromTheArrow(String hand) throws Exception {
+    Solid shell = worded(hand, "46").dorsalShell().orElseThrow();
+    Geometry sign = letters(shell);
+    // Eight letters, of which three have a hole, and the arrow.
+    assertThat(sign.getNumGeometries()).isEqualTo(9);
+    Geometry arrow = sign.getGeometryN(0);
+    for (int i = 1; i < sign.getNumGeometries(); i++) {
+      Geometry next = sign.getGeometryN(i);
+      boolean before = next.getEnvelopeInternal().getMinY() < arrow.getEnvelopeInternal().getMinY();
+      arrow = before ? next : arrow;
+    }
+    Geometry word = sign.difference(arrow);
+    assertThat(arrow.getEnvelopeInternal().getMaxY())
+        .isLessThan(word.getEnvelopeInternal().getMinY());
+    assertThat(arrow.getCoordinates()).hasSize(4);
+    for (Coordinate corner : arrow.getCoordinates()) {
+      boolean point = corner.y - arrow.getEnvelopeInternal().getMinY() < 1e-6;
+      assertThat(Math.abs(corner.x) < 1e-6).isEqualTo(point);
+    }
+
+    Geometry print = Lettering.outlines(List.of("PROXIMAL"), 3.2);
+    assertThat(word.getEnvelopeInternal().getHeight())
+        .isCloseTo(print.getEnvelopeInternal().getWidth(), within(1e-6));
+    List<Coordinate> seen = seen(shell, word.getEnvelopeInternal());
+    double read = share(seen, print);
+    assertThat(read).isGreaterThan(0.75);
+    assertThat(share(seen, AffineTransformation.scaleInstance(-1, 1).transform(print)))
+        .isLessThan(read - 0.08);
+  }
+
+  /** Where it has no room, the shell is as it is without the word, and a note says so. */
+  @Test
+  void withoutRoomThereIsNoWord() throws Exception {
+    Orthosis small = worded("right", "26");
+    assertThat(small.findings()).extracting(Finding::code).contains("proximal-word");
+    assertThat(raised(small.dorsalShell().orElseThrow()).getNumGeometries()).isEqualTo(1);
+    assertThat(worded("right", "46").findings())
+        .extracting(Finding::code)
+        .doesNotContain("proximal-word");
+  }
+
+  private static Orthosis worded(String hand, String length) throws Exception {
+    return Orthosis.make(
+        Orders.read(
+                Path.of("..", "samples", "bulbous-ring.yaml"),
+                List.of(
+                    "hand=" + hand,
+                    "print.proximal=word",
+                    "dorsal-shell.length=" + length,
+                    "print.edge-length=1.2"))
+            .order());
   }
 
   /** The text as the font draws it, in the one of the two sizes that is as long as the label. */

@@ -1,0 +1,61 @@
+package org.midlateral.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.midlateral.cut.Lettering;
+import org.midlateral.piece.Piece;
+import org.midlateral.trough.ReferenceLabel;
+
+/**
+ * The word PROXIMAL, raised along the dorsal shell behind an arrow that points to its proximal end.
+ */
+public final class ProximalWord {
+  private static final String WORD = "PROXIMAL";
+
+  /** Heights of capitals to try (mm), as of a reference. */
+  private static final double[] CAPITALS = {4, 3.2};
+
+  /** From the arrow to the word, and the arrow's length, over the height of capitals. */
+  private static final double APART = 0.35;
+
+  private static final double ARROW = 0.9;
+
+  private ProximalWord() {}
+
+  /**
+   * The word in a field of the shell; empty where it has no room.
+   *
+   * @param from proximal end of the field (mm)
+   * @param to distal end of the field (mm)
+   * @param width of the field along the girth, about the shell's midline (mm)
+   */
+  public static Optional<Geometry> on(Piece shell, double from, double to, double width) {
+    for (double capital : CAPITALS) {
+      Geometry sign = sign(capital);
+      Envelope box = sign.getEnvelopeInternal();
+      if (box.getWidth() <= to - from && box.getHeight() <= width) {
+        // As far proximal as it goes: it is said of that end.
+        return Optional.of(ReferenceLabel.laid(shell, sign, from + box.getWidth() / 2));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Arrow and word, centred on the origin, x along the line, y up (mm). */
+  private static Geometry sign(double capital) {
+    Geometry word = Lettering.outlines(List.of(WORD), capital);
+    double base = word.getEnvelopeInternal().getMinX() - APART * capital;
+    Coordinate tip = new Coordinate(base - ARROW * capital, 0);
+    Coordinate[] ring = {
+      tip, new Coordinate(base, -capital / 2), new Coordinate(base, capital / 2), tip
+    };
+    Geometry both = word.union(new GeometryFactory().createPolygon(ring));
+    double middle = both.getEnvelopeInternal().centre().x;
+    return AffineTransformation.translationInstance(-middle, 0).transform(both);
+  }
+}
