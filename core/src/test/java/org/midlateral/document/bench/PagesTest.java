@@ -84,11 +84,7 @@ class PagesTest {
     "middle-inches, closure.kind=wrap, material.name=pcl",
     "bulbous-ring, making=hand, room.swelling=2.5",
     "middle-inches, making=hand, closure.kind=tape",
-    "left-deficit, making=hand, paper=letter",
-    "covered-tip, making=hand, closure.kind=strap",
-    "slim-little, making=print, paper=letter",
     "bulbous-ring, print.process=resin, material.name=photopolymer",
-    "bulbous-ring, room.radial=1, room.ulnar=1",
     "middle-inches, room.radial=1/16, room.swelling=1/16",
   })
   void everyPageIsWhole(String sample, String closure, String other) throws Exception {
