@@ -148,7 +148,9 @@ final class BenchSheet {
     right.gap(2).heading("Wear and cautions");
     right.paragraph("Worn at night: ______ hours. Day wear: ______. Review on: ____________");
     for (Caution caution : Caution.forMaterial(order.design().material().name())) {
-      right.item("•", caution.text());
+      if (!(order.byHand() && caution.printed())) {
+        right.item("•", caution.text());
+      }
     }
     List<Block> blocks = new ArrayList<>(left.blocks());
     blocks.addAll(right.blocks());

@@ -126,6 +126,9 @@ public final class SvgFile {
     String place = place(label.at(), " ");
     out.append("<text font-size=\"" + Numbers.text(label.size()) + "\"");
     out.append(" text-anchor=\"" + anchor + "\"" + (label.bold() ? " font-weight=\"bold\"" : ""));
+    // As wide as it was laid out to be, where another typeface stands in.
+    double wide = Typeface.of(label.bold()).width(label.text(), label.size());
+    out.append(" textLength=\"" + Numbers.text(wide) + "\" lengthAdjust=\"spacingAndGlyphs\"");
     out.append(" transform=\"translate(" + place + ")");
     out.append(label.turn() == 0 ? "" : " rotate(" + Numbers.text(-label.turn()) + ")");
     out.append("\">").append(escaped(label.text())).append("</text>\n");

@@ -131,6 +131,9 @@ class PagesTest {
         .contains("A printed material is fit for skin contact only", "more relief there")
         .doesNotContain("mould", "Warm", "putty", "over sheet", "in the flat", "55 °C");
     String moulded = sheet("bulbous-ring", "making=hand");
+    assertThat(text(BenchFiles.orthosis("bulbous-ring", "making=hand", "material.name=pcl")))
+        .contains("Steps, to mould it by hand")
+        .doesNotContain("A printed material");
     assertThat(moulded)
         .contains("Steps, to mould it by hand", "Steps, for the dorsal piece by hand")
         .contains("Low-temperature thermoplastic sheet", "over sheet", "in the flat")

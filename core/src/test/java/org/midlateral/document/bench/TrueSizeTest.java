@@ -92,6 +92,8 @@ class TrueSizeTest {
       String text = new String(svg, StandardCharsets.UTF_8);
       assertThat(text.replaceAll("<[^>]*>", " ").replaceAll("\\s+", " "))
           .contains(PageFrame.WARNING, "page " + pages + " of ");
+      // Whatever typeface a reader has, no text grows wider than it was laid out.
+      assertThat(text.split("<text ", -1)).hasSameSizeAs(text.split("textLength=\"[1-9]", -1));
     }
     try (PDDocument printed = Loader.loadPDF(pdf)) {
       assertThat(pages).isEqualTo(printed.getNumberOfPages());
