@@ -51,7 +51,7 @@ final class BenchSheet {
     this.solids = List.copyOf(solids);
     this.pattern = pattern;
     this.closure = closure;
-    this.lengths = new Lengths(order.measurements().unit());
+    this.lengths = Lengths.ofARuler(order.measurements().unit());
   }
 
   /** The three pages. */

@@ -27,7 +27,7 @@ public final class MeasuringForm {
         new PageFrame(
             paper,
             "Measuring form",
-            "all lengths in " + new Lengths(unit).plural(),
+            "all lengths in " + Lengths.ofARuler(unit).plural(),
             BenchDocuments.caution("not-for"));
     List<Block> blocks = new ArrayList<>();
     Column wide = new Column(0, frame.top() - 1, PaperSize.USED_WIDTH);
@@ -68,7 +68,7 @@ public final class MeasuringForm {
             "Widths, where you have a calliper: side to side, touching, not squeezing.",
             "Angle: goniometer on the dorsal side, held as straight as it goes without force.",
             "Take each reading twice; more than "
-                + new Lengths(unit).with(2)
+                + Lengths.ofARuler(unit).with(2)
                 + " apart: take a third.")
         .forEach(text -> right.item("•", text));
     blocks.addAll(left.blocks());

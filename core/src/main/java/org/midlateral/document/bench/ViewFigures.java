@@ -49,7 +49,7 @@ final class ViewFigures {
     this.order = order;
     this.digit = digit;
     this.solids = List.copyOf(solids);
-    this.lengths = new Lengths(order.measurements().unit());
+    this.lengths = Lengths.ofARuler(order.measurements().unit());
     this.silhouettes = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
   }
 

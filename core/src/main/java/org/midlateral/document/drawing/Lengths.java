@@ -5,11 +5,13 @@ import java.util.Locale;
 import org.midlateral.measurement.LengthUnit;
 
 /**
- * Lengths as they are read at the bench: to half a millimetre, or to sixteenths of an inch.
+ * Lengths as the user measures them: tenths of a mm, hundredths of a cm, sixteenths of an inch; or,
+ * at the bench, as a ruler is read.
  *
  * @param unit the measurements were given in
+ * @param ruler whether they are rounded to half a millimetre
  */
-public record Lengths(LengthUnit unit) {
+public record Lengths(LengthUnit unit, boolean ruler) {
   private static final int SIXTEENTHS = 16;
 
   /** As sheets and liners are sold. */
@@ -17,12 +19,22 @@ public record Lengths(LengthUnit unit) {
 
   private static final double INCH = 25.4;
 
+  /** To a tenth of a millimetre. */
+  public Lengths(LengthUnit unit) {
+    this(unit, false);
+  }
+
+  /** As a ruler is read: to half a millimetre, and without a zero that nobody read. */
+  public static Lengths ofARuler(LengthUnit unit) {
+    return new Lengths(unit, true);
+  }
+
   /** A length without its unit. */
   public String text(double millimetres) {
     double halves = Math.rint(2 * millimetres) / 2;
     return switch (unit) {
-      case MM -> plain(halves);
-      case CM -> plain(halves / 10);
+      case MM -> ruler ? plain(halves) : String.format(Locale.ROOT, "%.1f", millimetres);
+      case CM -> ruler ? plain(halves / 10) : String.format(Locale.ROOT, "%.2f", millimetres / 10);
       case IN -> inches(millimetres, SIXTEENTHS);
     };
   }

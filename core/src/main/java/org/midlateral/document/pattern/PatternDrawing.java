@@ -39,7 +39,7 @@ public final class PatternDrawing {
     this.order = order;
     this.digit = digit;
     this.straps = List.copyOf(straps);
-    this.lengths = new Lengths(order.measurements().unit());
+    this.lengths = Lengths.ofARuler(order.measurements().unit());
   }
 
   /**

@@ -6,9 +6,9 @@ import org.junit.jupiter.api.Test;
 import org.midlateral.measurement.LengthUnit;
 
 class LengthsTest {
-  private static final Lengths MM = new Lengths(LengthUnit.MM);
-  private static final Lengths CM = new Lengths(LengthUnit.CM);
-  private static final Lengths INCHES = new Lengths(LengthUnit.IN);
+  private static final Lengths MM = Lengths.ofARuler(LengthUnit.MM);
+  private static final Lengths CM = Lengths.ofARuler(LengthUnit.CM);
+  private static final Lengths INCHES = Lengths.ofARuler(LengthUnit.IN);
 
   @Test
   void inchesAreSixteenthsInLowestTerms() {
@@ -31,6 +31,13 @@ class LengthsTest {
     assertThat(MM.text(0.1)).isEqualTo("0");
     assertThat(CM.with(62.34)).isEqualTo("6.25 cm");
     assertThat(CM.with(60)).isEqualTo("6 cm");
+  }
+
+  @Test
+  void offTheBenchMillimetresHaveTenthsAndCentimetresHundredths() {
+    assertThat(new Lengths(LengthUnit.MM).with(62.34)).isEqualTo("62.3 mm");
+    assertThat(new Lengths(LengthUnit.CM).with(62.34)).isEqualTo("6.23 cm");
+    assertThat(new Lengths(LengthUnit.IN).with(62.34)).isEqualTo("2 7/16 in");
   }
 
   @Test
