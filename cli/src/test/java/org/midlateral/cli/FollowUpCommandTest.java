@@ -131,6 +131,16 @@ class FollowUpCommandTest {
     assertThat(Files.readAllBytes(course)).isEqualTo(damaged);
   }
 
+  @Test
+  void aKeyThatIsAlmostRightIsNamed() throws Exception {
+    Run run = Run.of("follow-up", copy().toString(), "--add", "pip-extension.passive=17");
+
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("pip-extension.passive")
+        .contains("did you mean pip-extension-deficit.passive?");
+  }
+
   /** Visits that do not stand last cannot be added to by a line at the end. */
   @Test
   void aCourseWhoseVisitsAreNotLastIsLeftToTheHand() throws IOException {

@@ -120,7 +120,12 @@ public record CourseFile(Path path) {
       String allowed = "KEY=VALUE with a visit's key, each once, as pip-flexion.active=85";
       boolean known = equals > 0 && KeyTable.visits().find("visits[0]." + key).isPresent();
       if (!known || !keys.add(key) || reading.matches(".*\\p{Cntrl}.*")) {
-        String what = known ? "cannot stand" : "is no visit's key";
+        String near =
+            KeyTable.visits()
+                .nearest("visits[0]." + key)
+                .map(path -> "; did you mean " + path.replaceFirst("visits\\[[0-9]*]\\.", "") + "?")
+                .orElse("");
+        String what = known ? "cannot stand" : "is no visit's key" + near;
         return Optional.of(ADD.error(key, reading, allowed, what + "; allowed: " + allowed));
       }
     }
