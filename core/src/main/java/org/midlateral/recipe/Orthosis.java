@@ -112,30 +112,17 @@ public record Orthosis(
    * @param why it is refused
    */
   public Orthosis withoutShell(Finding why) {
-    return new Orthosis(
-        order,
-        digit,
-        relief,
-        bare,
-        plainTrough,
-        Optional.empty(),
-        trough,
-        Optional.empty(),
-        Optional.of(why));
+    return trough(order, Optional.of(why));
   }
 
   /** The trough, as if no dorsal piece had been asked for. */
   public Orthosis alone() {
+    return trough(order.withoutDorsalShell(), Optional.empty());
+  }
+
+  private Orthosis trough(Order asked, Optional<Finding> why) {
     return new Orthosis(
-        order.withoutDorsalShell(),
-        digit,
-        relief,
-        bare,
-        plainTrough,
-        Optional.empty(),
-        trough,
-        Optional.empty(),
-        Optional.empty());
+        asked, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty(), why);
   }
 
   /** Both or neither. */
