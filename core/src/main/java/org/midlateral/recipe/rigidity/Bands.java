@@ -1,6 +1,5 @@
 package org.midlateral.recipe.rigidity;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -59,12 +58,6 @@ public record Bands(
 
   private static final int LENGTHS = 4;
 
-  /** Errors are tried so many standard deviations off. */
-  private static final double TRIED = 1.2;
-
-  /** Meshes of what is compared with each other alone have edges so many times the usual. */
-  private static final double COARSE = 2.5;
-
   private record Sample(double clearance, double[] figures) {}
 
   /**
@@ -102,61 +95,6 @@ public record Bands(
               tapeError));
     }
     return of(made, samples, seed, tapeError);
-  }
-
-  /**
-   * The same draws without making each: every reading's error is made alone to both sides, and the
-   * logarithm of each figure taken as a parabola over each and as their sum over all. The clearance
-   * is measured in every draw, which needs no making.
-   *
-   * @param nominal made from the readings as they are
-   * @param samples at least 1
-   * @param tapeError standard deviation of each reading (mm), above 0
-   * @throws DesignRefused where the nominal order cannot be made, or one with an error
-   */
-  public static Bands estimate(Orthosis nominal, int samples, long seed, double tapeError)
-      throws DesignRefused {
-    Order order = nominal.order();
-    Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
-    Measurements read = order.measurements();
-    double[] middle = figures(ComparedTrough.alone(nominal));
-    double[] coarse = figures(ComparedTrough.trough(loaded, COARSE));
-    int n = read.circumference().size() + LENGTHS;
-    double[][] tried = new double[2 * n][];
-    for (int k = 0; k < 2 * n; k++) {
-      Interruption.ifInterrupted();
-      double[] errors = new double[n];
-      errors[k / 2] = (k % 2 == 0 ? TRIED : -TRIED) * tapeError;
-      tried[k] = figures(ComparedTrough.trough(loaded.withMeasurements(off(read, errors)), COARSE));
-    }
-    List<Sample> made = new ArrayList<>();
-    for (int i = 0; i < samples; i++) {
-      double[] errors = errors(n, i, seed, tapeError);
-      Measurements drawn = off(read, errors);
-      if (TapedDigit.isPossible(drawn)) {
-        double clearance =
-            FitOnFinger.leastClearance(nominal.trough(), TapedDigit.of(drawn))
-                - order.design().trough().liner();
-        made.add(new Sample(clearance, product(middle, coarse, tried, errors, tapeError)));
-      }
-    }
-    return of(made, samples, seed, tapeError);
-  }
-
-  private static double[] product(
-      double[] middle, double[] coarse, double[][] tried, double[] errors, double tapeError) {
-    double[] product = new double[middle.length];
-    for (int f = 0; f < product.length; f++) {
-      double log = Math.log(middle[f]);
-      for (int k = 0; k < errors.length; k++) {
-        double up = Math.log(tried[2 * k][f] / coarse[f]);
-        double down = Math.log(tried[2 * k + 1][f] / coarse[f]);
-        double z = errors[k] / (TRIED * tapeError);
-        log += z * (up - down) / 2 + z * z * (up + down) / 2;
-      }
-      product[f] = Math.exp(log);
-    }
-    return product;
   }
 
   private static double[] figures(ComparedTrough made) {

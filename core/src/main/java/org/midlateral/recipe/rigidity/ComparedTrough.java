@@ -52,16 +52,7 @@ record ComparedTrough(
 
   /** Makes the trough of an order, alone, and loads it. */
   static ComparedTrough trough(Order order) throws DesignRefused {
-    return trough(order, 1);
-  }
-
-  /**
-   * The same of a coarser mesh.
-   *
-   * @param fineness 1 as usual; more makes its triangles so much larger
-   */
-  static ComparedTrough trough(Order order, double fineness) throws DesignRefused {
-    return alone(Orthosis.make(Variant.withoutShell(order), fineness));
+    return alone(Orthosis.make(Variant.withoutShell(order)));
   }
 
   /** Loads the trough of an orthosis, alone. */

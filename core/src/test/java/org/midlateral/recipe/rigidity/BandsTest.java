@@ -74,29 +74,6 @@ class BandsTest {
     assertThat(bands.clearance().median()).isCloseTo(0.3, within(0.01));
   }
 
-  /** Each reading's error alone, and their sum, stand for a hundred troughs made from them. */
-  @Test
-  void theEstimateIsThatOfMakingEachDraw() throws Exception {
-    Bands made = Bands.sample(ORDER, 100, 1, 1);
-    Bands estimated = Bands.estimate(Orthosis.make(ORDER), 100, 1, 1);
-
-    assertThat(estimated.refused()).isEqualTo(made.refused());
-    assertThat(estimated.clearance()).isEqualTo(made.clearance());
-    near(estimated.bendingAtPip(), made.bendingAtPip());
-    near(estimated.proximalForce(), made.proximalForce());
-    near(estimated.distalForce(), made.distalForce());
-    near(estimated.pipForce(), made.pipForce());
-    near(estimated.extensionLost(), made.extensionLost());
-  }
-
-  /** Each end within a twentieth of the band's width. */
-  private static void near(Bands.Band found, Bands.Band expected) {
-    double width = expected.high() - expected.low();
-    assertThat(found.low()).isCloseTo(expected.low(), within(width / 20));
-    assertThat(found.median()).isCloseTo(expected.median(), within(width / 20));
-    assertThat(found.high()).isCloseTo(expected.high(), within(width / 20));
-  }
-
   /** A finger all round larger by 1 mm takes 1/2 pi mm of the clearance, where it is round. */
   @Test
   void aThickerFingerTakesClearance() throws Exception {
