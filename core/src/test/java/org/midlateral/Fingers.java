@@ -101,7 +101,7 @@ public final class Fingers {
             0.5,
             OptionalDouble.empty(),
             new Design.VentDesign(0, 8)),
-        new Design.ClosureDesign(Design.ClosureKind.WRAP, 25, 1, 2, 0.5, 30),
+        new Design.ClosureDesign(Design.ClosureKind.WRAP, 25, OptionalDouble.of(1), 2, 0.5, 30),
         new Design.MaterialDesign(
             "pa12",
             OptionalDouble.empty(),

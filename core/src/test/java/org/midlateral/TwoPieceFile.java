@@ -78,7 +78,7 @@ public final class TwoPieceFile {
   private void shell() {
     put("dorsal-shell.overlap", 2, 5);
     put("dorsal-shell.fit-gap", 0.15, 0.5);
-    put("dorsal-shell.clearance", 0.3, 1);
+    put("dorsal-shell.clearance", 0.2, 1);
     if (random.nextBoolean()) {
       put("dorsal-shell.length", 16, 36);
     }

@@ -326,13 +326,28 @@ public record Design(
    *
    * @param kind wrap, sleeve, tape or strap
    * @param width of the wrap, tape or strap (mm)
-   * @param tension the wrap is laid with (N)
+   * @param tension the wrap is laid with (N), where it is stated
    * @param layers of the wrap
    * @param overlap of each turn on the one before, as a share of the width
    * @param lap of a strap on itself (mm)
    */
   public record ClosureDesign(
-      ClosureKind kind, double width, double tension, int layers, double overlap, double lap) {}
+      ClosureKind kind,
+      double width,
+      OptionalDouble tension,
+      int layers,
+      double overlap,
+      double lap) {
+    private static final double OVER_TROUGH = 0.5;
+
+    /** A shell spreads the pull over the dorsum and holds with less of it. */
+    private static final double OVER_SHELL = 0.35;
+
+    /** Pull it is laid with (N): as stated, or as it suits a trough alone or one under a shell. */
+    public double tension(boolean overShell) {
+      return tension.orElse(overShell ? OVER_SHELL : OVER_TROUGH);
+    }
+  }
 
   /**
    * Material: a name from the material table, and the user's own values over it.

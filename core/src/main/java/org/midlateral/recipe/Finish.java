@@ -1,7 +1,9 @@
 package org.midlateral.recipe;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -17,6 +19,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
 import org.midlateral.relief.Relief;
+import org.midlateral.relief.ReliefBubble;
 import org.midlateral.shell.DorsalShell;
 import org.midlateral.shell.ProximalWord;
 import org.midlateral.trough.ReferenceLabel;
@@ -79,17 +82,50 @@ record Finish(Order order, Relief relief) {
 
   /** The label that a piece bears, before its turn for a left hand; empty where it has no room. */
   private Optional<ReferenceLabel> label(Piece piece) {
-    LetterField field = LetterField.of(piece);
-    return ReferenceLabel.on(
-        piece, order.measurements().reference(), field.from, field.to, field.width);
+    return fields(piece)
+        .flatMap(
+            field ->
+                ReferenceLabel.on(
+                    piece, order.measurements().reference(), field.from, field.to, field.width)
+                    .stream())
+        .filter(label -> isClear(piece, label.shape()))
+        .findFirst();
+  }
+
+  /** All the room that letters have on a piece, and what of it lies on this side of its reliefs. */
+  private Stream<LetterField> fields(Piece piece) {
+    LetterField whole = LetterField.of(piece);
+    double first = whole.to;
+    double last = whole.from;
+    for (ReliefBubble bubble : relief.bubbles()) {
+      first = Math.min(first, bubble.station() - bubble.length());
+      last = Math.max(last, bubble.station() + bubble.length());
+    }
+    return Stream.of(
+        whole,
+        new LetterField(whole.from, first, whole.width),
+        new LetterField(last, whole.to, whole.width));
+  }
+
+  /** Letters on the slope of a relief would stand askew, and crowd where it is hollow. */
+  private boolean isClear(Piece piece, Geometry letters) {
+    return relief.bubbles().isEmpty()
+        || Arrays.stream(letters.getCoordinates())
+            .noneMatch(
+                at ->
+                    relief.bubbles().stream()
+                        .anyMatch(b -> b.isNear(piece.skinGirth(at.x, at.y), at.y, 0)));
   }
 
   /** The word on the dorsal shell where it is asked for; a reference goes before it. */
   private Optional<Geometry> word(Piece shell) {
-    LetterField field = LetterField.of(shell);
-    return isWordAsked() && !order.design().print().label()
-        ? ProximalWord.on(shell, field.from, field.to, field.width)
-        : Optional.empty();
+    if (!isWordAsked() || order.design().print().label()) {
+      return Optional.empty();
+    }
+    return fields(shell)
+        .flatMap(field -> ProximalWord.on(shell, field.from, field.to, field.width).stream())
+        .filter(word -> isClear(shell, word))
+        .findFirst();
   }
 
   private boolean isWordAsked() {

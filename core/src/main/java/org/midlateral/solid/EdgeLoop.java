@@ -38,14 +38,12 @@ final class EdgeLoop {
   static EdgeLoop inside(
       Piece piece, OffsetSurface surface, LineString ring, Chart chart, SizingField density)
       throws DesignRefused {
-    EdgeLoop loop = null;
-    double bend = ErrorBudget.CHORD_OF_EDGES_AT_FIRST;
+    RingSamples samples = RingSamples.of(ring, piece, surface, chart, density);
+    EdgeLoop loop = seated(piece, surface, samples);
     // The ring's samples are seated some way off the ring, where the surfaces may bend more.
-    for (int i = 0;
-        i < TRIES && (i == 0 || loop.error(piece.wall()) > ErrorBudget.CHORD_OF_EDGES);
-        i++) {
-      loop = seated(piece, surface, RingSamples.of(ring, piece, surface, chart, density, bend));
-      bend *= 0.6;
+    for (int i = 1; i < TRIES && loop.error(piece.wall()) > ErrorBudget.CHORD_OF_EDGES; i++) {
+      samples = samples.closer(loop.closer(piece.wall()));
+      loop = seated(piece, surface, samples);
     }
     return loop;
   }
@@ -65,14 +63,33 @@ final class EdgeLoop {
     return loop;
   }
 
-  /** How far the worst edge stands off the surfaces (mm), as in {@link Refinement}. */
+  /** How far the worst edge stands off the surfaces (mm). */
   private double error(double wall) {
     double most = 0;
-    for (int i = 0; i < frame.length; i += 18) {
-      int j = (i + 18) % frame.length;
-      most = Math.max(most, OffsetSurface.bend(frame, i, j, wall) / 8);
+    for (int i = 0; i < vertices(); i++) {
+      most = Math.max(most, error(i, wall));
     }
     return most;
+  }
+
+  /** How far the edge after a vertex stands off the surfaces (mm), as in {@link Refinement}. */
+  private double error(int vertex, double wall) {
+    int i = 18 * vertex;
+    return OffsetSurface.bend(frame, i, (i + 18) % frame.length, wall) / 8;
+  }
+
+  /**
+   * How many times as close the samples must stand after each vertex. Over a crease the error falls
+   * with the spacing alone, not with its square.
+   */
+  private double[] closer(double wall) {
+    double[] times = new double[vertices()];
+    for (int i = 0; i < times.length; i++) {
+      double error = error(i, wall);
+      times[i] =
+          error > ErrorBudget.CHORD_OF_EDGES ? error / ErrorBudget.CHORD_OF_EDGES_AT_FIRST : 1;
+    }
+    return times;
   }
 
   int vertices() {

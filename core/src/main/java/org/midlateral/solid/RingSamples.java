@@ -1,5 +1,6 @@
 package org.midlateral.solid;
 
+import java.util.Arrays;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
@@ -20,16 +21,24 @@ final class RingSamples {
   /** Half-length over which a bend is measured, and density smoothed (mm). */
   private static final double REACH = 0.6;
 
+  /** Root of the bend that a chord of the surfaces' edges may span at first (mm^1/2). */
+  private static final double BEND = Math.sqrt(8 * ErrorBudget.CHORD_OF_EDGES_AT_FIRST);
+
   private final Coordinate[] ring;
+
+  /** How many vertices there are up to each of the ring's corners. */
+  private final double[] at;
+
   private final int count;
   private final double last;
   private final int[] segment;
   private final double[] share;
 
-  private RingSamples(Coordinate[] ring, double[] at, int count, double last) {
+  private RingSamples(Coordinate[] ring, double[] at, double last) {
     this.last = last;
     this.ring = ring;
-    this.count = count;
+    this.at = at;
+    this.count = 2 * (int) Math.ceil(at[at.length - 1] - 1e-6);
     this.segment = new int[count];
     this.share = new double[count];
     double total = at[at.length - 1];
@@ -51,15 +60,9 @@ final class RingSamples {
    * @param piece whose surfaces end half a wall off the ring: round a hole, they end on a longer
    *     one
    * @param surface its inner surface
-   * @param bend error a chord of the surfaces' edges may have against the surfaces (mm)
    */
   static RingSamples of(
-      LineString line,
-      Piece piece,
-      OffsetSurface surface,
-      Chart chart,
-      SizingField density,
-      double bend) {
+      LineString line, Piece piece, OffsetSurface surface, Chart chart, SizingField density) {
     double rim = piece.wall() / 2;
     DigitSurface digit = piece.digit();
     Coordinate[] ring = Densifier.densify(line, STEP).getCoordinates();
@@ -87,13 +90,33 @@ final class RingSamples {
       double counted = counted(ring[i], ring[j], chart, digit, density);
       double longer = hole ? 1 + rim / radius : 1;
       double counts = longer * counted / density.spacing(ring[i].y);
-      counts = Math.max(counts, bends(frame, i, j, piece.wall()) / Math.sqrt(8 * bend));
+      counts = Math.max(counts, bends(frame, i, j, piece.wall()) / BEND);
       at[i + 1] =
           at[i] + Math.max(counts, length[i] / Math.sqrt(8 * ErrorBudget.CHORD_ALONG_RIM * radius));
     }
-    int vertices = (int) Math.ceil(at[n] - 1e-6);
     double shortOfPole = 1e-6 * (digit.pulpEnd() - digit.tip());
-    return new RingSamples(ring, at, 2 * vertices, digit.pulpEnd() - shortOfPole);
+    return new RingSamples(ring, at, digit.pulpEnd() - shortOfPole);
+  }
+
+  /**
+   * The same, closer in places.
+   *
+   * @param times how many times as close after each vertex
+   */
+  RingSamples closer(double[] times) {
+    double[] most = new double[ring.length - 1];
+    Arrays.fill(most, 1);
+    for (int i = 0; i < times.length; i++) {
+      int end = i + 1 < times.length ? segment[2 * i + 2] : most.length - 1;
+      for (int k = segment[2 * i]; k <= end; k++) {
+        most[k] = Math.max(most[k], times[i]);
+      }
+    }
+    double[] closer = new double[at.length];
+    for (int k = 0; k < most.length; k++) {
+      closer[k + 1] = closer[k] + most[k] * (at[k + 1] - at[k]);
+    }
+    return new RingSamples(ring, closer, last);
   }
 
   /**

@@ -149,7 +149,7 @@ final class OrderBuilder {
     return new ClosureDesign(
         word("closure.kind", ClosureKind.class),
         number("closure.width"),
-        number("closure.tension"),
+        settings.number("closure.tension"),
         (int) number("closure.layers"),
         number("closure.overlap"),
         number("closure.lap"));

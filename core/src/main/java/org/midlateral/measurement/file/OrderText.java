@@ -145,7 +145,9 @@ public final class OrderText {
     Design.ClosureDesign closure = order.design().closure();
     word("closure.kind", closure.kind());
     length("closure.width", closure.width());
-    number("closure.tension", closure.tension());
+    lines.value(
+        "closure.tension",
+        closure.tension().isPresent() ? Double.toString(closure.tension().getAsDouble()) : "auto");
     lines.value("closure.layers", Integer.toString(closure.layers()));
     number("closure.overlap", closure.overlap());
     length("closure.lap", closure.lap());

@@ -101,7 +101,7 @@ public record Closure(
     Closure found =
         new Closure(
             design.kind(),
-            ElasticWrap.of(design, girth, from, to, levels),
+            ElasticWrap.of(design, design.tension(solids.size() > 1), girth, from, to, levels),
             Sleeve.of(levels, from, to),
             tape(design, girth, solids),
             straps,

@@ -39,11 +39,17 @@ public record ElasticWrap(
   /**
    * Winds a band from one end of the orthosis to the other, as often as the layers ask for.
    *
+   * @param tension it is laid with (N)
    * @param from station where the first turn begins (mm)
    * @param to station where the last turn ends (mm)
    */
   static ElasticWrap of(
-      ClosureDesign design, OuterGirth girth, double from, double to, List<LevelGirth> levels) {
+      ClosureDesign design,
+      double tension,
+      OuterGirth girth,
+      double from,
+      double to,
+      List<LevelGirth> levels) {
     double step = design.width() * (1 - design.overlap());
     double span = Math.max(0, to - from - design.width());
     int turns = 1 + (int) Math.ceil(span / step - 1e-9);
@@ -63,15 +69,9 @@ public record ElasticWrap(
                 level ->
                     new LevelPressure(
                         level.level(),
-                        Laplace.pressure(layers, design.tension(), design.width(), level.worn())))
+                        Laplace.pressure(layers, tension, design.width(), level.worn())))
             .toList();
     return new ElasticWrap(
-        design.width(),
-        design.tension(),
-        turns,
-        passes,
-        passes * length + design.lap(),
-        layers,
-        pressures);
+        design.width(), tension, turns, passes, passes * length + design.lap(), layers, pressures);
   }
 }

@@ -31,15 +31,15 @@ public record Fastening(
   public static Fastening of(
       ClosureKind kind, ClosureDesign design, HoldingDesign holding, Closure closure, double axis) {
     double width = design.width();
+    double tension = closure.wrap().tension();
     double stiffness = width * holding.bands().stiffness().orElse(usual(kind));
     return switch (kind) {
-      case WRAP ->
-          new Fastening(width, closure.wrap().layers(), design.tension(), stiffness, List.of());
-      case SLEEVE -> new Fastening(width, 1, design.tension(), stiffness, List.of());
+      case WRAP -> new Fastening(width, closure.wrap().layers(), tension, stiffness, List.of());
+      case SLEEVE -> new Fastening(width, 1, tension, stiffness, List.of());
       case TAPE ->
           new Fastening(
               width, 1, holding.bands().tapeTension(), stiffness, closure.tape().stations());
-      case STRAP -> new Fastening(width, 1, design.tension(), stiffness, List.of(axis));
+      case STRAP -> new Fastening(width, 1, tension, stiffness, List.of(axis));
     };
   }
 

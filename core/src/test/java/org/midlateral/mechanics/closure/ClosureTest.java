@@ -234,11 +234,11 @@ class ClosureTest {
     assertThat(slim.oneWidthServes()).isTrue();
   }
 
-  /** Over shell and bulge 93.2 mm round, at the tip 62.0 mm. */
+  /** Over shell and bulge 93.1 mm round, at the tip 62.0 mm. */
   @Test
   void noEvenSleeveHoldsABulbousFinger() throws Exception {
     Sleeve bulbous = closure(BenchFiles.orthosis("bulbous-ring")).sleeve();
-    assertThat(bulbous.tightest()).isCloseTo(31.1, within(0.05));
+    assertThat(bulbous.tightest()).isCloseTo(31.05, within(0.05));
     assertThat(bulbous.slackest()).isCloseTo(29.5, within(0.05));
     assertThat(bulbous.oneWidthServes()).isFalse();
     assertThat(bulbous.parts()).hasSize(2);

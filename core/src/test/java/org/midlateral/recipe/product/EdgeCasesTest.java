@@ -101,9 +101,10 @@ class EdgeCasesTest {
     assertMade(product);
     assertThat(product.findings()).extracting(Finding::code).doesNotContain("relief-under-nothing");
     PieceInspection shell = product.inspection().orElseThrow().dorsalShell().orElseThrow();
+    double clearance = product.order().design().dorsalShell().clearance();
     assertThat(shell.conformance().gapAtSpots())
         .singleElement()
-        .satisfies(gap -> assertThat(gap).isCloseTo(0.5 + 1, within(ErrorBudget.RELIEF)));
+        .satisfies(gap -> assertThat(gap).isCloseTo(clearance + 1, within(ErrorBudget.RELIEF)));
   }
 
   @Test

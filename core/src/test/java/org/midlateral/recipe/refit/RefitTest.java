@@ -154,7 +154,9 @@ class RefitTest {
   @ValueSource(ints = {17, -17})
   void theLeastGapOfTheShellIsWhereItIsTold(int girth) throws Exception {
     String bubble = "{station: 20, girth: " + girth + ", height: 1, length: 14, width: 8}";
-    Orthosis relieved = Orthosis.make(sample(List.of("relief.bubbles=[" + bubble + "]")));
+    Orthosis relieved =
+        Orthosis.make(
+            sample(List.of("relief.bubbles=[" + bubble + "]", "dorsal-shell.clearance=0.5")));
     Measurements later = changed(3);
 
     Refit shell = Refit.of(relieved, later).get(1);
