@@ -141,6 +141,7 @@ public record PrintPose(
       low = Math.min(low, z[v]);
       high = Math.max(high, z[v]);
     }
+    double section = low + FIRST_LAYER;
     double[] normal = new double[3];
     double overhang = 0;
     double skin = 0;
@@ -152,8 +153,13 @@ public record PrintPose(
         overhang += twice / 2;
         skin += t < solid.innerTriangles() ? twice / 2 : 0;
       }
-      double[] corners = {z[mesh.corner(t, 0)], z[mesh.corner(t, 1)], z[mesh.corner(t, 2)]};
-      footing += down / 2 * shareBelow(corners, low + FIRST_LAYER);
+      double a = z[mesh.corner(t, 0)];
+      double b = z[mesh.corner(t, 1)];
+      double c = z[mesh.corner(t, 2)];
+      // Few reach down to the section: the others are not put in order for it.
+      if (a < section || b < section || c < section) {
+        footing += down / 2 * shareBelow(new double[] {a, b, c}, section);
+      }
     }
     double upright = Math.toDegrees(Math.asin(Math.min(1, Math.abs(rows[8]))));
     return new PrintPose(pose, overhang, skin, high - low, footing, upright);
