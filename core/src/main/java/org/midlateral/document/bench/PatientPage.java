@@ -46,6 +46,10 @@ final class PatientPage {
   private final DigitSurface digit;
   private final Views views;
   private final List<Solid> solids;
+
+  /** Of the solids, each cut once for all pictures. */
+  private final List<Silhouette> silhouettes;
+
   private final double width = (PaperSize.USED_WIDTH - 2 * GUTTER) / 3;
   private final List<Block> blocks = new ArrayList<>();
   private final List<Double> bands;
@@ -55,6 +59,7 @@ final class PatientPage {
     this.digit = digit;
     this.views = Views.fromTheSide(digit);
     this.solids = List.copyOf(solids);
+    this.silhouettes = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
     this.bands = bands(closure, digit, solids.get(0));
   }
 
@@ -125,8 +130,7 @@ final class PatientPage {
       if (Double.isNaN(off)) {
         continue;
       }
-      List<PointMark> outline =
-          placed(views.outline(Silhouette.of(digit, solids.get(i))), start, low, scale, off);
+      List<PointMark> outline = placed(views.outline(silhouettes.get(i)), start, low, scale, off);
       sketch.area(i == 0 ? 0.82 : 0.92, outline).stroke(Pen.EDGE, outline, true);
       arrow(sketch, outline, i == 0 ? moves.troughWay : moves.shellWay);
     }
@@ -141,10 +145,9 @@ final class PatientPage {
 
   /** What closes it, where it lies. */
   private void bands(Sketch sketch, double start, double low, double scale) {
-    List<Silhouette> seen = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
     for (double station : bands) {
-      List<PointMark> first = band(station - HALF_BAND, seen);
-      List<PointMark> last = band(station + HALF_BAND, seen);
+      List<PointMark> first = band(station - HALF_BAND);
+      List<PointMark> last = band(station + HALF_BAND);
       List<PointMark> ring =
           placed(
               List.of(first.get(0), last.get(0), last.get(1), first.get(1)), start, low, scale, 0);
@@ -152,8 +155,8 @@ final class PatientPage {
     }
   }
 
-  private List<PointMark> band(double station, List<Silhouette> seen) {
-    return views.across(station, views.reach(station, seen) + 0.5);
+  private List<PointMark> band(double station) {
+    return views.across(station, views.reach(station, silhouettes) + 0.5);
   }
 
   /** Stations where the closure's bands are drawn (mm). */

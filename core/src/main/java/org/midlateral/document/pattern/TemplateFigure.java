@@ -125,14 +125,17 @@ final class TemplateFigure {
   private void sides() {
     boolean right = measurements.hand() == Hand.RIGHT;
     LabelRoom room = new LabelRoom(sketch);
+    List<List<PointMark>> lines = new ArrayList<>();
+    for (double station = 4; station < measurements.dipAxis(); station += 1) {
+      List<PointMark> line = moved(template.unrolled().level(station));
+      if (line.size() >= 2) {
+        lines.add(line);
+      }
+    }
     for (int side = -1; side <= 1; side += 2) {
       List<TextLabel> places = new ArrayList<>();
       String name = right == side > 0 ? "radial" : "ulnar";
-      for (double station = 4; station < measurements.dipAxis(); station += 1) {
-        List<PointMark> line = moved(template.unrolled().level(station));
-        if (line.size() < 2) {
-          continue;
-        }
+      for (List<PointMark> line : lines) {
         PointMark end = line.get(side > 0 ? line.size() - 1 : 0);
         double x = side > 0 ? end.x() - 2 : end.x() + 4;
         PointMark at = new PointMark(x, end.y());
