@@ -67,7 +67,7 @@ class VentsTest {
         .filteredOn(finding -> finding.code().equals("no-vents"))
         .singleElement()
         .satisfies(finding -> assertThat(finding.key()).isEqualTo("dorsal-shell.vents.diameter"));
-    assertThat(ProductRecipe.withDocuments(product).findings())
+    assertThat(ProductRecipe.checked(product).findings())
         .filteredOn(finding -> finding.code().equals("finite-elements"))
         .extracting(Finding::text)
         .anyMatch(text -> text.contains("leave the vents out"));

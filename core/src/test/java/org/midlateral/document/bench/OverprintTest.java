@@ -137,17 +137,23 @@ class OverprintTest {
         lines.add(line);
       }
     }
+    List<Envelope> boxes = texts.stream().map(OverprintTest::box).toList();
+    List<LineString> paths = lines.stream().map(OverprintTest::path).toList();
     List<String> found = new ArrayList<>();
     for (int i = 0; i < texts.size(); i++) {
-      Envelope box = box(texts.get(i));
+      Envelope box = boxes.get(i);
       for (int j = 0; j < i; j++) {
-        if (box.intersects(box(texts.get(j)))) {
+        if (box.intersects(boxes.get(j))) {
           found.add("'" + texts.get(i).text() + "' on '" + texts.get(j).text() + "'");
         }
       }
-      for (LineStroke line : lines) {
-        if (PLANE.toGeometry(box).distance(path(line)) < line.pen().weight() / 2 - SLACK) {
-          found.add("'" + texts.get(i).text() + "' on a line of " + line.pen());
+      for (int j = 0; j < lines.size(); j++) {
+        Pen pen = lines.get(j).pen();
+        double reach = pen.weight() / 2 - SLACK;
+        // A line is no nearer than the box round it.
+        if (box.distance(paths.get(j).getEnvelopeInternal()) < reach
+            && PLANE.toGeometry(box).distance(paths.get(j)) < reach) {
+          found.add("'" + texts.get(i).text() + "' on a line of " + pen);
         }
       }
     }
