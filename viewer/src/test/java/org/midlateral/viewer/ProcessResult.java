@@ -19,6 +19,8 @@ record ProcessResult(int status, String output) {
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // As the launcher starts it: the first compiler is enough for so short a run.
+    command.add("-XX:TieredStopAtLevel=1");
     command.add("-cp");
     command.add(System.getProperty("java.class.path"));
     command.add(mainClass);
