@@ -13,15 +13,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.LongRun;
 import org.midlateral.measurement.file.Orders;
 
 class MainTest {
   /** Hostile files that can be read and are checked all the same. */
-  private static final int READABLE = 20;
+  private static final int READABLE = LongRun.count(4, 20);
 
   @TempDir Path directory;
   private Path file;
@@ -271,6 +273,7 @@ class MainTest {
   }
 
   @Test
+  @Tag(LongRun.TAG)
   void hostileFilesEndWith2OrPass() throws Exception {
     byte[] valid = Files.readAllBytes(file);
     Random random = new Random(7);
