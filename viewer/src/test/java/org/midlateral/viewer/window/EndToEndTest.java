@@ -140,10 +140,7 @@ class EndToEndTest {
     driver = WindowDriver.withSample(Sample.SLIM);
     Path into = folder.resolve("out");
     driver.press("Export all files");
-    driver.until("the dialog", () -> driver.hasButton("Export here"));
-    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-    driver.type(into.toString());
-    driver.press("Export here");
+    driver.choose(into, "Export here");
     driver.press("OK");
     assertThat(into.resolve("trough.stl")).isNotEmptyFile();
     assertThat(into.resolve("dorsal-shell.stl")).isNotEmptyFile();
@@ -154,10 +151,7 @@ class EndToEndTest {
   void anExportCalledOffStopsAtOnceAndWritesNothing(@TempDir Path folder) throws Exception {
     Path into = folder.resolve("none");
     driver.press("Export all files");
-    driver.until("the dialog", () -> driver.hasButton("Export here"));
-    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-    driver.type(into.toString());
-    driver.press("Export here");
+    driver.choose(into, "Export here");
     driver.press("Cancel");
     long start = System.nanoTime();
     driver.until("the end", () -> driver.hasButton("OK"));
@@ -178,19 +172,14 @@ class EndToEndTest {
     driver.fill("trough.wall", "2.0");
     driver.settle();
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
-    driver.until("the dialog", () -> driver.hasButton("Save"));
-    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-    driver.type(file.toString());
-    driver.keys(KeyEvent.VK_ENTER);
+    driver.choose(file, "Save");
     driver.until("the file", () -> Files.exists(file) && !driver.window.session().isDirty());
     assertThat(Orders.read(file, List.of()).order().design().trough().wall()).isEqualTo(2.0);
 
     driver.fill("trough.wall", "1.2");
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_O);
     driver.press("Do not save");
-    driver.until("the dialog", () -> driver.hasButton("Open"));
-    driver.type(file.toString());
-    driver.keys(KeyEvent.VK_ENTER);
+    driver.choose(file, "Open");
     driver.until(
         "the old value", () -> driver.window.session().draft().get("trough.wall").equals("2.0"));
   }

@@ -113,10 +113,7 @@ class LessonTest {
     forward(5);
     Path file = folder.resolve("still.png");
     driver.press("Save a still");
-    driver.until("the dialog", () -> driver.hasButton("Save"));
-    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
-    driver.type(file.toString());
-    driver.keys(KeyEvent.VK_ENTER);
+    driver.choose(file, "Save");
     driver.until("the picture", () -> Files.exists(file) && file.toFile().length() > 5000);
     BufferedImage still = ImageIO.read(file.toFile());
     assertThat(still.getWidth()).isEqualTo(driver.find(Component.class, "lesson.view").getWidth());

@@ -1,8 +1,10 @@
 package org.midlateral.viewer.window;
 
+import java.awt.AWTEvent;
 import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
+import java.awt.Dialog;
 import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -11,18 +13,26 @@ import java.awt.Toolkit;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.WindowEvent;
 import java.awt.image.BufferedImage;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntSupplier;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
 import javax.swing.JSlider;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.RendererFailure;
@@ -33,20 +43,29 @@ import org.midlateral.viewer.view.PartVisibility;
 
 /** The real window on the real screen, driven by mouse and keys. One in the process. */
 final class WindowDriver {
-  private static final long PATIENCE_MILLIS = 20_000;
+  private static final long PATIENCE_MILLIS = 60_000;
   private static final int PAUSE_MILLIS = 30;
   private static final int QUIET_PAUSES = 2;
   private static final int MOST_PAUSES = 60;
+  private static final int MOST_TRIES = 20;
   private static WindowDriver driver;
 
   final MainWindow window;
   private final Robot robot;
+
+  /** What has come in from mouse and keyboard so far. */
+  private final AtomicInteger pressed = new AtomicInteger();
+
+  private final AtomicInteger released = new AtomicInteger();
+  private final AtomicInteger keysPressed = new AtomicInteger();
 
   private WindowDriver() throws RendererFailure, AWTException {
     OffscreenRenderer renderer = OffscreenRenderer.open();
     Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
     robot = new Robot();
     robot.setAutoDelay(15);
+    Toolkit.getDefaultToolkit()
+        .addAWTEventListener(this::count, AWTEvent.MOUSE_EVENT_MASK | AWTEvent.KEY_EVENT_MASK);
     window =
         inSwing(
             () -> {
@@ -58,11 +77,21 @@ final class WindowDriver {
     until("the first frame", () -> view().frame() != null && window.shown().isPresent());
   }
 
+  private void count(AWTEvent event) {
+    switch (event.getID()) {
+      case MouseEvent.MOUSE_PRESSED -> pressed.incrementAndGet();
+      case MouseEvent.MOUSE_RELEASED -> released.incrementAndGet();
+      case KeyEvent.KEY_PRESSED -> keysPressed.incrementAndGet();
+      default -> {}
+    }
+  }
+
   /** The window with a fresh sample in it. */
   static synchronized WindowDriver withSample(Sample sample) throws RendererFailure, AWTException {
     if (driver == null) {
       driver = new WindowDriver();
     }
+    driver.closeDialogs();
     driver.inSwing(
         () -> {
           driver.window.session().openSample(sample);
@@ -70,6 +99,25 @@ final class WindowDriver {
         });
     driver.settle();
     return driver;
+  }
+
+  /**
+   * A test that failed may have left a dialog open, which would keep every other from the window.
+   */
+  private void closeDialogs() {
+    until(
+        "the end of dialogs left open",
+        () -> {
+          boolean none = true;
+          for (Window each : Window.getWindows()) {
+            if (each instanceof Dialog && each.isShowing()) {
+              none = false;
+              each.dispatchEvent(new WindowEvent(each, WindowEvent.WINDOW_CLOSING));
+              each.dispose();
+            }
+          }
+          return none;
+        });
   }
 
   <T> T inSwing(Callable<T> call) {
@@ -211,26 +259,68 @@ final class WindowDriver {
     click(button(buttonText));
   }
 
+  /** Types a path into the file dialog that is about to open, and confirms it by a button. */
+  void choose(Path path, String confirm) {
+    until("the file dialog with " + confirm, () -> hasButton(confirm) && fileName() != null);
+    JTextField field = inSwing(this::fileName);
+    focus(field);
+    keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+    type(path.toString());
+    until("the path as typed", () -> field.getText().equals(path.toString()));
+    press(confirm);
+    until("the end of the file dialog", () -> !field.isShowing());
+  }
+
+  /** The field for the name in the file dialog that is open; null where none is. */
+  private JTextField fileName() {
+    for (Window each : Window.getWindows()) {
+      Component chooser =
+          each.isShowing() ? search(each, c -> c instanceof JFileChooser && c.isShowing()) : null;
+      if (chooser != null) {
+        return (JTextField) search((Container) chooser, c -> c instanceof JTextField);
+      }
+    }
+    return null;
+  }
+
   String label(String name) {
     return inSwing(() -> find(JLabel.class, name).getText());
   }
 
+  /** Clicks the middle of a component, where that is once the pointer is there. */
   void click(Component component) {
-    inSwing(
-        () -> {
-          if (component.getParent() instanceof javax.swing.JComponent parent) {
-            parent.scrollRectToVisible(component.getBounds());
-          }
-          return null;
-        });
-    Rectangle place = place(component);
-    click((int) place.getCenterX(), (int) place.getCenterY());
+    for (int i = 0; i < MOST_TRIES; i++) {
+      inSwing(
+          () -> {
+            if (component.getParent() instanceof JComponent parent) {
+              parent.scrollRectToVisible(component.getBounds());
+            }
+            return null;
+          });
+      Rectangle place = place(component);
+      robot.mouseMove((int) place.getCenterX(), (int) place.getCenterY());
+      idle();
+      if (place.equals(place(component))) {
+        button(() -> {});
+        return;
+      }
+    }
+    throw new AssertionError(component.getName() + " does not keep its place");
   }
 
   void click(int x, int y) {
     robot.mouseMove(x, y);
+    button(() -> {});
+  }
+
+  /** Presses, moves and lets go, and waits until both ends of it have come in. */
+  private void button(Runnable between) {
+    int presses = pressed.get();
+    int releases = released.get();
     robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    between.run();
     robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    until("the click to come in", () -> pressed.get() > presses && released.get() > releases);
     idle();
   }
 
@@ -242,17 +332,24 @@ final class WindowDriver {
 
   void drag(Point from, Point to) {
     robot.mouseMove(from.x, from.y);
-    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
     int steps = 12;
-    for (int i = 1; i <= steps; i++) {
-      robot.mouseMove(from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
-    }
-    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    idle();
+    button(
+        () -> {
+          for (int i = 1; i <= steps; i++) {
+            robot.mouseMove(
+                from.x + (to.x - from.x) * i / steps, from.y + (to.y - from.y) * i / steps);
+          }
+        });
   }
 
   Rectangle place(Component component) {
     return inSwing(() -> new Rectangle(component.getLocationOnScreen(), component.getSize()));
+  }
+
+  /** Clicks a component and waits until it has the keys. */
+  private void focus(Component field) {
+    click(field);
+    until("focus in " + field.getName(), field::isFocusOwner);
   }
 
   /** Replaces what stands in a field by typing. */
@@ -263,8 +360,7 @@ final class WindowDriver {
           return null;
         });
     Component field = find(Component.class, name);
-    click(field);
-    until("focus in " + name, field::isFocusOwner);
+    focus(field);
     keys(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
     keys(KeyEvent.VK_DELETE);
     type(text);
@@ -272,37 +368,49 @@ final class WindowDriver {
   }
 
   void type(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      switch (c) {
-        case '"' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE);
-        case '_' -> press(KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS);
-        default -> {
-          int code = KeyEvent.getExtendedKeyCodeForChar(c);
-          if (Character.isUpperCase(c)) {
-            press(KeyEvent.VK_SHIFT, code);
-          } else {
-            press(code);
+    awaiting(
+        () -> {
+          int keys = 0;
+          for (int i = 0; i < text.length(); i++) {
+            keys += press(codes(text.charAt(i)));
           }
-        }
+          return keys;
+        });
+  }
+
+  /** The keys of a character, pressed together. */
+  private static int[] codes(char c) {
+    return switch (c) {
+      case '"' -> new int[] {KeyEvent.VK_SHIFT, KeyEvent.VK_QUOTE};
+      case '_' -> new int[] {KeyEvent.VK_SHIFT, KeyEvent.VK_MINUS};
+      default -> {
+        int code = KeyEvent.getExtendedKeyCodeForChar(c);
+        yield Character.isUpperCase(c) ? new int[] {KeyEvent.VK_SHIFT, code} : new int[] {code};
       }
-    }
-    idle();
+    };
   }
 
   /** Presses keys together. */
   void keys(int... codes) {
-    press(codes);
+    awaiting(() -> press(codes));
+  }
+
+  /** Presses keys and waits until as many have come in. */
+  private void awaiting(IntSupplier pressing) {
+    int before = keysPressed.get();
+    int sent = pressing.getAsInt();
+    until("the keys to come in", () -> keysPressed.get() >= before + sent);
     idle();
   }
 
-  private void press(int... codes) {
+  private int press(int... codes) {
     for (int code : codes) {
       robot.keyPress(code);
     }
     for (int i = codes.length - 1; i >= 0; i--) {
       robot.keyRelease(codes[i]);
     }
+    return codes.length;
   }
 
   BufferedImage grab(Component component) {
