@@ -1,11 +1,14 @@
 package org.midlateral.viewer.background;
 
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
- * One thread that answers the newest question.
+ * One thread that answers the newest question. What was asked is of one subject, as a file that is
+ * open; once the asker turns to another, no answer about the former comes any more, however late it
+ * would be ready.
  *
  * @param <Q> a question
  * @param <A> its answer
@@ -13,12 +16,23 @@ import java.util.function.Function;
 public final class Worker<Q, A> implements AutoCloseable {
   private static final long IDLE_MILLIS = 60_000;
 
-  private final Newest<Q> waiting = new Newest<>();
+  private final Newest<Asked<Q>> waiting = new Newest<>();
   private final Function<Q, A> work;
+  private final Executor asker;
   private final Consumer<A> deliver;
   private final Thread thread;
   private boolean busy;
   private volatile boolean closed;
+
+  /** Number of the subject; changed and compared by the asker alone. */
+  private int subject;
+
+  /**
+   * A question.
+   *
+   * @param subject number of what it is about
+   */
+  private record Asked<Q>(Q question, int subject) {}
 
   /**
    * Starts the thread.
@@ -26,10 +40,12 @@ public final class Worker<Q, A> implements AutoCloseable {
    * @param name of the thread
    * @param work answers a question; where it is interrupted it may end with a {@link
    *     CancellationException}
-   * @param deliver gets each answer, on the worker's thread
+   * @param asker the one thread that asks, forgets and is told
+   * @param deliver gets each answer, on the asker's thread
    */
-  public Worker(String name, Function<Q, A> work, Consumer<A> deliver) {
+  public Worker(String name, Function<Q, A> work, Executor asker, Consumer<A> deliver) {
     this.work = work;
+    this.asker = asker;
     this.deliver = deliver;
     thread = new Thread(this::run, name);
     thread.setDaemon(true);
@@ -38,7 +54,13 @@ public final class Worker<Q, A> implements AutoCloseable {
 
   /** Asks; a question that still waits is dropped for it. */
   public void ask(Q question) {
-    waiting.put(question);
+    waiting.put(new Asked<>(question, subject));
+  }
+
+  /** Turns to another subject: whatever was asked so far is answered no more. */
+  public void forget() {
+    subject++;
+    drop();
   }
 
   /** Drops the question that waits, and interrupts the work on the one that does not. */
@@ -52,7 +74,7 @@ public final class Worker<Q, A> implements AutoCloseable {
   private void run() {
     try {
       while (!closed) {
-        Q question = waiting.take(IDLE_MILLIS);
+        Asked<Q> question = waiting.take(IDLE_MILLIS);
         if (question != null) {
           begin();
           answer(question);
@@ -76,9 +98,15 @@ public final class Worker<Q, A> implements AutoCloseable {
   }
 
   /** A question that fails is reported as the thread's own end would be; the next is answered. */
-  private void answer(Q question) {
+  private void answer(Asked<Q> asked) {
     try {
-      deliver.accept(work.apply(question));
+      A answer = work.apply(asked.question());
+      asker.execute(
+          () -> {
+            if (asked.subject() == subject) {
+              deliver.accept(answer);
+            }
+          });
     } catch (CancellationException e) {
       // It was dropped: there is nobody to tell.
       return;

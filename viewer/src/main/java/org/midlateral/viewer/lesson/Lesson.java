@@ -20,6 +20,7 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Order;
 import org.midlateral.viewer.background.Worker;
 import org.midlateral.viewer.render.OffscreenRenderer;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.view.Palette;
 
 /** The lesson with its steps. */
@@ -40,6 +41,7 @@ public final class Lesson extends JPanel {
   private transient Comparison comparison;
   private transient Order asked;
   private transient Step step = Step.FIRST;
+  private String title = "";
   private boolean held;
   private long began = System.nanoTime();
 
@@ -54,9 +56,7 @@ public final class Lesson extends JPanel {
     this.onStill = onStill;
     view = new LessonView(renderer);
     view.setName("lesson.view");
-    worker =
-        new Worker<>(
-            "lesson", Lesson::compare, answer -> SwingUtilities.invokeLater(() -> take(answer)));
+    worker = new Worker<>("lesson", Lesson::compare, SwingUtilities::invokeLater, this::take);
     add(head(), BorderLayout.NORTH);
     add(view, BorderLayout.CENTER);
     key("RIGHT", this::forward);
@@ -123,24 +123,42 @@ public final class Lesson extends JPanel {
     }
   }
 
-  /** Begins on the finger of an order, from the first step. */
-  public void begin(Order order) {
+  /** Begins on a finger, from the first step. */
+  public void begin(DesignShapes design) {
     step = Step.FIRST;
     view.requestFocusInWindow();
-    if (order.equals(asked) && comparison != null) {
-      show(step);
+    follow(design);
+  }
+
+  /** Goes on at the same step with another finger, or with the same one changed. */
+  public void follow(DesignShapes design) {
+    Order order = design.orthosis().order();
+    if (order.equals(asked)) {
+      if (comparison != null) {
+        show(step);
+      }
       return;
     }
+    clear("Making the wraps of this finger ...");
     asked = order;
-    comparison = null;
-    say("Making the wraps of this finger ...");
+    title = design.title();
     worker.ask(order);
+  }
+
+  /** Shows nothing, and says why. */
+  public void clear(String why) {
+    worker.forget();
+    asked = null;
+    comparison = null;
+    title = "";
+    view.clear();
+    say(why);
   }
 
   private void take(Object answer) {
     if (answer instanceof Comparison made) {
       comparison = made;
-      view.show(made);
+      view.show(made, title);
       show(step);
     } else {
       say(answer.toString());
@@ -206,6 +224,11 @@ public final class Lesson extends JPanel {
   private void still() {
     hold(true);
     view.whenSettled(() -> onStill.accept(view.still(), "lesson-step-" + (step.number() + 1)));
+  }
+
+  /** Whose finger is shown; empty for none. */
+  public String title() {
+    return title;
   }
 
   /** Whether the pieces stand as they will stay. */

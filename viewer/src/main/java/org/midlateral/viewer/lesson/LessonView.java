@@ -34,6 +34,7 @@ final class LessonView extends SceneView {
   private transient Comparison comparison;
   private transient Step step = Step.FIRST;
   private transient Palette palette = Palette.LIGHT;
+  private String title = "";
   private double phase;
 
   LessonView(OffscreenRenderer renderer) {
@@ -41,10 +42,17 @@ final class LessonView extends SceneView {
     getAccessibleContext().setAccessibleName("Wraps compared");
   }
 
-  void show(Comparison other) {
+  void show(Comparison other, String whose) {
     comparison = other;
+    title = whose;
     look(new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
     fit();
+  }
+
+  /** Shows nothing. */
+  void clear() {
+    comparison = null;
+    forgetPicture();
   }
 
   void setStep(Step other) {
@@ -135,6 +143,8 @@ final class LessonView extends SceneView {
         forces(g, orbit, i, width, height);
       }
     }
+    g.setColor(palette.ink());
+    g.drawString(title, 14, 8 + g.getFontMetrics().getAscent());
     g.setColor(palette.quiet());
     int line = g.getFontMetrics().getHeight();
     List<String> notes = notes();

@@ -1,6 +1,7 @@
 package org.midlateral.viewer.scene;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Measurements;
@@ -46,6 +47,17 @@ public record DesignShapes(
         Landmark.of(measured, orthosis.digit()),
         orthosis.solids().stream().map(PieceShape::of).toList(),
         sections.join());
+  }
+
+  /** The order's reference, hand and finger: {@code R-12, right ring finger}. */
+  public String title() {
+    Measurements measured = orthosis.order().measurements();
+    return String.format(
+        Locale.ROOT,
+        "%s, %s %s finger",
+        measured.reference(),
+        measured.hand().name().toLowerCase(Locale.ROOT),
+        measured.digit().name().toLowerCase(Locale.ROOT));
   }
 
   /** The skin, coarser than it is measured on: as many triangles as the eye needs. */

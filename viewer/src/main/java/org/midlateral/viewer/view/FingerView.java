@@ -1,6 +1,7 @@
 package org.midlateral.viewer.view;
 
 import java.awt.Color;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
@@ -37,6 +38,7 @@ public final class FingerView extends SceneView {
   private double station;
   private Point pointer;
   private String note = "";
+  private boolean fitNext = true;
 
   public FingerView(OffscreenRenderer renderer) {
     super(renderer, FIRST);
@@ -53,16 +55,24 @@ public final class FingerView extends SceneView {
 
   /** Fits the next design to the window. */
   public void fitNext() {
+    fitNext = true;
+  }
+
+  /** Shows nothing, and says why. */
+  public void clear(String why) {
     design = null;
+    colouring = Colouring.PLAIN;
+    note = why;
+    forgetPicture();
   }
 
   /** Shows a design. */
   public void show(DesignShapes next, Colouring colours) {
-    boolean first = design == null;
     design = next;
     colouring = colours;
     note = "";
-    if (first) {
+    if (fitNext) {
+      fitNext = false;
       fit();
     } else {
       refresh();
@@ -147,15 +157,18 @@ public final class FingerView extends SceneView {
   @Override
   protected void over(Graphics2D g, RenderedFrame shown, int width, int height) {
     if (design == null) {
+      instead(g);
       return;
     }
     Orbit orbit = shown.picture().orbit();
     List<Rectangle2D> taken = new ArrayList<>();
+    Rectangle2D title = title(g);
+    taken.add(title);
     taken.add(ScaleBar.draw(g, orbit, width, height, palette));
     taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
 
     if (!note.isEmpty()) {
-      taken.add(NoteCard.draw(g, note, 12, 12, palette));
+      taken.add(NoteCard.draw(g, note, 12, title.getMaxY() + 4, palette));
     }
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       new LandmarkLabels(orbit, width, height, palette, taken).draw(g, design.landmarks());
@@ -163,6 +176,27 @@ public final class FingerView extends SceneView {
     if (pointer != null) {
       reading().ifPresent(text -> NoteCard.draw(g, text, pointer.x + 14, pointer.y + 18, palette));
     }
+  }
+
+  @Override
+  protected void instead(Graphics2D g) {
+    if (!note.isEmpty()) {
+      NoteCard.draw(g, note, 12, 12, palette);
+    }
+  }
+
+  /** Whose finger this is. */
+  private Rectangle2D title(Graphics2D g) {
+    String text = design.title();
+    FontMetrics font = g.getFontMetrics();
+    g.setColor(palette.ink());
+    g.drawString(text, 12, 8 + font.getAscent());
+    return new Rectangle2D.Double(8, 4, font.stringWidth(text) + 10, font.getHeight() + 6);
+  }
+
+  /** What is said about the picture, or in its place; empty for nothing. */
+  public String note() {
+    return note;
   }
 
   /** What the pointer rests on, in words. */

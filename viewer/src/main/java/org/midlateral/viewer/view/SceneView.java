@@ -40,6 +40,9 @@ public abstract class SceneView extends JPanel {
   private transient Runnable whenShown = () -> {};
   private boolean changedSinceShown;
 
+  /** Number of the scene; a frame of a former one is not shown. */
+  private int scene;
+
   protected SceneView(OffscreenRenderer renderer, Orbit first) {
     this.renderer = renderer;
     this.orbit = first;
@@ -75,6 +78,9 @@ public abstract class SceneView extends JPanel {
 
   /** Draws over the picture, in the component's own coordinates. */
   protected abstract void over(Graphics2D g, RenderedFrame shown, int width, int height);
+
+  /** Says why there is no picture. */
+  protected void instead(Graphics2D g) {}
 
   /** Height of what is drawn below the picture (px). */
   protected int footer() {
@@ -138,6 +144,15 @@ public abstract class SceneView extends JPanel {
     changedSinceShown = false;
   }
 
+  /** Takes the picture off the screen; one that is still being drawn does not come any more. */
+  protected final void forgetPicture() {
+    scene++;
+    frame = null;
+    asked = null;
+    refresh();
+    repaint();
+  }
+
   /** Whether the picture on the screen is the one last asked for, drawn smoothly. */
   public final boolean isSettled() {
     return isShowing()
@@ -172,14 +187,18 @@ public abstract class SceneView extends JPanel {
     int height = (int) Math.round(pictureHeight() * scale);
     PictureRequest picture = new PictureRequest(items(), orbit, width, height, paper(), smooth);
     asked = picture;
-    renderer.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown)));
+    int drawn = scene;
+    renderer.draw(picture, shown -> SwingUtilities.invokeLater(() -> take(shown, drawn)));
   }
 
   private double pixelScale() {
     return getGraphicsConfiguration().getDefaultTransform().getScaleX();
   }
 
-  private void take(RenderedFrame drawn) {
+  private void take(RenderedFrame drawn, int ofScene) {
+    if (ofScene != scene) {
+      return;
+    }
     frame = drawn;
     paintImmediately(0, 0, getWidth(), getHeight());
     if (changedSinceShown) {
@@ -225,6 +244,8 @@ public abstract class SceneView extends JPanel {
     if (frame == null) {
       g.setColor(paper());
       g.fillRect(0, 0, width, height);
+      hints(g);
+      instead(g);
       return;
     }
     BufferedImage image = frame.image();

@@ -67,6 +67,14 @@ public final class SectionDrawing extends JPanel {
     repaint();
   }
 
+  /** Shows nothing. */
+  public void clear() {
+    design = null;
+    section = null;
+    pressures = Optional.empty();
+    repaint();
+  }
+
   public void setPalette(Palette other) {
     palette = other;
     repaint();

@@ -34,11 +34,17 @@ final class ColouringWorker implements AutoCloseable {
             asked ->
                 new ColourAnswer(
                     asked, Colouring.of(asked.made().shapes().orElseThrow(), asked.quantity())),
-            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+            SwingUtilities::invokeLater,
+            listener);
   }
 
   void ask(MadeDraft made, Quantity quantity) {
     worker.ask(new ColourRequest(made, quantity));
+  }
+
+  /** Another file is open: nothing of the former is told any more. */
+  void forget() {
+    worker.forget();
   }
 
   @Override

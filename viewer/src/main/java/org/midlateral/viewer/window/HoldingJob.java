@@ -3,6 +3,7 @@ package org.midlateral.viewer.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
 import javax.swing.JFrame;
 import javax.swing.SwingWorker;
 import org.midlateral.measurement.DesignRefused;
@@ -19,10 +20,17 @@ import org.midlateral.recipe.rigidity.Adviser;
 final class HoldingJob extends SwingWorker<String, Void> {
   private final JFrame window;
   private final Orthosis made;
+  private final BooleanSupplier wanted;
 
-  HoldingJob(JFrame window, Orthosis made) {
+  /**
+   * A job.
+   *
+   * @param wanted whether the design is still the one that is open, when it has been told
+   */
+  HoldingJob(JFrame window, Orthosis made, BooleanSupplier wanted) {
     this.window = window;
     this.made = made;
+    this.wanted = wanted;
   }
 
   @Override
@@ -50,7 +58,10 @@ final class HoldingJob extends SwingWorker<String, Void> {
   @Override
   protected void done() {
     try {
-      MessageDialogs.held(window, get());
+      String text = get();
+      if (wanted.getAsBoolean()) {
+        MessageDialogs.held(window, made.order().measurements().reference(), text);
+      }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
     } catch (ExecutionException e) {

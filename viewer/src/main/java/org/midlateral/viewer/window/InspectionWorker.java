@@ -32,10 +32,7 @@ final class InspectionWorker implements AutoCloseable {
    */
   InspectionWorker(Consumer<Inspected> listener) {
     worker =
-        new Worker<>(
-            "inspector",
-            InspectionWorker::inspect,
-            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+        new Worker<>("inspector", InspectionWorker::inspect, SwingUtilities::invokeLater, listener);
   }
 
   static Inspected inspect(MadeDraft made) {
@@ -65,6 +62,11 @@ final class InspectionWorker implements AutoCloseable {
   /** What is inspected now is of no use any more. */
   void drop() {
     worker.drop();
+  }
+
+  /** Another file is open: nothing of the former is told any more. */
+  void forget() {
+    worker.forget();
   }
 
   @Override

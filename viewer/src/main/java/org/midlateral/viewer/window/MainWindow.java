@@ -38,6 +38,7 @@ public final class MainWindow extends JFrame {
 
   private final transient Session session = new Session(Sample.BULBOUS);
   private final transient MakingWorker making = new MakingWorker(this::take);
+  private static final String NOT_MADE = "Not made yet. What is in the way stands below.";
   private static final String EDITING_PAGE = "editing";
   private static final String LESSON_PAGE = "lesson";
 
@@ -156,16 +157,39 @@ public final class MainWindow extends JFrame {
       inspection.drop();
       dropped = true;
     }
+    if (made != null && !made.draft().equals(session.draft())) {
+      lesson.clear(NOT_MADE);
+    }
     making.ask(session.draft(), made, quantity);
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
   }
 
-  /** Another finger: seen whole, and cut at its PIP axis. */
+  /**
+   * Another finger: nothing of the former is shown any more, nor comes later; the new one is seen
+   * whole, and cut at its PIP axis.
+   */
   private void opened() {
+    making.forget();
+    inspection.forget();
+    colouring.forget();
+    quiet.stop();
+    made = null;
+    inspected = null;
+    coloured = null;
+    clear();
+    form.showMessages(List.of(), List.of(), palette.caution(), palette.refusal());
+    findings.show(List.of(), List.of(), true);
     view.fitNext();
     section.resetStation();
+  }
+
+  /** There is no picture, figure or lesson of what is open. */
+  private void clear() {
+    view.clear(NOT_MADE);
+    section.clear();
+    lesson.clear(NOT_MADE);
   }
 
   private void items(ListChange change) {
@@ -201,7 +225,7 @@ public final class MainWindow extends JFrame {
     boolean slow = answer.asked().quantity().isSlow() && made.shapes().isPresent();
     coloured = slow ? null : answer.asked().quantity();
     if (made.shapes().isEmpty()) {
-      view.setNote("Shown as it was before the refused values");
+      clear();
       showFindings();
       return;
     }
@@ -212,6 +236,9 @@ public final class MainWindow extends JFrame {
     showFindings();
     section.show(made.shapes().get());
     section.setPressures(answer.colouring().pressures());
+    if (lesson.isShowing()) {
+      lesson.follow(made.shapes().get());
+    }
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
       colouring.ask(made, answer.asked().quantity());
@@ -262,7 +289,7 @@ public final class MainWindow extends JFrame {
     menus.setLessonShown(on);
     cards.show(pages, on ? LESSON_PAGE : EDITING_PAGE);
     if (on) {
-      lesson.begin(shown().orElseThrow().orthosis().order());
+      lesson.begin(shown().orElseThrow());
     } else {
       view.requestFocusInWindow();
     }

@@ -36,11 +36,7 @@ final class MakingWorker implements AutoCloseable {
    * @param listener gets each answer, on the screen's thread
    */
   MakingWorker(Consumer<MadeAnswer> listener) {
-    worker =
-        new Worker<>(
-            "maker",
-            this::make,
-            answer -> SwingUtilities.invokeLater(() -> listener.accept(answer)));
+    worker = new Worker<>("maker", this::make, SwingUtilities::invokeLater, listener);
   }
 
   void ask(Draft draft, MadeDraft shown, Quantity quantity) {
@@ -58,6 +54,11 @@ final class MakingWorker implements AutoCloseable {
     Colouring colouring =
         last.shapes().map(shapes -> Colouring.of(shapes, quantity)).orElse(Colouring.PLAIN);
     return new MadeAnswer(asked, last, colouring);
+  }
+
+  /** Another file is open: nothing of the former is told any more. */
+  void forget() {
+    worker.forget();
   }
 
   @Override

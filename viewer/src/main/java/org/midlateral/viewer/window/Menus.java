@@ -4,6 +4,7 @@ import java.awt.event.KeyEvent;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -252,7 +253,8 @@ final class Menus {
       MessageDialogs.trouble(window, "A refused design holds no joint; mend the values marked.");
       return;
     }
-    new HoldingJob(window, shown.get().orthosis()).execute();
+    BooleanSupplier wanted = () -> commands.made().get().flatMap(MadeDraft::shapes).equals(shown);
+    new HoldingJob(window, shown.get().orthosis(), wanted).execute();
   }
 
   private void picture() {

@@ -61,7 +61,7 @@ final class MessageDialogs {
   }
 
   /** How the joint is held, with its table in letters of one width. */
-  static void held(Component parent, String text) {
+  static void held(Component parent, String reference, String text) {
     JTextArea area = new JTextArea(text);
     area.setName("held.text");
     area.setEditable(false);
@@ -71,7 +71,7 @@ final class MessageDialogs {
     JScrollPane scroll = new JScrollPane(area);
     scroll.setPreferredSize(new Dimension(720, 440));
     JOptionPane.showMessageDialog(
-        parent, scroll, "How the joint is held", JOptionPane.PLAIN_MESSAGE);
+        parent, scroll, "How the joint is held: " + reference, JOptionPane.PLAIN_MESSAGE);
   }
 
   private static JScrollPane area(String text, int width, int height) {

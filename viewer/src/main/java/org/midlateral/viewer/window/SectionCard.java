@@ -31,8 +31,12 @@ import org.midlateral.viewer.view.SkinTone;
 final class SectionCard extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double STEPS_PER_MM = 2;
+  private static final String TITLE = "Section";
+  private static final String NOT_MADE = "not made yet";
+  private static final String NONE = "–";
 
   private final JSlider slider = new JSlider();
+  private final JLabel title = new JLabel(TITLE);
   private final JLabel place = new JLabel();
   private final SectionDrawing drawing = new SectionDrawing();
   private final Map<String, JLabel> figures = new LinkedHashMap<>();
@@ -46,9 +50,9 @@ final class SectionCard extends JPanel {
     this.onStation = onStation;
     setBorder(BorderFactory.createEmptyBorder(6, 10, 6, 10));
     JPanel head = new JPanel(new BorderLayout());
-    JLabel title = new JLabel("Section");
     title.setFont(title.getFont().deriveFont(Font.BOLD));
     title.setLabelFor(slider);
+    title.setName("section.title");
     place.setName("section.station");
     head.add(title, BorderLayout.WEST);
     head.add(place, BorderLayout.EAST);
@@ -118,7 +122,7 @@ final class SectionCard extends JPanel {
   }
 
   private JLabel figure(String name) {
-    JLabel label = new JLabel("–", SwingConstants.TRAILING);
+    JLabel label = new JLabel(NONE, SwingConstants.TRAILING);
     label.setName("section." + name);
     figures.put(name, label);
     return label;
@@ -129,9 +133,21 @@ final class SectionCard extends JPanel {
     station = Double.NaN;
   }
 
+  /** Shows nothing, in figures and drawing. */
+  void clear() {
+    design = null;
+    drawing.clear();
+    title.setText(TITLE);
+    place.setText(NOT_MADE);
+    slider.setEnabled(false);
+    figures.values().forEach(figure -> figure.setText(NONE));
+  }
+
   /** Shows the section of a design at the same station as before, or at the PIP axis at first. */
   void show(DesignShapes next) {
     design = next;
+    title.setText(TITLE + " of " + design.orthosis().order().measurements().reference());
+    slider.setEnabled(true);
     setting = true;
     int first = (int) Math.ceil(Stations.first(design) * STEPS_PER_MM);
     int last = (int) Math.floor(Stations.last(design) * STEPS_PER_MM);
@@ -186,11 +202,11 @@ final class SectionCard extends JPanel {
   }
 
   private static String gap(Optional<CrossSection.Cut> cut) {
-    return cut.map(c -> decimals(c.leastGap(), 2)).orElse("–");
+    return cut.map(c -> decimals(c.leastGap(), 2)).orElse(NONE);
   }
 
   private static String bridge(Optional<CrossSection.Cut> cut) {
-    return cut.map(c -> decimals(c.bridge().rise(), 2)).orElse("–");
+    return cut.map(c -> decimals(c.bridge().rise(), 2)).orElse(NONE);
   }
 
   private void fill(String row, Optional<CrossSection.SectionFigures> worth) {
@@ -203,7 +219,7 @@ final class SectionCard extends JPanel {
       String name,
       Optional<CrossSection.SectionFigures> worth,
       Function<CrossSection.SectionFigures, String> text) {
-    figures.get(name).setText(worth.map(text).orElse("–"));
+    figures.get(name).setText(worth.map(text).orElse(NONE));
   }
 
   private static String decimals(double value, int places) {

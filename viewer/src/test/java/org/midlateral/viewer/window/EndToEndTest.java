@@ -8,7 +8,10 @@ import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import javax.swing.JLabel;
 import javax.swing.JSlider;
 import javax.swing.JTextField;
 import org.junit.jupiter.api.BeforeEach;
@@ -50,7 +53,7 @@ class EndToEndTest {
   }
 
   @Test
-  void aRefusedValueIsSaidAtTheFieldAndTheOldDesignStays() {
+  void aRefusedValueIsSaidAtTheFieldAndNothingIsShown() {
     SurfaceShape before = trough();
     driver.fill("trough.wall", "9");
     driver.until(
@@ -60,6 +63,9 @@ class EndToEndTest {
     JTextField field = driver.find(JTextField.class, "trough.wall");
     assertThat(field.getClientProperty("JComponent.outline")).isEqualTo("error");
     assertThat(driver.window.made().orElseThrow().shapes()).isEmpty();
+    assertThat(driver.view().note()).startsWith("Not made yet");
+    assertThat(driver.label("section.station")).isEqualTo("not made yet");
+    assertThat(driver.label("section.trough.rigidity")).isEqualTo("–");
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     driver.settle();
     assertThat(trough().triangleCount()).isEqualTo(before.triangleCount());
@@ -182,5 +188,28 @@ class EndToEndTest {
     driver.choose(file, "Open");
     driver.until(
         "the old value", () -> driver.window.session().draft().get("trough.wall").equals("2.0"));
+  }
+
+  /** Opened in quick succession: what is told at last is of the last, cut at its own joint. */
+  @Test
+  void whatIsShownIsOfTheFileThatIsOpen() {
+    List<String> empty = new ArrayList<>();
+    for (Sample sample : Sample.values()) {
+      driver.inSwing(
+          () -> {
+            driver.window.session().openSample(sample);
+            // Before any answer can come in, nothing of the former is to be seen.
+            empty.add(driver.find(JLabel.class, "section.station").getText());
+            assertThat(driver.view().frame()).isNull();
+            assertThat(driver.window.shown()).isEmpty();
+            return null;
+          });
+    }
+    driver.settle();
+    assertThat(empty).containsOnly("not made yet");
+    assertThat(driver.label("section.title")).isEqualTo("Section of demo-little-slim");
+    double pip = driver.window.shown().orElseThrow().orthosis().digit().pipAxis();
+    assertThat(driver.label("section.station"))
+        .startsWith(String.format(Locale.ROOT, "%.1f mm", pip));
   }
 }

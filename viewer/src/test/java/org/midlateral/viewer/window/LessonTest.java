@@ -19,6 +19,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.view.SceneView;
 
 /** The lesson, stepped through by keys and looked at. */
 @ExtendWith(OnDisplay.class)
@@ -78,6 +79,7 @@ class LessonTest {
         .startsWith("Shallow, wrap 0.25")
         .contains("N·mm")
         .contains("finite elements");
+    assertThat(driver.window.lesson().title()).startsWith("demo-little-slim");
     forward(9);
     assertThat(driver.label("lesson.count")).isEqualTo("6 of 6");
     driver.keys(KeyEvent.VK_LEFT);
@@ -119,5 +121,20 @@ class LessonTest {
     assertThat(still.getWidth()).isEqualTo(driver.find(Component.class, "lesson.view").getWidth());
     Color shell = Palette.LIGHT.shell();
     assertThat(Pixels.count(still, Pixels.shadeOf(shell))).isGreaterThan(1000);
+  }
+
+  @Test
+  void anotherFileEmptiesItAndBeginsOnTheNewFinger() {
+    driver.inSwing(
+        () -> {
+          driver.window.session().openSample(Sample.COVERED);
+          assertThat(driver.find(JTextArea.class, "lesson.text").getText())
+              .startsWith("Not made yet");
+          assertThat(driver.find(SceneView.class, "lesson.view").frame()).isNull();
+          return null;
+        });
+    settle();
+    assertThat(driver.window.lesson().title()).startsWith("demo-ring-covered");
+    assertThat(text()).startsWith("One finger");
   }
 }
