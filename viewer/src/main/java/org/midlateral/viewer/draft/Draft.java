@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
 
@@ -23,6 +27,46 @@ public record Draft(Map<String, String> values) {
 
   public Draft {
     values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
+  /** The draft of a finger that nothing is known of yet but how its pieces will be made. */
+  public static Draft fresh(String making) {
+    return new Draft(Map.of("making", making));
+  }
+
+  /** The key that a path is of; empty where the table knows none. */
+  public static Optional<InputKey> key(String path) {
+    return KeyTable.standard().find(path.replaceAll("\\[\\d+]", "[]"));
+  }
+
+  /** Paths that the key table does not know. */
+  public List<String> unknown() {
+    return values.keySet().stream().filter(path -> key(path).isEmpty()).toList();
+  }
+
+  /** Keys that must be filled in and are not, in the table's order. */
+  public List<String> missing() {
+    return KeyTable.standard().keys().stream()
+        .filter(key -> key.required() && !key.isOfItem())
+        .map(InputKey::path)
+        .filter(path -> get(path).isEmpty())
+        .toList();
+  }
+
+  /** The unit of lengths that carry none of their own; mm where it is not known. */
+  public LengthUnit unit() {
+    String symbol = get("unit").toLowerCase(Locale.ROOT);
+    return Stream.of(LengthUnit.values())
+        .filter(unit -> unit.symbol().equals(symbol))
+        .findFirst()
+        .orElse(LengthUnit.MM);
+  }
+
+  /** The draft without what stands at a path. */
+  public Draft without(String path) {
+    Map<String, String> changed = new LinkedHashMap<>(values);
+    changed.remove(path);
+    return new Draft(changed);
   }
 
   /** What stands at a path; empty where nothing does. */

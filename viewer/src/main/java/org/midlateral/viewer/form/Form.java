@@ -5,15 +5,17 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
+import java.util.function.ObjIntConsumer;
 import javax.swing.BorderFactory;
 import javax.swing.BoxLayout;
 import javax.swing.JPanel;
@@ -22,6 +24,7 @@ import javax.swing.JSeparator;
 import javax.swing.JTextArea;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Scrollable;
+import javax.swing.UIManager;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
@@ -35,9 +38,9 @@ import org.midlateral.viewer.draft.Draft;
 /** The form of all keys. */
 public final class Form extends JPanel {
   private static final long serialVersionUID = 1;
-  private static final Set<String> OPEN_AT_FIRST = Set.of("", "circumference", "length", "trough");
+  private static final Set<String> OPEN_AT_FIRST = Set.of("", "circumference", "length");
   private static final int LINE = 30;
-  private static final int HINT_LINES = 4;
+  private static final int HINT_LINES = 5;
 
   private final transient BiConsumer<String, String> onEdit;
   private final transient Runnable onLeave;
@@ -45,24 +48,31 @@ public final class Form extends JPanel {
   private final transient Map<String, Row> rows = new LinkedHashMap<>();
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
   private final BubbleRows bubbles;
+  private final UnknownRows unknown;
   private LengthUnit unit = LengthUnit.MM;
   private transient Optional<Digit> digit = Optional.empty();
-  private transient InputKey focused;
-  private transient ShownMessages messages;
+  private transient Row focused;
+  private transient ShownMessages messages = ShownMessages.NONE;
 
   /**
    * A form.
    *
    * @param onEdit gets the path and the new text of each edit
    * @param onListChange gets what to do with a list's items
+   * @param onTakeOut gets the path of a key that is not known and to be taken out
    * @param onLeave is told when a field is left
    */
   public Form(
-      BiConsumer<String, String> onEdit, Consumer<ListChange> onListChange, Runnable onLeave) {
+      BiConsumer<String, String> onEdit,
+      Consumer<ListChange> onListChange,
+      Consumer<String> onTakeOut,
+      Runnable onLeave) {
     super(new BorderLayout());
     this.onEdit = onEdit;
     this.onLeave = onLeave;
+    unknown = new UnknownRows(onTakeOut);
     JPanel column = new Column();
+    column.add(unknown);
     for (InputKey key : KeyTable.standard().keys()) {
       if (!key.isOfItem() && key.kind() != ValueKind.LIST) {
         group(key.section(), column).add(addRow(key, key.path()));
@@ -109,35 +119,69 @@ public final class Form extends JPanel {
   private Row addRow(InputKey key, String path) {
     Row row = new Row(key, path, onEdit, this::focused);
     rows.put(path, row);
-    messages = null;
+    messages = ShownMessages.NONE;
     return row;
   }
 
-  private void focused(InputKey key) {
-    if (key == null) {
+  private void focused(Row row) {
+    focused = row;
+    if (row == null) {
       onLeave.run();
     }
-    focused = key;
     hint();
   }
 
+  /** What is to be said of the field that has the keys, or else what it takes. */
   private void hint() {
-    if (focused == null) {
+    String said = focused == null ? "" : focused.text();
+    hint.setForeground(
+        said.isEmpty()
+            ? UIManager.getColor("Label.foreground")
+            : focused.colour(messages.caution(), messages.refusal()));
+    if (!said.isEmpty()) {
+      hint.setText(said);
+    } else if (focused == null) {
       hint.setText(
           "Type a length as 62, 6.2 cm or 2 1/2 in. Up and Down step a number; Tab goes on.");
     } else {
-      hint.setText(Wording.hint(focused.of(digit), unit));
+      hint.setText(Wording.hint(focused.key().of(digit), unit));
     }
   }
 
   /** Shows a draft; no edit is told. */
   public void show(Draft draft) {
-    unit = unit(draft);
+    unit = draft.unit();
+    unknown.show(draft);
     bubbles.show(draft);
     digit = Digit.of(draft.get("digit"));
     rows.forEach((path, row) -> row.show(draft.get(path), unit, digit));
     showKeysFor(draft.get("making"));
+    count(
+        (path, row) -> {
+          String text = draft.get(path);
+          return !text.isEmpty()
+              && !text.equals(row.key().standard().orElse(null))
+              && !text.equals(Wording.shownDefault(row.key(), unit));
+        },
+        Group::setSet);
     hint();
+  }
+
+  /** Tells each group how many of its rows are such. */
+  private void count(BiPredicate<String, Row> such, ObjIntConsumer<Group> teller) {
+    Map<String, Integer> counts = new HashMap<>();
+    rows.forEach(
+        (path, row) -> {
+          if (such.test(path, row)) {
+            counts.merge(sectionOf(row), 1, Integer::sum);
+          }
+        });
+    groups.forEach((section, group) -> teller.accept(group, counts.getOrDefault(section, 0)));
+  }
+
+  /** Only what must be filled in stands open. */
+  public void foldTheRest() {
+    groups.forEach((section, group) -> group.setOpen(OPEN_AT_FIRST.contains(section)));
   }
 
   /** Leaves out the keys that are of no use for a way of making; all are shown where it is open. */
@@ -158,19 +202,11 @@ public final class Form extends JPanel {
     return row.key().isOfItem() ? "relief" : row.key().section();
   }
 
-  private static LengthUnit unit(Draft draft) {
-    String symbol = draft.get("unit").toLowerCase(Locale.ROOT);
-    for (LengthUnit candidate : LengthUnit.values()) {
-      if (candidate.symbol().equals(symbol)) {
-        return candidate;
-      }
-    }
-    return LengthUnit.MM;
-  }
-
   /** The messages at the rows, and their colours. */
   private record ShownMessages(
-      Map<String, List<Row.Message>> byPath, Color caution, Color refusal) {}
+      Map<String, List<Row.Message>> byPath, Color caution, Color refusal) {
+    static final ShownMessages NONE = new ShownMessages(Map.of(), null, null);
+  }
 
   /** Shows at each field what was found about it. */
   public void showMessages(
@@ -188,7 +224,6 @@ public final class Form extends JPanel {
             .add(new Row.Message(finding.severity(), finding.text()));
       }
     }
-    // To lay seventy rows out anew takes as long as a small mesh.
     ShownMessages all = new ShownMessages(byPath, caution, refusal);
     if (all.equals(messages)) {
       return;
@@ -196,15 +231,8 @@ public final class Form extends JPanel {
     messages = all;
     rows.forEach(
         (path, row) -> row.showMessages(byPath.getOrDefault(path, List.of()), caution, refusal));
-    groups.forEach(
-        (section, group) ->
-            group.setCount(
-                (int)
-                    rows.entrySet().stream()
-                        .filter(e -> e.getValue().key().section().equals(section))
-                        .filter(e -> byPath.containsKey(e.getKey()))
-                        .count()));
-    revalidate();
+    count((path, row) -> byPath.containsKey(path), Group::setCount);
+    hint();
   }
 
   /** Opens the section of a key and goes to its field. */

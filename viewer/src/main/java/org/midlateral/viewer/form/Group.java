@@ -18,6 +18,7 @@ final class Group extends JPanel {
   private final JToggleButton header = new JToggleButton();
   private final JPanel body = new JPanel();
   private int count;
+  private int set;
 
   Group(String section, boolean open) {
     super(new BorderLayout());
@@ -63,10 +64,16 @@ final class Group extends JPanel {
     label();
   }
 
-  private void label() {
+  /** Number of values inside that differ from their default, told likewise. */
+  void setSet(int values) {
+    set = values;
+    label();
+  }
 
-    String tail = !header.isSelected() && count > 0 ? "  (" + count + " to look at)" : "";
-    header.setText(title + tail);
+  private void label() {
+    String changed = set > 0 ? "  \u00b7 " + set + " set" : "";
+    String found = count > 0 ? "  (" + count + " to look at)" : "";
+    header.setText(header.isSelected() ? title : title + changed + found);
     String arrow = header.isSelected() ? "Tree.expandedIcon" : "Tree.collapsedIcon";
     header.setIcon(UIManager.getIcon(arrow));
   }

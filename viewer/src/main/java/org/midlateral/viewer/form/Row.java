@@ -1,6 +1,5 @@
 package org.midlateral.viewer.form;
 
-import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.GridBagConstraints;
@@ -16,15 +15,14 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
-import javax.swing.text.DefaultCaret;
+import javax.swing.UIManager;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.ValueKind;
 
-/** One key: its name, field, unit and usual range, and below them what is to be said about it. */
+/** One key: its name, field, unit and usual range, marked where there is something to be said. */
 final class Row extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int NAME_WIDTH = 136;
@@ -44,16 +42,17 @@ final class Row extends JPanel {
   private final transient Editor editor;
   private final JLabel unitLabel = new JLabel();
   private final JLabel usual = new JLabel();
-  private final JTextArea message = new JTextArea();
+  private transient List<Message> messages = List.of();
+  private String usualRange = "";
 
   /**
    * The row of a key.
    *
    * @param path where it stands, items numbered
    * @param onEdit gets path and text
-   * @param onFocus gets the key when its field is entered, null when it is left
+   * @param onFocus gets the row when its field is entered, null when it is left
    */
-  Row(InputKey key, String path, BiConsumer<String, String> onEdit, Consumer<InputKey> onFocus) {
+  Row(InputKey key, String path, BiConsumer<String, String> onEdit, Consumer<Row> onFocus) {
     super(new GridBagLayout());
     this.key = key;
     Consumer<String> edit = text -> onEdit.accept(path, text);
@@ -72,7 +71,7 @@ final class Row extends JPanel {
           @Override
           public void focusGained(FocusEvent e) {
             scrollRectToVisible(new Rectangle(getSize()));
-            onFocus.accept(key);
+            onFocus.accept(Row.this);
           }
 
           @Override
@@ -110,23 +109,9 @@ final class Row extends JPanel {
       add(unitLabel, at);
       at.weightx = 1;
       fix(usual, USUAL_WIDTH);
-      usual.putClientProperty(FlatClientProperties.STYLE, "foreground: $Label.disabledForeground");
+      usual.setForeground(UIManager.getColor("Label.disabledForeground"));
       add(usual, at);
     }
-    message.setEditable(false);
-    // A text that changes elsewhere must not pull the form toward it.
-    ((DefaultCaret) message.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-    message.setFocusable(false);
-    message.setLineWrap(true);
-    message.setWrapStyleWord(true);
-    message.setOpaque(false);
-    message.setBorder(null);
-    message.setVisible(false);
-    at.gridx = 0;
-    at.gridy = 1;
-    at.gridwidth = 4;
-    at.insets = new Insets(0, 0, 6, 4);
-    add(message, at);
   }
 
   private static void fix(JComponent component, int width) {
@@ -148,21 +133,43 @@ final class Row extends JPanel {
   void show(String text, LengthUnit unit, Optional<Digit> digit) {
     editor.show(text, unit);
     unitLabel.setText(Wording.unit(key, unit));
-    usual.setText(key.of(digit).usual().map(range -> Wording.usual(range, key, unit)).orElse(""));
-    usual.setToolTipText(usual.getText().isEmpty() ? null : "usual range");
+    usualRange = key.of(digit).usual().map(range -> Wording.usual(range, key, unit)).orElse("");
+    label();
   }
 
-  /** Shows messages about the value; the worst first. */
-  void showMessages(List<Message> messages, Color caution, Color refusal) {
-    message.setVisible(!messages.isEmpty());
-    if (messages.isEmpty()) {
-      editor.outline(null);
-      message.setText("");
-      return;
-    }
-    boolean refused = messages.stream().anyMatch(m -> m.severity() == Severity.REFUSAL);
-    editor.outline(refused ? "error" : "warning");
-    message.setForeground(refused ? refusal : caution);
-    message.setText(String.join("\n", messages.stream().map(Message::text).toList()));
+  /**
+   * Marks the field by colour and a word. What is to be said is as long as it is, and stands where
+   * it moves no row: at the form's foot, and under the pointer.
+   */
+  void showMessages(List<Message> all, Color caution, Color refusal) {
+    messages = List.copyOf(all);
+    boolean refused = isRefused();
+    editor.outline(messages.isEmpty() ? null : refused ? "error" : "warning");
+    usual.setForeground(
+        messages.isEmpty()
+            ? UIManager.getColor("Label.disabledForeground")
+            : colour(caution, refusal));
+    field().setToolTipText(messages.isEmpty() ? null : text());
+    label();
+  }
+
+  private boolean isRefused() {
+    return messages.stream().anyMatch(m -> m.severity() == Severity.REFUSAL);
+  }
+
+  private void label() {
+    String word = isRefused() ? "refused" : "caution";
+    usual.setText(messages.isEmpty() ? usualRange : word);
+    usual.setToolTipText(messages.isEmpty() ? usualRange.isEmpty() ? null : "usual range" : text());
+  }
+
+  /** What is to be said about the value, the worst first; empty for nothing. */
+  String text() {
+    return String.join("\n", messages.stream().map(Message::text).toList());
+  }
+
+  /** The colour of what is said. */
+  Color colour(Color caution, Color refusal) {
+    return isRefused() ? refusal : caution;
   }
 }

@@ -23,6 +23,8 @@ final class TextEditor implements Editor {
 
   TextEditor(InputKey key, Consumer<String> onEdit) {
     this.key = key;
+    // Whoever comes to a field writes anew; a click places the caret.
+    field.putClientProperty("JTextField.selectAllOnFocusPolicy", "always");
     field
         .getDocument()
         .addDocumentListener(
@@ -50,14 +52,14 @@ final class TextEditor implements Editor {
             });
     if (key.kind().isNumeric()) {
       field.setHorizontalAlignment(JTextField.TRAILING);
-      step("UP", 1);
-      step("DOWN", -1);
-      step("shift UP", LARGE);
-      step("shift DOWN", -LARGE);
+      step("UP", 1, onEdit);
+      step("DOWN", -1, onEdit);
+      step("shift UP", LARGE, onEdit);
+      step("shift DOWN", -LARGE, onEdit);
     }
   }
 
-  private void step(String stroke, int steps) {
+  private void step(String stroke, int steps, Consumer<String> onEdit) {
     field.getInputMap(JComponent.WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
     field
         .getActionMap()
@@ -69,7 +71,12 @@ final class TextEditor implements Editor {
               @Override
               public void actionPerformed(ActionEvent e) {
                 String text = field.getText().isBlank() ? start() : field.getText();
-                field.setText(NumberStep.by(text, key, unit, steps));
+                String next = NumberStep.by(text, key, unit, steps);
+                // A new text takes the old one out first, which must not be told.
+                showing = true;
+                field.setText(next);
+                showing = false;
+                onEdit.accept(next);
               }
             });
   }

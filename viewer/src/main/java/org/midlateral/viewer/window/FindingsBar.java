@@ -69,7 +69,7 @@ final class FindingsBar extends JPanel {
 
     @Override
     public String toString() {
-      String about = key.isEmpty() || text.startsWith(key) ? "" : key + ": ";
+      String about = key.isEmpty() || text.contains(key) ? "" : key + ": ";
       return (severity == null ? "" : word() + "  ") + about + text;
     }
   }
@@ -153,7 +153,20 @@ final class FindingsBar extends JPanel {
    * @param more whether the pieces are still being inspected
    */
   void show(List<InputError> errors, List<Finding> findings, boolean more) {
+    show(List.of(), errors, findings, more);
+  }
+
+  /**
+   * The same of a form that is not filled in.
+   *
+   * @param missing keys that are still empty
+   */
+  void show(List<String> missing, List<InputError> errors, List<Finding> findings, boolean more) {
     List<Line> found = new ArrayList<>();
+    if (!missing.isEmpty()) {
+      String text = missing.size() + " still to be filled in: " + String.join(", ", missing);
+      found.add(new Line(Severity.NOTE, missing.get(0), text));
+    }
     for (InputError error : errors) {
       found.add(new Line(Severity.REFUSAL, error.key(), error.text()));
     }

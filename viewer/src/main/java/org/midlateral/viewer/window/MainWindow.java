@@ -16,8 +16,11 @@ import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.UnitChange;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.form.ListChange;
 import org.midlateral.viewer.lesson.Lesson;
@@ -57,6 +60,9 @@ public final class MainWindow extends JFrame {
   /** Inspecting begins when the design has been left alone for a moment. */
   private final Timer quiet = new Timer(QUIET_MILLIS, e -> inspect());
 
+  /** While a value is being typed nothing is said about it. */
+  private final Timer typing = new Timer(QUIET_MILLIS, e -> showFindings());
+
   private transient MadeDraft made;
   private transient List<Finding> inspected;
 
@@ -81,7 +87,7 @@ public final class MainWindow extends JFrame {
   private MainWindow(OffscreenRenderer renderer) {
     view = new FingerView(renderer);
     view.setName("view");
-    form = new Form(session::edit, this::items, session::settle);
+    form = new Form(this::edit, this::items, this::takeOut, this::left);
     lesson =
         new Lesson(
             renderer,
@@ -95,12 +101,14 @@ public final class MainWindow extends JFrame {
     menus =
         new Menus(
             this,
-            new Menus.WindowCommands(this::showLesson, this::setDark, this::open, this::made),
+            new Menus.WindowCommands(
+                this::showLesson, this::setDark, this::open, this::made, this::began),
             session,
             view);
     setJMenuBar(menus.bar());
     arrange();
     quiet.setRepeats(false);
+    typing.setRepeats(false);
     session.onChange(this::changed);
     session.onOpen(this::opened);
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -175,6 +183,7 @@ public final class MainWindow extends JFrame {
     inspection.forget();
     colouring.forget();
     quiet.stop();
+    typing.stop();
     made = null;
     inspected = null;
     coloured = null;
@@ -190,6 +199,55 @@ public final class MainWindow extends JFrame {
     view.clear(NOT_MADE);
     section.clear();
     lesson.clear(NOT_MADE);
+  }
+
+  private void edit(String path, String text) {
+    if (path.equals("unit")) {
+      changeUnit(new UnitChange(session.draft(), session.draft().with(path, text).unit()));
+      return;
+    }
+    if (Draft.key(path)
+        .filter(k -> k.kind().isNumeric() || k.kind() == ValueKind.TEXT)
+        .isPresent()) {
+      typing.restart();
+    }
+    session.edit(path, text);
+  }
+
+  /** Only who measured knows what the numbers are in. */
+  private void changeUnit(UnitChange change) {
+    int answer = 1;
+    if (change.isToBeAsked()) {
+      String read = "Read the numbers in " + change.to();
+      String question =
+          "The unit was " + session.draft().unit() + ". What becomes of the numbers typed in?";
+      answer =
+          MessageDialogs.ask(this, "Another unit", question, "Convert the numbers", read, "Cancel");
+    }
+    switch (answer) {
+      case 0 -> session.replace(change.converted());
+      case 1 -> session.replace(change.readAnew());
+      default -> form.show(session.draft());
+    }
+  }
+
+  private void takeOut(String path) {
+    session.replace(session.draft().without(path));
+  }
+
+  /** A field was left: what was typed there is whole. */
+  private void left() {
+    session.settle();
+    if (typing.isRunning()) {
+      typing.stop();
+      showFindings();
+    }
+  }
+
+  private void began() {
+    showLesson(false);
+    form.foldTheRest();
+    form.goTo("reference");
   }
 
   private void items(ListChange change) {
@@ -225,7 +283,6 @@ public final class MainWindow extends JFrame {
     boolean slow = answer.asked().quantity().isSlow() && made.shapes().isPresent();
     coloured = slow ? null : answer.asked().quantity();
     if (made.shapes().isEmpty()) {
-      clear();
       showFindings();
       return;
     }
@@ -272,11 +329,23 @@ public final class MainWindow extends JFrame {
     }
   }
 
-  /** Shows what was found so far, in the form and below. */
+  /**
+   * Shows what was found so far, in the form and below; where there is nothing made, empties what
+   * showed it. A value that is still being typed has a second before it is judged.
+   */
   private void showFindings() {
+    if (made == null || typing.isRunning()) {
+      return;
+    }
+    if (made.shapes().isEmpty()) {
+      clear();
+    }
     List<Finding> all = inspected == null ? made.findings() : inspected;
-    form.showMessages(made.errors(), all, palette.caution(), palette.refusal());
-    findings.show(made.errors(), all, made.order().isPresent() && inspected == null);
+    List<String> missing = made.draft().missing();
+    List<InputError> wrong =
+        made.errors().stream().filter(error -> !missing.contains(error.key())).toList();
+    form.showMessages(wrong, all, palette.caution(), palette.refusal());
+    findings.show(missing, wrong, all, made.order().isPresent() && inspected == null);
   }
 
   /** Shows the lesson, or the finger again. */
@@ -366,6 +435,7 @@ public final class MainWindow extends JFrame {
     inspection.close();
     colouring.close();
     quiet.stop();
+    typing.stop();
     lesson.close();
     super.dispose();
   }

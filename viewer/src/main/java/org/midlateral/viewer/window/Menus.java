@@ -15,7 +15,6 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
-import javax.swing.JOptionPane;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import org.midlateral.viewer.sample.Sample;
@@ -42,12 +41,14 @@ final class Menus {
    * @param setDark changes the appearance
    * @param open opens a file, and gives what stood in the way
    * @param made gives what is made now
+   * @param began makes the form ready for a new finger
    */
   record WindowCommands(
       Consumer<Boolean> showLesson,
       Consumer<Boolean> setDark,
       Function<Path, Optional<String>> open,
-      Supplier<Optional<MadeDraft>> made) {}
+      Supplier<Optional<MadeDraft>> made,
+      Runnable began) {}
 
   Menus(JFrame window, WindowCommands commands, Session session, FingerView view) {
     this.window = window;
@@ -102,6 +103,7 @@ final class Menus {
 
   private JMenu file() {
     JMenu menu = menu("File", 'F');
+    menu.add(new MenuAction("New finger...", 'N', "ctrl N", () -> ifSafe(this::begin)));
     menu.add(new MenuAction("Open...", 'O', "ctrl O", this::open));
     JMenu samples = menu("Open a sample", 'A');
     for (Sample sample : Sample.values()) {
@@ -179,6 +181,20 @@ final class Menus {
     return menu;
   }
 
+  /** How the pieces will be made comes first: it decides what is asked at all. */
+  private void begin() {
+    String question = "How will the pieces be made?";
+    switch (MessageDialogs.ask(
+        window, "New finger", question, "Moulded by hand", "Printed", "Cancel")) {
+      case 0 -> session.begin("hand");
+      case 1 -> session.begin("print");
+      default -> {
+        return;
+      }
+    }
+    commands.began().run();
+  }
+
   private void open() {
     ifSafe(
         () ->
@@ -200,17 +216,14 @@ final class Menus {
       action.run();
       return;
     }
-    Object[] answers = {"Save", "Do not save", "Cancel"};
     int answer =
-        JOptionPane.showOptionDialog(
+        MessageDialogs.ask(
             window,
-            "The values were changed. Save them first?",
             "Unsaved values",
-            JOptionPane.DEFAULT_OPTION,
-            JOptionPane.QUESTION_MESSAGE,
-            null,
-            answers,
-            answers[0]);
+            "The values were changed. Save them first?",
+            "Save",
+            "Do not save",
+            "Cancel");
     if (answer == 1 || answer == 0 && save()) {
       action.run();
     }

@@ -26,7 +26,7 @@ final class MessageDialogs {
       Shift with Up or Down: ten steps        Lengths as 62, 6.2 cm, 63.5 mm or 2 1/2 in
 
       Anywhere
-      Ctrl+O open        Ctrl+Shift+O open a course        Ctrl+S save        Ctrl+E export all files
+      Ctrl+N new finger        Ctrl+O open        Ctrl+Shift+O open a course        Ctrl+S save        Ctrl+E export all files
       Ctrl+P save the picture        Ctrl+Z undo        Ctrl+Y redo        Ctrl+D dark or light
       Alt+1 to Alt+6 the six sides
       """;
@@ -36,6 +36,24 @@ final class MessageDialogs {
   static void trouble(Component parent, String sentence) {
     JOptionPane.showMessageDialog(
         parent, area(sentence, 420, 60), "That did not work", JOptionPane.WARNING_MESSAGE);
+  }
+
+  /**
+   * Asks.
+   *
+   * @param answers the first is the usual one
+   * @return number of the answer; -1 where the dialog was closed
+   */
+  static int ask(Component parent, String title, String question, String... answers) {
+    return JOptionPane.showOptionDialog(
+        parent,
+        question,
+        title,
+        JOptionPane.DEFAULT_OPTION,
+        JOptionPane.QUESTION_MESSAGE,
+        null,
+        answers,
+        answers[0]);
   }
 
   static void say(Component parent, String title, String sentence) {

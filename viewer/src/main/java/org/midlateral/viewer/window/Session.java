@@ -113,6 +113,11 @@ final class Session {
     changed();
   }
 
+  /** Begins a finger with nothing in it but how its pieces will be made. */
+  void begin(String making) {
+    start(Draft.fresh(making), null, "New finger");
+  }
+
   void openSample(Sample sample) {
     try {
       start(DraftText.read(sample.text()), null, "sample " + sample.file());

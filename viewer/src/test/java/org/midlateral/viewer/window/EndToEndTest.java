@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JSlider;
 import javax.swing.JTextField;
@@ -48,8 +49,11 @@ class EndToEndTest {
         "typed change to shown picture: %.0f ms%n", driver.window.changeToShownMillis());
     driver.fill("circumference.pip", "76");
     driver.settle();
-    assertThat(driver.window.findingTexts())
-        .anyMatch(text -> text.startsWith("Caution") && text.contains("circumference.pip"));
+    driver.until(
+        "a caution",
+        () ->
+            driver.window.findingTexts().stream()
+                .anyMatch(t -> t.startsWith("Caution") && t.contains("circumference.pip")));
   }
 
   @Test
@@ -100,6 +104,13 @@ class EndToEndTest {
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     assertThat(driver.window.session().draft().get("circumference.pip")).isEqualTo("70");
     assertThat(((JTextField) pip).getText()).isEqualTo("70");
+    // Whoever comes to a field by Tab writes anew.
+    driver.keys(KeyEvent.VK_SHIFT, KeyEvent.VK_TAB);
+    driver.keys(KeyEvent.VK_TAB);
+    driver.until("focus again", pip::isFocusOwner);
+    driver.type("69");
+    assertThat(((JTextField) pip).getText()).isEqualTo("69");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
     assertThat(driver.window.session().draft().get("circumference.proximal-phalanx"))
         .isEqualTo("61");
@@ -211,5 +222,32 @@ class EndToEndTest {
     double pip = driver.window.shown().orElseThrow().orthosis().digit().pipAxis();
     assertThat(driver.label("section.station"))
         .startsWith(String.format(Locale.ROOT, "%.1f mm", pip));
+  }
+
+  @Test
+  void aNewFingerIsTypedInFromNothing() {
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_N);
+    driver.press("Moulded by hand");
+    driver.until("an empty form", () -> driver.window.session().draft().missing().size() == 11);
+    assertThat(driver.window.findingTexts().get(0)).startsWith("Note  11 still to be filled in");
+    assertThat(driver.view().note()).startsWith("Not made yet");
+    driver.fill("reference", "inv-7");
+    driver.inSwing(
+        () -> {
+          driver.find(JComboBox.class, "hand").setSelectedItem("right");
+          driver.find(JComboBox.class, "digit").setSelectedItem("ring");
+          return null;
+        });
+    String[] typed = {
+      "circumference.proximal-phalanx", "62", "circumference.pip", "66",
+      "circumference.middle-phalanx", "56", "circumference.tip", "48",
+      "length.palmar-crease-to-web", "21", "length.web-to-pip", "24",
+      "length.pip-to-dip", "23", "length.dip-to-tip", "24"
+    };
+    for (int i = 0; i < typed.length; i += 2) {
+      driver.fill(typed[i], typed[i + 1]);
+    }
+    driver.settle();
+    assertThat(driver.window.shown().orElseThrow().title()).isEqualTo("inv-7, right ring finger");
   }
 }

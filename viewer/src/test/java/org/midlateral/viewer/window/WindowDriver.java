@@ -313,14 +313,23 @@ final class WindowDriver {
     button(() -> {});
   }
 
-  /** Presses, moves and lets go, and waits until both ends of it have come in. */
+  /**
+   * Presses, moves and lets go, and waits until both ends of it have come in. A window that has
+   * just been opened may not be on the display yet: what does not come in at all is done again.
+   */
   private void button(Runnable between) {
     int presses = pressed.get();
     int releases = released.get();
-    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-    between.run();
-    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-    until("the click to come in", () -> pressed.get() > presses && released.get() > releases);
+    BooleanSupplier in = () -> pressed.get() > presses && released.get() > releases;
+    for (int i = 0; i < MOST_TRIES && !in.getAsBoolean(); i++) {
+      robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+      between.run();
+      robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+      for (int k = 0; k < MOST_PAUSES * 2 && !in.getAsBoolean(); k++) {
+        robot.delay(PAUSE_MILLIS);
+      }
+    }
+    until("the click to come in", in);
     idle();
   }
 
