@@ -3,8 +3,10 @@ package org.midlateral.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
@@ -14,6 +16,7 @@ import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
+import org.midlateral.recipe.batch.BatchSettings.RunOption;
 import org.midlateral.recipe.batch.FolderInUse;
 import org.midlateral.recipe.batch.OrderSource;
 import org.midlateral.recipe.batch.OrderSources;
@@ -31,6 +34,9 @@ import picocli.CommandLine.Parameters;
     description = {
       "Makes the parts and reports of many orders, on all cores.",
       "Cut short and run again, it goes on where it stopped and makes again only what changed.",
+      "In the end each order's folder holds what the table says now, or nothing but a record of"
+          + " why;",
+      "what else lay there is moved to DIR/superseded, and the report tells it.",
       "An order whose dorsal shell cannot be made is made without it, and told as partly made."
     },
     mixinStandardHelpOptions = true,
@@ -60,6 +66,21 @@ final class BatchCommand implements Callable<Integer> {
       description = "Goes before what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
+  @Option(
+      names = "--delete-superseded",
+      description = "Deletes former parts instead of moving them; their records stay.")
+  private boolean deleteSuperseded;
+
+  @Option(
+      names = "--keep-others",
+      description = "Leaves the folders of orders that ORDERS does not name.")
+  private boolean keepOthers;
+
+  @Option(
+      names = "--thorough",
+      description = "Reads every file made before, instead of trusting sizes and dates.")
+  private boolean thorough;
+
   @Mixin private MessageOptions messages;
   @Mixin private FormatOptions formats;
 
@@ -88,18 +109,17 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private int run(OrderSource source) throws IOException, FolderInUse {
+  private int run(OrderSource source) throws IOException, FolderInUse, SourceProblem {
     WholeFile.makeFolder(folder);
     BatchSettings settings =
         new BatchSettings(
-            folder,
-            List.copyOf(formats.chosen()),
-            overrides,
-            Runtime.getRuntime().availableProcessors());
+                folder,
+                List.copyOf(formats.chosen()),
+                overrides,
+                Runtime.getRuntime().availableProcessors())
+            .with(options());
     AtomicLong cautioned = new AtomicLong();
-    Consumer<Outcome> count =
-        outcome ->
-            cautioned.addAndGet(outcome.state().isDone() && !outcome.text().isEmpty() ? 1 : 0);
+    Consumer<Outcome> count = outcome -> cautioned.addAndGet(isCautioned(outcome) ? 1 : 0);
     Map<OrderState, Long> counts;
     try (BatchProgress progress =
         BatchProgress.of(streams, messages.quiet(), OrderSources.count(orders))) {
@@ -114,9 +134,28 @@ final class BatchCommand implements Callable<Integer> {
     return status(counts);
   }
 
+  private static boolean isCautioned(Outcome outcome) {
+    OrderState state = outcome.state();
+    return (state == OrderState.MADE || state == OrderState.UNCHANGED) && !outcome.text().isEmpty();
+  }
+
+  private Set<RunOption> options() {
+    Set<RunOption> options = EnumSet.noneOf(RunOption.class);
+    if (deleteSuperseded) {
+      options.add(RunOption.DELETE_SUPERSEDED);
+    }
+    if (keepOthers) {
+      options.add(RunOption.KEEP_OTHERS);
+    }
+    if (thorough) {
+      options.add(RunOption.THOROUGH);
+    }
+    return options;
+  }
+
   private Map<OrderState, Long> run(
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
-      throws IOException, FolderInUse {
+      throws IOException, FolderInUse, SourceProblem {
     if (!messages.json()) {
       return Batch.run(source, settings, listener);
     }

@@ -36,6 +36,7 @@ final class BatchJson implements Consumer<Outcome>, AutoCloseable {
       json.writeStringField("folder", outcome.folder());
       json.writeStringField("state", outcome.state().word());
       json.writeStringField("text", outcome.text());
+      json.writeStringField("former", outcome.former());
       json.writeEndObject();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

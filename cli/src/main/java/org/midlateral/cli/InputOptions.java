@@ -2,9 +2,13 @@ package org.midlateral.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.record.MakingSource;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,6 +32,17 @@ final class InputOptions {
 
   Orders.Result read() {
     return kept(Orders.read(file, overrides));
+  }
+
+  /** What was asked for, for the record of making. */
+  MakingSource source(Order order, Collection<SolidFormat> formats) {
+    return MakingSource.of(
+        String.valueOf(file.getFileName()),
+        OrderText.write(order),
+        List.of(),
+        overrides,
+        formats.stream().map(SolidFormat::key).toList(),
+        List.of());
   }
 
   /** Reads one more file, as it is. */

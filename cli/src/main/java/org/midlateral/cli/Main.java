@@ -66,6 +66,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
     line.addSubcommand(new BatchCommand(streams));
+    line.addSubcommand(new VerifyCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
     line.addSubcommand(new FollowUpCommand(streams));

@@ -15,6 +15,8 @@ import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.product.ProductReport;
 import org.midlateral.recipe.product.ProductWriter;
+import org.midlateral.recipe.product.ProductWriter.Writing;
+import org.midlateral.recipe.record.MakingSource;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,9 +26,12 @@ import picocli.CommandLine.Option;
     name = "make",
     description = {
       "Makes every part, document and the report of one measurement file.",
-      "Where the dorsal shell alone cannot be made, the first finding says so and why, all the rest",
-      "is made without it, and the status is 3. Each refusal names up to three changes of a key that",
-      "were tried on this order and pass, the least first: dorsal-shell.overlap 3.9 passes. Some 16",
+      "Where the dorsal shell alone cannot be made, the first finding says so and why, all the"
+          + " rest",
+      "is made without it, and the status is 3. Each refusal names up to three changes of a key"
+          + " that",
+      "were tried on this order and pass, the least first: dorsal-shell.overlap 3.9 passes. Some"
+          + " 16",
       "orders at most are made to find them; none that was not tried is named."
     },
     mixinStandardHelpOptions = true,
@@ -71,6 +76,9 @@ final class MakeCommand implements Callable<Integer> {
     }
     try {
       WholeFile.requireFolder(folder);
+      if (!force) {
+        ProductWriter.requireRoom(folder, formats.chosen(), partsOnly);
+      }
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
     }
@@ -97,7 +105,10 @@ final class MakeCommand implements Callable<Integer> {
     Report report;
     try {
       WholeFile.makeFolder(folder);
-      report = ProductWriter.write(product, folder, formats.chosen(), force, reproducible);
+      Optional<MakingSource> source = Optional.of(input.source(product.order(), formats.chosen()));
+      report =
+          ProductWriter.write(
+              product, folder, new Writing(formats.chosen(), force, reproducible, source));
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
     }

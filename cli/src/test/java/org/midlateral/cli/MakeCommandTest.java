@@ -126,7 +126,12 @@ class MakeCommandTest {
                 + " is not of this run; delete it or set it aside.\n");
     assertThat(out().resolve("dorsal-shell.stl")).exists();
     Run refused =
-        make("--set", "length.palmar-crease-to-web=12", "--set", "trough.proximal-margin=10");
+        make(
+            "--force",
+            "--set",
+            "length.palmar-crease-to-web=12",
+            "--set",
+            "trough.proximal-margin=10");
     assertThat(refused.status()).isEqualTo(3);
     assertThat(refused.err()).contains("trough.stl is not of this run", "dorsal-shell.stl is not");
     assertThat(make("--format", "stl", "--parts-only", "--force").err())

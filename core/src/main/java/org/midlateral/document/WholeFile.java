@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -33,6 +35,19 @@ public final class WholeFile {
   public static void requireFolder(Path folder) {
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw FileProblem.notAFolder(folder);
+    }
+  }
+
+  /**
+   * Sees to it that names are not taken.
+   *
+   * @throws FileProblem about the first that is
+   */
+  public static void requireNone(Collection<Path> files) {
+    for (Path file : files) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        throw FileProblem.exists(file);
+      }
     }
   }
 
@@ -64,8 +79,7 @@ public final class WholeFile {
 
   /**
    * Writes several files. All are written to the disk before the first gets its name, and if one of
-   * the names is taken none is written. Contents are asked for on several threads; the last file's,
-   * in the map's order, when all others are written.
+   * the names is taken none is written. Contents are asked for on several threads.
    *
    * @param files contents by path, in folders that exist; at least one
    * @param force whether files of those names may be replaced
@@ -74,19 +88,29 @@ public final class WholeFile {
    *     very last step fails
    */
   public static void writeAll(Map<Path, Content> files, boolean force) {
+    writeAll(files, Map.of(), force);
+  }
+
+  /**
+   * Writes several files, as {@link #writeAll(Map, boolean)} does, some of which tell of the
+   * others: when those are written their contents are asked for, one after the other.
+   *
+   * @param together contents by path
+   * @param after contents by path, in their order
+   * @param force whether files of those names may be replaced
+   */
+  public static void writeAll(
+      Map<Path, Content> together, Map<Path, Content> after, boolean force) {
+    Map<Path, Content> files = new LinkedHashMap<>(together);
+    files.putAll(after);
     if (!force) {
-      for (Path file : files.keySet()) {
-        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-          throw FileProblem.exists(file);
-        }
-      }
+      requireNone(files.keySet());
     }
     files.keySet().stream().map(WholeFile::folder).distinct().forEach(Leftover::sweep);
     List<Draft> drafts = files.entrySet().stream().map(Draft::new).toList();
     try {
-      int last = drafts.size() - 1;
-      drafts.subList(0, last).parallelStream().forEach(Draft::write);
-      drafts.get(last).write();
+      drafts.subList(0, together.size()).parallelStream().forEach(Draft::write);
+      drafts.subList(together.size(), drafts.size()).forEach(Draft::write);
       drafts.forEach(Draft::demand);
       place(drafts, force);
     } finally {

@@ -29,6 +29,9 @@ public final class SharedData {
   /** JSON Schema (draft 2020-12) of a measurement file. */
   public static final String SCHEMA = "measurement-file.schema.json";
 
+  /** JSON Schema (draft 2020-12) of a record of making. */
+  public static final String RECORD_SCHEMA = "making-record.schema.json";
+
   /** A sans-serif face, TrueType, Apache License 2.0. */
   public static final String FONT_REGULAR = "font/Roboto-Regular.ttf";
 

@@ -34,6 +34,10 @@ import org.midlateral.solid.Solid;
  * @param closure the closures
  */
 public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Closure closure) {
+  /** Names of the files that there are for every order. */
+  public static final List<String> CERTAIN =
+      List.of("bench-sheet.pdf", "pattern.pdf", "patient-page.pdf", svg(1), "pattern.dxf");
+
   public BenchDocuments {
     files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }

@@ -107,7 +107,7 @@ public record GlbFile(SolidSet solids) implements Content {
     json.writeArrayFieldStart("nodes");
     for (int i = 0; i < solids.parts().size(); i++) {
       json.writeStartObject();
-      json.writeStringField("name", solids.parts().get(i).name());
+      json.writeStringField("name", solids.parts().get(i).title());
       json.writeNumberField("mesh", i);
       json.writeEndObject();
     }
@@ -118,7 +118,7 @@ public record GlbFile(SolidSet solids) implements Content {
     json.writeArrayFieldStart("materials");
     for (int i = 0; i < solids.parts().size(); i++) {
       json.writeStartObject();
-      json.writeStringField("name", solids.material() + ", " + solids.parts().get(i).name());
+      json.writeStringField("name", solids.material() + ", " + solids.parts().get(i).title());
       json.writeObjectFieldStart("pbrMetallicRoughness");
       json.writeArrayFieldStart("baseColorFactor");
       for (double share : COLOURS[i % COLOURS.length]) {
@@ -138,7 +138,7 @@ public record GlbFile(SolidSet solids) implements Content {
     json.writeArrayFieldStart("meshes");
     for (int i = 0; i < solids.parts().size(); i++) {
       json.writeStartObject();
-      json.writeStringField("name", solids.parts().get(i).name());
+      json.writeStringField("name", solids.parts().get(i).title());
       json.writeArrayFieldStart("primitives");
       json.writeStartObject();
       json.writeObjectFieldStart("attributes");

@@ -20,7 +20,7 @@ public record ObjFile(SolidSet solids) implements Content {
     int first = 1;
     for (NamedSolid part : solids.parts()) {
       TriangleMesh mesh = part.mesh();
-      text.append("o ").append(PlainName.word(part.name())).append('\n');
+      text.append("o ").append(PlainName.word(part.title())).append('\n');
       for (int v = 0; v < mesh.vertexCount(); v++) {
         text.append("v ").append((float) mesh.x(v)).append(' ').append((float) mesh.y(v));
         text.append(' ').append((float) mesh.z(v)).append('\n');

@@ -19,7 +19,7 @@ public record PlyFile(NamedSolid part) implements Content {
     TriangleMesh mesh = part.mesh();
     String header =
         "ply\nformat binary_little_endian 1.0\ncomment "
-            + PlainName.word(part.name())
+            + PlainName.word(part.title())
             + ", mm\nelement vertex "
             + mesh.vertexCount()
             + "\nproperty float x\nproperty float y\nproperty float z\nelement face "

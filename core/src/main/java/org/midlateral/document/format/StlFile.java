@@ -10,7 +10,8 @@ import org.midlateral.document.Content;
 /**
  * A solid as binary STL: an 80-byte header, a count, and 50 bytes a triangle, little-endian: unit
  * normal and three corners as 32-bit floats, counter-clockwise seen from outside, and two bytes of
- * nothing. The format knows no unit; the numbers are mm, and the header says so.
+ * nothing. The format knows no unit; the numbers are mm, and the header says so before the part's
+ * title.
  *
  * @param part what is written
  */
@@ -30,7 +31,7 @@ public record StlFile(NamedSolid part) implements Content {
     ByteBuffer buffer =
         ByteBuffer.allocate(HEADER + 4 + TRIANGLE * triangles).order(ByteOrder.LITTLE_ENDIAN);
     // Never beginning with "solid", by which readers tell the text form of the format.
-    byte[] title = ("binary STL, mm: " + part.name()).getBytes(StandardCharsets.US_ASCII);
+    byte[] title = ("mm: " + part.title()).getBytes(StandardCharsets.US_ASCII);
     buffer.put(title, 0, Math.min(title.length, HEADER));
     buffer.position(HEADER).putInt(triangles);
     for (int t = 0; t < corners.length; t += 3) {

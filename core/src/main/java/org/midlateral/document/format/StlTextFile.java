@@ -17,7 +17,7 @@ public record StlTextFile(NamedSolid part) implements Content {
   public void writeTo(OutputStream out) throws IOException {
     TriangleMesh mesh = part.mesh();
     StringBuilder text = new StringBuilder(260 * mesh.triangleCount());
-    text.append("solid ").append(PlainName.word(part.name())).append('\n');
+    text.append("solid ").append(PlainName.word(part.title())).append('\n');
     float[] corner = new float[9];
     for (int t = 0; t < mesh.triangleCount(); t++) {
       for (int c = 0; c < 3; c++) {
@@ -28,7 +28,7 @@ public record StlTextFile(NamedSolid part) implements Content {
       }
       facet(text, corner);
     }
-    text.append("endsolid ").append(PlainName.word(part.name())).append('\n');
+    text.append("endsolid ").append(PlainName.word(part.title())).append('\n');
     out.write(text.toString().getBytes(StandardCharsets.US_ASCII));
   }
 

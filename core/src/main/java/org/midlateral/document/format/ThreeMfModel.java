@@ -51,7 +51,7 @@ final class ThreeMfModel {
     TriangleMesh mesh = part.mesh();
     out.ensureCapacity(out.length() + 64 * mesh.vertexCount() + 48 * mesh.triangleCount());
     out.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"");
-    out.append(escaped(part.name())).append("\" pid=\"").append(MATERIAL_ID);
+    out.append(escaped(part.title())).append("\" pid=\"").append(MATERIAL_ID);
     out.append("\" pindex=\"0\">\n   <mesh>\n    <vertices>\n");
     for (int v = 0; v < mesh.vertexCount(); v++) {
       out.append("<vertex x=\"").append(text(mesh.x(v)));

@@ -1,5 +1,6 @@
 package org.midlateral.measurement.file;
 
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -11,6 +12,8 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.entry.Entry.NodeShape;
+import org.midlateral.measurement.entry.EntryReader;
 import org.midlateral.measurement.entry.LengthText;
 import org.midlateral.measurement.entry.YamlLines;
 
@@ -51,6 +54,19 @@ public final class OrderText {
     OrderText text = new OrderText(order);
     text.lines.value("reference", NAMELESS);
     return text.rest();
+  }
+
+  /**
+   * All keys of an order by their whole paths, defaults among them, as {@link #write} has them.
+   *
+   * @return values as a file states them, in its order
+   */
+  public static Map<String, String> settings(Order order) {
+    Map<String, String> settings = new LinkedHashMap<>();
+    EntryReader.read(write(order), "", "").entries().stream()
+        .filter(entry -> entry.shape() == NodeShape.SCALAR)
+        .forEach(entry -> settings.put(entry.path(), entry.text()));
+    return settings;
   }
 
   private String rest() {

@@ -24,6 +24,9 @@ public final class Batch {
   /** Name of the table of what became of each order, in the run's folder. */
   public static final String REPORT = BatchReport.FILE;
 
+  /** Name of the folder that former makings are moved to, in the run's folder. */
+  public static final String SUPERSEDED = Superseded.FOLDER;
+
   /** Orders read ahead for each thread. */
   private static final int AHEAD = 4;
 
@@ -33,29 +36,39 @@ public final class Batch {
   private final Map<OrderState, Long> counts = new EnumMap<>(OrderState.class);
   private final ArrayDeque<Future<Outcome>> waiting = new ArrayDeque<>();
 
+  private final ObsoleteOrders obsolete;
+
   private Batch(BatchSettings settings, Consumer<Outcome> listener) {
     this.settings = settings;
+    this.obsolete = new ObsoleteOrders(settings);
     this.listener = listener;
   }
 
   /**
    * Makes all orders of a source. An order that cannot be written where its folder is to be is
-   * told, and the others are made.
+   * told, and the others are made. In the end each folder holds what the source says now, or
+   * nothing but a record of why: what else lies there was moved to {@code superseded}.
    *
    * @param listener told of each order, in the source's order, on the caller's thread
    * @return how many orders came to which end
    * @throws FolderInUse if another run writes into the folder
    * @throws FileProblem if the disk or the folder takes no more; what was made stays, and another
    *     run goes on
+   * @throws SourceProblem if the source was changed meanwhile; then no former order is moved
    * @throws IOException if the source can be read no further
    */
   public static Map<OrderState, Long> run(
       OrderSource source, BatchSettings settings, Consumer<Outcome> listener)
-      throws IOException, FolderInUse {
+      throws IOException, FolderInUse, SourceProblem {
     try (FolderLock lock = FolderLock.take(settings.folder());
         BatchReport report = new BatchReport(lock.folder())) {
+      OrderFolder.sweep(lock.folder());
       Batch batch = new Batch(settings, listener);
       batch.run(source, report);
+      source.requireUnchanged();
+      for (Outcome outcome : batch.obsolete.clear(batch.names)) {
+        batch.tell(outcome, report);
+      }
       report.finish();
       return batch.counts;
     }
@@ -90,13 +103,15 @@ public final class Batch {
     if (!read.ok()) {
       String text =
           read.errors().stream().map(InputError::message).collect(Collectors.joining("\n"));
-      return done(new Outcome(raw.place(), raw.reference(), "", OrderState.WRONG, text));
+      Outcome wrong = new Outcome(raw.place(), raw.reference(), "", OrderState.WRONG, text, "");
+      obsolete.wrong(raw, wrong);
+      return done(wrong);
     }
     String reference = read.order().measurements().reference();
     Optional<String> folder = names.folder(reference);
     if (folder.isEmpty()) {
       String text = "the reference " + reference + " stands in an earlier order of this batch";
-      return done(new Outcome(raw.place(), reference, "", OrderState.DUPLICATE, text));
+      return done(new Outcome(raw.place(), reference, "", OrderState.DUPLICATE, text, ""));
     }
     return pool.submit(new OrderJob(raw, read, folder.get(), settings));
   }
@@ -122,6 +137,10 @@ public final class Batch {
       }
       throw new IllegalStateException(e.getCause());
     }
+    tell(outcome, report);
+  }
+
+  private void tell(Outcome outcome, BatchReport report) {
     counts.merge(outcome.state(), 1L, Long::sum);
     report.add(outcome);
     listener.accept(outcome);

@@ -27,7 +27,7 @@ final class BatchReport implements AutoCloseable {
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
-            .setHeader("place", "reference", "folder", "state", "text")
+            .setHeader("place", "reference", "folder", "state", "text", "former")
             .get();
     try {
       Files.deleteIfExists(file);
@@ -48,7 +48,8 @@ final class BatchReport implements AutoCloseable {
           inert(outcome.reference()),
           outcome.folder(),
           outcome.state().word(),
-          inert(outcome.text()));
+          inert(outcome.text()),
+          outcome.former());
     } catch (IOException e) {
       throw FileProblem.of(aside, e);
     }

@@ -1,7 +1,11 @@
 package org.midlateral.recipe.batch;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.midlateral.document.format.SolidFormat;
 
 /**
@@ -11,15 +15,59 @@ import org.midlateral.document.format.SolidFormat;
  * @param formats of the solids' files
  * @param overrides each {@code KEY=VALUE}, laid over every order
  * @param threads that make orders
+ * @param options that were chosen
+ * @param clock that dates the records
  */
 public record BatchSettings(
-    Path folder, List<SolidFormat> formats, List<String> overrides, int threads) {
+    Path folder,
+    List<SolidFormat> formats,
+    List<String> overrides,
+    int threads,
+    Set<RunOption> options,
+    Clock clock) {
+  /** What a run may do otherwise. */
+  public enum RunOption {
+    /** Former parts are deleted instead of being moved. */
+    DELETE_SUPERSEDED,
+    /** Orders that the source does not name keep their folders. */
+    KEEP_OTHERS,
+    /** Every byte of a former making is read before it is taken as unchanged. */
+    THOROUGH
+  }
+
   public BatchSettings {
     formats = List.copyOf(formats);
     overrides = List.copyOf(overrides);
+    EnumSet<RunOption> chosen = EnumSet.noneOf(RunOption.class);
+    chosen.addAll(options);
+    options = Collections.unmodifiableSet(chosen);
+  }
+
+  /** A run without options, dated by the machine's clock. */
+  public BatchSettings(
+      Path folder, List<SolidFormat> formats, List<String> overrides, int threads) {
+    this(folder, formats, overrides, threads, Set.of(), Clock.systemUTC());
+  }
+
+  /** The same with options. */
+  public BatchSettings with(Set<RunOption> chosen) {
+    return new BatchSettings(folder, formats, overrides, threads, chosen, clock);
+  }
+
+  /** The same dated by another clock. */
+  public BatchSettings with(Clock other) {
+    return new BatchSettings(folder, formats, overrides, threads, options, other);
+  }
+
+  boolean has(RunOption option) {
+    return options.contains(option);
   }
 
   List<String> formatKeys() {
     return formats.stream().map(SolidFormat::key).toList();
+  }
+
+  Superseded superseded() {
+    return new Superseded(folder, has(RunOption.DELETE_SUPERSEDED));
   }
 }

@@ -49,7 +49,8 @@ final class FolderOrders implements OrderSource {
     }
     Path file = files.next();
     return Optional.of(
-        new RawOrder(file.toString(), "", text(file), overrides -> Orders.read(file, overrides)));
+        new RawOrder(
+            file.toString(), "", text(file), List.of(), overrides -> Orders.read(file, overrides)));
   }
 
   /** Empty for a file that cannot be read; reading the order says why. */
@@ -61,6 +62,12 @@ final class FolderOrders implements OrderSource {
     } catch (IOException e) {
       return "";
     }
+  }
+
+  /** A file that came meanwhile, or was changed, is the next run's. */
+  @Override
+  public void requireUnchanged() {
+    // Each file was read once and as a whole.
   }
 
   @Override

@@ -25,6 +25,19 @@ final class LongSet {
     return true;
   }
 
+  /** Whether a number was added. */
+  boolean contains(long value) {
+    if (value == 0) {
+      return zero;
+    }
+    int mask = table.length - 1;
+    int slot = (int) (value >>> 17) & mask;
+    while (table[slot] != 0 && table[slot] != value) {
+      slot = (slot + 1) & mask;
+    }
+    return table[slot] == value;
+  }
+
   private boolean put(long value) {
     int mask = table.length - 1;
     int slot = (int) (value >>> 17) & mask;

@@ -11,8 +11,9 @@ final class Names {
   private final LongSet folders = new LongSet();
 
   Names() {
-    // No order's folder may stand where the batch keeps a file of its own.
+    // No order's folder may stand where the batch keeps a file or folder of its own.
     folders.add(number(SafeName.folded(BatchReport.FILE)));
+    folders.add(number(Superseded.FOLDER));
   }
 
   /** The folder's name for a reference; nothing where the reference was seen before. */
@@ -30,6 +31,11 @@ final class Names {
       apart = SafeName.apart(apart);
     }
     return Optional.of(apart);
+  }
+
+  /** Whether an order of this run has a folder. */
+  boolean isTaken(String folder) {
+    return folders.contains(number(SafeName.folded(folder)));
   }
 
   private static long number(String text) {

@@ -3,7 +3,6 @@ package org.midlateral.recipe.batch;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,18 +12,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.midlateral.document.Content;
 import org.midlateral.document.Defect;
 import org.midlateral.document.FileProblem;
-import org.midlateral.document.WholeFile;
-import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.batch.BatchSettings.RunOption;
 import org.midlateral.recipe.batch.Outcome.OrderState;
-import org.midlateral.recipe.product.FormerParts;
+import org.midlateral.recipe.product.PartNames;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.product.ProductWriter;
+import org.midlateral.recipe.record.FolderCheck;
+import org.midlateral.recipe.record.MadeFile;
+import org.midlateral.recipe.record.MakingRecord;
+import org.midlateral.recipe.record.MakingSource;
 
 /**
  * One order, from what was read to its folder.
@@ -45,7 +46,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       if (stopsAll(e)) {
         throw e;
       }
-      return outcome(OrderState.UNWRITTEN, e.getMessage());
+      return outcome(OrderState.UNWRITTEN, e.getMessage(), "");
     } catch (RuntimeException | StackOverflowError e) {
       return defect(e);
     }
@@ -56,8 +57,16 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     List<String> command = new ArrayList<>(List.of("midlateral batch"));
     settings.formatKeys().forEach(format -> command.add("--format " + format));
     Defect defect = new Defect(e, command, List.of(read.order()));
+    Optional<String> former = Optional.empty();
+    try {
+      former = settings.superseded().take(folder);
+    } catch (FileProblem problem) {
+      // The defect is what is to be told; the next run that makes the order moves what was left.
+      command.add("(its former making cannot be moved)");
+    }
     String request = Defect.request(defect.write(Optional.of(home())));
-    return outcome(OrderState.DEFECT, "a defect, " + request + ": " + defect.inShort());
+    return outcome(
+        OrderState.DEFECT, "a defect, " + request + ": " + defect.inShort(), former.orElse(""));
   }
 
   private Path home() {
@@ -76,45 +85,61 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
 
   private Outcome run() {
     Path home = home();
-    String input = MadeFrom.digest(raw.text(), settings.overrides(), settings.formatKeys());
-    Optional<MadeFrom> before = MadeFrom.in(home);
-    if (before.isPresent() && before.get().isOf(MadeFrom.program(), input)) {
-      OrderState state = before.get().state();
-      return outcome(state == OrderState.MADE ? OrderState.UNCHANGED : state, before.get().text());
+    MakingSource source =
+        MakingSource.of(
+            raw.placeAlone(),
+            raw.text(),
+            raw.stated(),
+            settings.overrides(),
+            settings.formatKeys(),
+            List.of());
+    Optional<MakingRecord> same = MakingRecord.in(home).filter(r -> isOf(r, source));
+    if (same.isPresent()
+        && FolderCheck.stands(home, same.get(), settings.has(RunOption.THOROUGH))) {
+      return unchanged(same.get());
     }
+    Superseded superseded = settings.superseded();
+    int highest = superseded.highest(folder);
+    int former = Math.max(highest, superseded.standing(folder));
+    int revision = same.map(MakingRecord::revision).orElse(1 + former);
     // There is another order for every other core.
     Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
-    String text = told(product);
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    ProductWriter.files(product, product.isMade() ? settings.formats() : List.of())
-        .forEach((n, c) -> files.put(n, bytes(c)));
-    Map<String, Long> sizes = new TreeMap<>();
-    files.forEach((name, bytes) -> sizes.put(name, (long) bytes.length));
     OrderState state = OrderState.of(product);
-    MadeFrom made = new MadeFrom(MadeFrom.program(), input, state, text, sizes);
-    place(home, files, made);
-    return outcome(state, text);
+    String text = ProductWriter.told(product);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    ProductWriter.files(
+            product,
+            product.isMade() ? settings.formats() : List.of(),
+            new PartNames(read.order(), revision, false))
+        .forEach((n, c) -> files.put(n, bytes(c)));
+    Map<String, MadeFile> made = new TreeMap<>();
+    files.forEach((name, bytes) -> made.put(name, MadeFile.of(bytes)));
+    Optional<String> before =
+        revision > 1
+            ? Optional.of(Superseded.place(folder, same.isPresent() ? revision - 1 : former))
+            : Optional.empty();
+    MakingRecord record =
+        ProductWriter.record(
+            product,
+            source,
+            new MakingRecord.Place(revision, before, Optional.of(settings.clock().instant())),
+            made);
+    OrderFolder place = new OrderFolder(settings.folder(), superseded);
+    if (same.isPresent()) {
+      place.mend(folder, files, record);
+      return outcome(state, text, "");
+    }
+    return outcome(state, text, place.place(folder, files, record).orElse(""));
   }
 
-  /**
-   * The record goes first and comes back last: without it, what stands there counts for nothing.
-   */
-  private static void place(Path home, Map<String, byte[]> files, MadeFrom made) {
-    WholeFile.makeFolder(home);
-    try {
-      Files.deleteIfExists(home.resolve(MadeFrom.FILE));
-      Files.deleteIfExists(home.resolve(Defect.FILE));
-      for (Path former : FormerParts.in(home, files.keySet())) {
-        Files.deleteIfExists(former);
-      }
-    } catch (IOException e) {
-      throw FileProblem.of(home, e);
-    }
-    Map<Path, Content> all = new LinkedHashMap<>();
-    files.forEach((name, bytes) -> all.put(home.resolve(name), out -> out.write(bytes)));
-    byte[] record = made.json().getBytes(StandardCharsets.UTF_8);
-    all.put(home.resolve(MadeFrom.FILE), out -> out.write(record));
-    WholeFile.writeAll(all, true);
+  /** Whether a record is of the same input, and of a making that need not be tried again. */
+  private static boolean isOf(MakingRecord record, MakingSource source) {
+    return record.isOf(source) && record.revision() > 0;
+  }
+
+  private Outcome unchanged(MakingRecord record) {
+    OrderState state = OrderState.of(record.state()).orElseThrow();
+    return outcome(state == OrderState.MADE ? OrderState.UNCHANGED : state, record.text(), "");
   }
 
   private static byte[] bytes(Content content) {
@@ -127,15 +152,8 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     return out.toByteArray();
   }
 
-  private static String told(Product product) {
-    return product.findings().stream()
-        .filter(f -> f.severity() != Finding.Severity.NOTE)
-        .filter(f -> product.isMade() || f.severity() == Finding.Severity.REFUSAL)
-        .map(Finding::text)
-        .collect(Collectors.joining(" "));
-  }
-
-  private Outcome outcome(OrderState state, String text) {
-    return new Outcome(raw.place(), read.order().measurements().reference(), folder, state, text);
+  private Outcome outcome(OrderState state, String text, String former) {
+    String reference = read.order().measurements().reference();
+    return new Outcome(raw.place(), reference, folder, state, text, former);
   }
 }

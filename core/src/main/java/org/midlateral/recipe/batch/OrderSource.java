@@ -8,6 +8,13 @@ public interface OrderSource extends AutoCloseable {
   /** The next order, or nothing where there is none. */
   Optional<RawOrder> next() throws IOException;
 
+  /**
+   * Sees to it, at the end, that nobody changed the source while it was read.
+   *
+   * @throws SourceProblem if somebody did
+   */
+  void requireUnchanged() throws IOException, SourceProblem;
+
   @Override
   void close() throws IOException;
 }

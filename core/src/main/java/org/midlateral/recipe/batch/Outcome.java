@@ -1,5 +1,7 @@
 package org.midlateral.recipe.batch;
 
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.midlateral.recipe.product.Product;
 
 /**
@@ -10,9 +12,11 @@ import org.midlateral.recipe.product.Product;
  * @param folder its folder's name; empty where it has none
  * @param state what became of it
  * @param text why, or what to look at; may be empty
+ * @param former where the former making was moved to, in the run's folder; empty where there was
+ *     none to move
  */
 public record Outcome(
-    String place, String reference, String folder, OrderState state, String text) {
+    String place, String reference, String folder, OrderState state, String text, String former) {
   /** What may become of an order. */
   public enum OrderState {
     /** Made and written. */
@@ -27,6 +31,8 @@ public record Outcome(
     WRONG("wrong"),
     /** Its reference stood in an earlier order of this run. */
     DUPLICATE("duplicate"),
+    /** Made by a run before, and not what the source says now: moved away. */
+    SUPERSEDED("superseded"),
     /** It cannot be written where its folder is to be. */
     UNWRITTEN("unwritten"),
     /** A defect of this program. */
@@ -48,9 +54,14 @@ public record Outcome(
       return product.ok() ? MADE : product.isMade() ? PARTLY : REFUSED;
     }
 
-    /** Whether all the order's files are there. */
+    /** The state of a word. */
+    static Optional<OrderState> of(String word) {
+      return Stream.of(values()).filter(state -> state.word.equals(word)).findFirst();
+    }
+
+    /** Whether all is there that the source asks for. */
     public boolean isDone() {
-      return this == MADE || this == UNCHANGED;
+      return this == MADE || this == UNCHANGED || this == SUPERSEDED;
     }
   }
 }

@@ -11,7 +11,21 @@ import org.midlateral.measurement.file.Orders;
  * @param reference as it was written, whether or not the order can be read; empty where that is not
  *     known
  * @param text all that was written, for telling whether it changed
+ * @param stated what a table's row states, each {@code KEY=VALUE}; empty for a measurement file
  * @param read reads it, with overrides laid over it
  */
 public record RawOrder(
-    String place, String reference, String text, Function<List<String>, Orders.Result> read) {}
+    String place,
+    String reference,
+    String text,
+    List<String> stated,
+    Function<List<String>, Orders.Result> read) {
+  public RawOrder {
+    stated = List.copyOf(stated);
+  }
+
+  /** The place without the folders above it, which may name people. */
+  String placeAlone() {
+    return place.substring(Math.max(place.lastIndexOf('/'), place.lastIndexOf('\\')) + 1);
+  }
+}

@@ -34,12 +34,16 @@ final class TableOrders implements OrderSource {
   /** Commas alone, as spreadsheets write below the last row. */
   private static final Pattern NOTHING = Pattern.compile("[\\s,]*");
 
+  private final Path file;
   private final String name;
+  private final String stamp;
   private final TableLines lines;
   private final List<String> keys;
 
-  private TableOrders(String name, TableLines lines, List<String> keys) {
-    this.name = name;
+  private TableOrders(Path file, String stamp, TableLines lines, List<String> keys) {
+    this.file = file;
+    this.name = file.toString();
+    this.stamp = stamp;
     this.lines = lines;
     this.keys = keys;
   }
@@ -48,6 +52,7 @@ final class TableOrders implements OrderSource {
     if (!Files.isRegularFile(file)) {
       throw new SourceProblem(file + ": there is no such file or folder");
     }
+    String stamp = stamp(file);
     TableLines lines = new TableLines(file);
     try {
       String first = lines.next();
@@ -57,7 +62,7 @@ final class TableOrders implements OrderSource {
       if (first.indexOf(BAD_BYTE) >= 0 || first.indexOf('\0') >= 0) {
         throw new SourceProblem(file + ":1: is not UTF-8; allowed: a table saved as CSV in UTF-8");
       }
-      return new TableOrders(file.toString(), lines, keys(file, first));
+      return new TableOrders(file, stamp, lines, keys(file, first));
     } catch (SourceProblem | IOException e) {
       lines.close();
       throw e;
@@ -145,6 +150,7 @@ final class TableOrders implements OrderSource {
         name + ":" + line,
         reference,
         String.join("\n", stated),
+        stated,
         overrides -> Orders.row(stated, name, line, overrides));
   }
 
@@ -164,7 +170,21 @@ final class TableOrders implements OrderSource {
         name + ":" + line,
         reference,
         text,
+        List.of(),
         overrides -> new Orders.Result(null, List.of(error), List.of()));
+  }
+
+  @Override
+  public void requireUnchanged() throws IOException, SourceProblem {
+    if (!stamp.equals(stamp(file))) {
+      throw new SourceProblem(
+          file + ": was changed while it was read; run it again, when it is saved");
+    }
+  }
+
+  /** What changes when somebody saves the file. */
+  private static String stamp(Path file) throws IOException {
+    return Files.exists(file) ? Files.size(file) + " " + Files.getLastModifiedTime(file) : "";
   }
 
   @Override

@@ -31,11 +31,13 @@ public final class ProductReport {
 
   private final Product product;
   private final Collection<SolidFormat> formats;
+  private final PartNames names;
   private final Material material;
 
-  private ProductReport(Product product, Collection<SolidFormat> formats) {
+  private ProductReport(Product product, Collection<SolidFormat> formats, PartNames names) {
     this.product = product;
     this.formats = formats;
+    this.names = names;
     this.material = Material.of(product.order().design().material());
   }
 
@@ -47,7 +49,19 @@ public final class ProductReport {
    */
   public static Report of(
       Product product, Collection<SolidFormat> formats, Optional<Double> writeMs) {
-    return new ProductReport(product, formats).report(writeMs);
+    return of(product, formats, PartNames.first(product.order()), writeMs);
+  }
+
+  /**
+   * The report of files with other names.
+   *
+   * @param formats of the solids' files
+   * @param names of the files
+   * @param writeMs time spent on writing; empty leaves the timing out
+   */
+  public static Report of(
+      Product product, Collection<SolidFormat> formats, PartNames names, Optional<Double> writeMs) {
+    return new ProductReport(product, formats, names).report(writeMs);
   }
 
   /** Name and version of the program, as reports and files give them. */
@@ -118,7 +132,7 @@ public final class ProductReport {
     MeshAudit audit = piece.audit();
     Bounds3D box = audit.bounds();
     return new Report.PartLine(
-        named.stream().findFirst().map(format -> format.fileOf(name)).orElse(null),
+        named.stream().findFirst().map(format -> names.file(format.fileOf(name))).orElse(null),
         audit.triangles(),
         audit.vertices(),
         audit.volume(),

@@ -2,17 +2,31 @@ package org.midlateral.recipe.product;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.midlateral.document.Content;
 import org.midlateral.document.WholeFile;
+import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.format.NamedSolid;
 import org.midlateral.document.format.SolidFormat;
 import org.midlateral.document.format.SolidSet;
+import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.recipe.Report;
+import org.midlateral.recipe.record.MadeFile;
+import org.midlateral.recipe.record.MakingRecord;
+import org.midlateral.recipe.record.MakingSource;
+import org.midlateral.recipe.record.Program;
+import org.midlateral.recipe.record.RecordSheet;
+import org.midlateral.trough.Trough;
 
 /** A product as files. */
 public final class ProductWriter {
@@ -20,48 +34,150 @@ public final class ProductWriter {
 
   private ProductWriter() {}
 
+  /**
+   * How a product is written.
+   *
+   * @param formats of the solids' files
+   * @param force whether files of the same names may be replaced
+   * @param reproducible leaves timing and date out: same input, same bytes
+   * @param source what was asked for, for the record of making; empty leaves the record out
+   */
+  public record Writing(
+      Collection<SolidFormat> formats,
+      boolean force,
+      boolean reproducible,
+      Optional<MakingSource> source) {
+    public Writing {
+      formats = List.copyOf(formats);
+    }
+  }
+
   /** Writes all files of a product into a folder, the solids in the usual formats. */
   public static Report write(Product product, Path folder, boolean force, boolean reproducible) {
-    return write(product, folder, SolidFormat.USUAL, force, reproducible);
+    return write(
+        product, folder, new Writing(SolidFormat.USUAL, force, reproducible, Optional.empty()));
   }
 
   /**
    * Writes all files of a product into a folder, whole or not at all.
    *
    * @param folder that exists
-   * @param formats of the solids' files
-   * @param force whether files of the same names may be replaced
-   * @param reproducible leaves the timing out of the report
    * @return the report as written
    * @throws IllegalStateException if the design was refused
    * @throws org.midlateral.document.FileProblem if a file cannot be written
    */
-  public static Report write(
-      Product product,
-      Path folder,
-      Collection<SolidFormat> formats,
-      boolean force,
-      boolean reproducible) {
+  public static Report write(Product product, Path folder, Writing writing) {
     if (!product.isMade()) {
       throw new IllegalStateException("a refused design is not written");
     }
     long start = System.nanoTime();
-    Map<Path, Content> all = new LinkedHashMap<>();
-    solidFiles(product, formats).forEach((n, content) -> all.put(folder.resolve(n), content));
-    product.documents().ifPresent(d -> d.files().forEach((n, c) -> all.put(folder.resolve(n), c)));
-    // The report comes last, so that its timing knows the others'.
+    PartNames names =
+        new PartNames(
+            product.order(), writing.source.map(asked -> revision(folder, asked)).orElse(1), false);
+    Map<String, Content> together =
+        new LinkedHashMap<>(solidFiles(product, writing.formats, names));
+    product.documents().ifPresent(drawn -> together.putAll(drawn.files()));
+    // The report comes after them, so that its timing knows the others'.
     Report[] report = new Report[1];
-    all.put(
-        folder.resolve(REPORT),
+    Map<String, Content> after = new LinkedHashMap<>();
+    after.put(
+        REPORT,
         out -> {
-          double writing = (System.nanoTime() - start) / 1e6;
+          double spent = (System.nanoTime() - start) / 1e6;
           report[0] =
               ProductReport.of(
-                  product, formats, reproducible ? Optional.empty() : Optional.of(writing));
+                  product,
+                  writing.formats,
+                  names,
+                  writing.reproducible ? Optional.empty() : Optional.of(spent));
           out.write(report[0].json().getBytes(StandardCharsets.UTF_8));
         });
-    WholeFile.writeAll(all, force);
+    Map<String, MadeFile> made = new ConcurrentHashMap<>();
+    writing.source.ifPresent(
+        asked -> {
+          Optional<Instant> now =
+              writing.reproducible ? Optional.empty() : Optional.of(Instant.now());
+          MakingRecord.Place place =
+              new MakingRecord.Place(names.revision(), Optional.empty(), now);
+          if (product.documents().isPresent()) {
+            after.put(
+                RecordSheet.FILE,
+                out -> out.write(RecordSheet.pdf(record(product, asked, place, made))));
+          }
+          after.put(
+              MakingRecord.FILE,
+              out ->
+                  out.write(
+                      record(product, asked, place, made).json().getBytes(StandardCharsets.UTF_8)));
+        });
+    WholeFile.writeAll(
+        counted(together, folder, made), counted(after, folder, made), writing.force);
     return report[0];
+  }
+
+  /**
+   * Sees to it, before anything is computed, that no file stands where one is certain to be
+   * written.
+   *
+   * @param partsOnly whether no documents are to be drawn
+   * @throws org.midlateral.document.FileProblem about the first that does
+   */
+  public static void requireRoom(Path folder, Collection<SolidFormat> formats, boolean partsOnly) {
+    List<String> names = new ArrayList<>();
+    formats.forEach(format -> names.add(format.fileOf(Trough.NAME)));
+    names.addAll(List.of(REPORT, MakingRecord.FILE));
+    if (!partsOnly) {
+      names.addAll(BenchDocuments.CERTAIN);
+    }
+    WholeFile.requireNone(names.stream().map(folder::resolve).toList());
+  }
+
+  /** One more than of the making that lies there, unless that is the same. */
+  private static int revision(Path folder, MakingSource asked) {
+    return MakingRecord.in(folder)
+        .map(former -> former.isOf(asked) ? former.revision() : former.revision() + 1)
+        .orElse(1);
+  }
+
+  /** Files at their paths, each of which tells what was written when it was. */
+  private static Map<Path, Content> counted(
+      Map<String, Content> files, Path folder, Map<String, MadeFile> made) {
+    Map<Path, Content> placed = new LinkedHashMap<>();
+    files.forEach(
+        (name, content) ->
+            placed.put(
+                folder.resolve(name), out -> made.put(name, MadeFile.written(content, out))));
+    return placed;
+  }
+
+  /**
+   * The record of a product.
+   *
+   * @param made its files
+   */
+  public static MakingRecord record(
+      Product product, MakingSource asked, MakingRecord.Place place, Map<String, MadeFile> made) {
+    return MakingRecord.of(
+        product.order().measurements().reference(),
+        Optional.of(product.order()),
+        asked,
+        new MakingRecord.Result(state(product), told(product), Map.of()),
+        place,
+        new TreeMap<>(made));
+  }
+
+  /** What came of it, in a word: {@code made}, {@code partly} or {@code refused}. */
+  public static String state(Product product) {
+    return product.ok() ? "made" : product.isMade() ? "partly" : "refused";
+  }
+
+  /** Its cautions, or why it was refused, in one line. */
+  public static String told(Product product) {
+    return product.findings().stream()
+        .filter(f -> f.severity() != Finding.Severity.NOTE)
+        .filter(f -> product.isMade() || f.severity() == Finding.Severity.REFUSAL)
+        .map(Finding::text)
+        .collect(Collectors.joining(" "));
   }
 
   /**
@@ -70,31 +186,46 @@ public final class ProductWriter {
    * @param formats of the solids' files; none for a refused design
    */
   public static Map<String, Content> files(Product product, Collection<SolidFormat> formats) {
-    Map<String, Content> files = new LinkedHashMap<>(solidFiles(product, formats));
-    Report report = ProductReport.of(product, formats, Optional.empty());
+    return files(product, formats, PartNames.first(product.order()));
+  }
+
+  /**
+   * The same of any making, with its documents where they were drawn.
+   *
+   * @param names of parts and files
+   */
+  public static Map<String, Content> files(
+      Product product, Collection<SolidFormat> formats, PartNames names) {
+    Map<String, Content> files = new LinkedHashMap<>(solidFiles(product, formats, names));
+    product.documents().ifPresent(drawn -> files.putAll(drawn.files()));
+    Report report = ProductReport.of(product, formats, names, Optional.empty());
     byte[] json = report.json().getBytes(StandardCharsets.UTF_8);
     files.put(REPORT, out -> out.write(json));
     return files;
   }
 
-  private static Map<String, Content> solidFiles(Product product, Collection<SolidFormat> formats) {
+  private static Map<String, Content> solidFiles(
+      Product product, Collection<SolidFormat> formats, PartNames names) {
     Map<String, Content> files = new LinkedHashMap<>();
     for (SolidFormat format : formats) {
-      format.files(solids(product)).forEach(f -> files.put(f.name(), f.content()));
+      format
+          .files(solids(product, names))
+          .forEach(f -> files.put(names.file(f.name()), f.content()));
     }
     return files;
   }
 
-  private static SolidSet solids(Product product) {
+  private static SolidSet solids(Product product, PartNames names) {
     return new SolidSet(
-        product.order().measurements().reference(),
-        ProductReport.tool(),
+        names.title(),
+        ProductReport.tool() + "+" + Program.current().build(),
         Material.of(product.order().design().material()).title(),
         product.orthosis().orElseThrow().solids().stream()
             .map(
                 solid ->
                     new NamedSolid(
                         solid.piece().name(),
+                        names.title(solid.piece().name()),
                         solid.mesh(),
                         product.print().orElseThrow().pose(solid.piece().name())))
             .toList());

@@ -11,7 +11,6 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -23,8 +22,8 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.LongRun;
 import org.midlateral.document.FileProblem;
-import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.OrderState;
+import org.midlateral.recipe.record.MakingRecord;
 
 /** What a batch does when the machine fails it. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
@@ -146,8 +145,8 @@ class BatchFaultsTest {
           ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
           int triangles = bytes.order(ByteOrder.LITTLE_ENDIAN).getInt(80);
           assertThat(bytes.capacity()).as("%s", file).isEqualTo(84 + 50 * triangles);
-        } else if (name.equals(MadeFrom.FILE)) {
-          assertThat(MadeFrom.in(file.getParent())).as("%s", file).isPresent();
+        } else if (name.equals(MakingRecord.FILE)) {
+          assertThat(MakingRecord.in(file.getParent())).as("%s", file).isPresent();
         } else {
           assertThat(Files.readString(file)).as("%s", file).endsWith("\n");
         }
@@ -158,7 +157,7 @@ class BatchFaultsTest {
   /** Takes some orders away, so that there is work left to be cut short. */
   private static void forgetSome(Path out, Random random) throws IOException {
     try (Stream<Path> files = Files.walk(out)) {
-      for (Path file : files.filter(f -> f.endsWith(MadeFrom.FILE)).toList()) {
+      for (Path file : files.filter(f -> f.endsWith(MakingRecord.FILE)).toList()) {
         if (random.nextBoolean()) {
           Files.delete(file);
         }
@@ -188,8 +187,7 @@ class BatchFaultsTest {
 
   private static Map<OrderState, Long> run(Path table, Path out) throws Exception {
     try (OrderSource source = OrderSources.open(table)) {
-      return Batch.run(
-          source, new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2), outcome -> {});
+      return Batch.run(source, BatchProcess.settings(out), outcome -> {});
     }
   }
 

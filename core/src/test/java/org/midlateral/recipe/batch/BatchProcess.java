@@ -3,6 +3,9 @@ package org.midlateral.recipe.batch;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -31,8 +34,13 @@ final class BatchProcess {
   }
 
   private static Map<OrderState, Long> run(OrderSource source, Path folder) throws Exception {
-    BatchSettings settings = new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2);
-    return Batch.run(source, settings, outcome -> {});
+    return Batch.run(source, settings(folder), outcome -> {});
+  }
+
+  /** Every record of the same moment, so that two runs' folders can be compared. */
+  static BatchSettings settings(Path folder) {
+    Clock clock = Clock.fixed(Instant.parse("2026-03-01T08:00:00Z"), ZoneOffset.UTC);
+    return new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2).with(clock);
   }
 
   private static Map<OrderState, Long> check(OrderSource source) throws IOException {

@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +23,9 @@ import org.midlateral.document.format.SolidFormat;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 
 class BatchTest {
+  private static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-03-01T08:00:00Z"), ZoneOffset.UTC);
+
   @TempDir Path folder;
   private Path out;
   private Path table;
@@ -38,11 +44,11 @@ class BatchTest {
     assertThat(names(out))
         .containsExactly(".batch.lock", "batch-report.csv", "inv-a", "inv-b", "inv-c");
     assertThat(names(out.resolve("inv-b")))
-        .containsExactly("made-from.json", "orthosis.3mf", "report.json", "trough.stl");
+        .containsExactly("orthosis.3mf", "record.json", "report.json", "trough.stl");
     assertThat(Files.readAllLines(out.resolve("batch-report.csv")))
         .hasSize(4)
         .element(2)
-        .isEqualTo(table + ":3,inv-b,inv-b,made,");
+        .isEqualTo(table + ":3,inv-b,inv-b,made,,");
   }
 
   @Test
@@ -67,29 +73,6 @@ class BatchTest {
     assertThat(run(List.of("trough.wall=1.8"), SolidFormat.PLY)).containsKey(OrderState.MADE);
   }
 
-  /** Whatever stands in the record's place, the order is made again. */
-  @Test
-  void aDamagedRecordCountsForNothing() throws Exception {
-    Path record = out.resolve(MadeFrom.FILE);
-    for (String text :
-        List.of(
-            "",
-            "null",
-            "{",
-            "[1]",
-            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":null}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":null,\"files\":{}}",
-            "{\"tool\":null,\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"a\":1}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"\\u0000\":1}}",
-            "{\"tool\":\"t\",\"input\":\"i\",\"state\":\"MADE\",\"text\":\"\",\"files\":{\"made-from.json\":null}}")) {
-      Files.writeString(record, text);
-      assertThat(MadeFrom.in(out)).as(text).isEmpty();
-    }
-    Files.writeString(record, new MadeFrom("t", "i", OrderState.MADE, "", Map.of()).json());
-    assertThat(MadeFrom.in(out)).isPresent();
-  }
-
   /** Else the parts of another finger would stand beside a refusal, or beside the new ones. */
   @Test
   void noPartOfAnEarlierMakingStays() throws Exception {
@@ -98,11 +81,11 @@ class BatchTest {
     Files.writeString(out.resolve("inv-a/trough.gcode"), "of the lab's own making");
     run(List.of("trough.wall=1.8"), SolidFormat.THREE_MF);
     assertThat(names(out.resolve("inv-a")))
-        .containsExactly("made-from.json", "orthosis.3mf", "report.json", "trough.gcode");
+        .containsExactly("orthosis.3mf", "record.json", "report.json");
+    assertThat(out.resolve("superseded/inv-a/1/trough.gcode")).exists();
     run(List.of("trough.proximal-margin=10", "length.palmar-crease-to-web=12"), SolidFormat.STL);
     assertThat(told.get(2).state()).isEqualTo(OrderState.REFUSED);
-    assertThat(names(out.resolve("inv-a")))
-        .containsExactly("made-from.json", "report.json", "trough.gcode");
+    assertThat(names(out.resolve("inv-a"))).containsExactly("record.json", "report.json");
   }
 
   /** The first reference is what the third would be called beside the second. */
@@ -202,7 +185,7 @@ class BatchTest {
             "trough.proximal-margin=10",
             "trough.web-clearance=1");
     assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(OrderState.REFUSED, 1L));
-    assertThat(names(out.resolve("inv-a"))).containsExactly("made-from.json", "report.json");
+    assertThat(names(out.resolve("inv-a"))).containsExactly("record.json", "report.json");
     String text = told.get(0).text();
     assertThat(run(folds, SolidFormat.STL)).isEqualTo(Map.of(OrderState.REFUSED, 1L));
     assertThat(told.get(1).text()).isEqualTo(text).isNotBlank();
@@ -217,7 +200,7 @@ class BatchTest {
     List<String> tooLong = List.of("dorsal-shell.make=yes", "dorsal-shell.length=90");
     assertThat(run(tooLong, SolidFormat.STL)).isEqualTo(Map.of(OrderState.PARTLY, 1L));
     assertThat(names(out.resolve("inv-a")))
-        .containsExactly("made-from.json", "report.json", "trough.stl");
+        .containsExactly("record.json", "report.json", "trough.stl");
     String text = told.get(1).text();
     assertThat(text).startsWith("The dorsal shell is missing").contains(" passes");
     assertThat(Files.readString(out.resolve("batch-report.csv"))).contains(",partly,");
@@ -304,7 +287,8 @@ class BatchTest {
   private Map<OrderState, Long> run(List<String> overrides, SolidFormat... formats)
       throws Exception {
     try (OrderSource source = OrderSources.open(table)) {
-      return Batch.run(source, new BatchSettings(out, List.of(formats), overrides, 2), told::add);
+      BatchSettings settings = new BatchSettings(out, List.of(formats), overrides, 2);
+      return Batch.run(source, settings.with(CLOCK), told::add);
     }
   }
 }

@@ -17,7 +17,7 @@ class OrderJobTest {
   @TempDir Path folder;
 
   private Outcome run(Orders.Result read) {
-    RawOrder raw = new RawOrder("table:2", "inv-a", "text", overrides -> read);
+    RawOrder raw = new RawOrder("table:2", "inv-a", "text", List.of(), overrides -> read);
     BatchSettings settings = new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 1);
     return new OrderJob(raw, read, "inv-a", settings).call();
   }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PieceInspection;
+import org.midlateral.recipe.product.ProductWriter.Writing;
 import org.midlateral.solid.Solid;
 
 /**
@@ -189,10 +191,9 @@ class InvariantsTest {
     Path first = Files.createDirectory(folder.resolve("first"));
     Path second = Files.createDirectory(folder.resolve("second"));
     Order order = sample("covered-tip", "dorsal-shell.make=no");
-    ProductWriter.write(
-        ProductRecipe.make(order, List.of()), first, List.of(SolidFormat.values()), false, true);
-    ProductWriter.write(
-        ProductRecipe.make(order, List.of()), second, List.of(SolidFormat.values()), false, true);
+    Writing writing = new Writing(List.of(SolidFormat.values()), false, true, Optional.empty());
+    ProductWriter.write(ProductRecipe.make(order, List.of()), first, writing);
+    ProductWriter.write(ProductRecipe.make(order, List.of()), second, writing);
 
     try (var files = Files.newDirectoryStream(first)) {
       for (Path file : files) {

@@ -1,0 +1,127 @@
+package org.midlateral.cli;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.midlateral.recipe.batch.Batch;
+import org.midlateral.recipe.record.FolderCheck;
+import org.midlateral.recipe.record.FolderCheck.FileState;
+import org.midlateral.recipe.record.MakingRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Whether files are as they were made. */
+@Command(
+    name = "verify",
+    description = {
+      "Tells which files are as made, changed, missing or strange, byte for byte by their records.",
+      "Status 3 where anything is not as made."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramVersion.class)
+final class VerifyCommand implements Callable<Integer> {
+
+  private final StandardStreams streams;
+
+  @Parameters(
+      paramLabel = "DIR",
+      description = {
+        "Folder of an order, or of a batch: then each order's folder in it is looked at, and",
+        "superseded makings are not."
+      })
+  private Path folder;
+
+  @Mixin private MessageOptions messages;
+
+  VerifyCommand(StandardStreams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    List<Path> homes = Files.isDirectory(folder) ? homes() : List.of();
+    if (homes.isEmpty()) {
+      String text =
+          "midlateral: %s: there is no %s in it; allowed: a folder that make or batch wrote";
+      streams.err().println(String.format(text, folder, MakingRecord.FILE));
+      return ExitStatus.WRONG_INPUT.code();
+    }
+    boolean ok = true;
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.useDefaultPrettyPrinter();
+      json.writeStartObject();
+      json.writeArrayFieldStart("orders");
+      for (Path home : homes) {
+        FolderCheck check = FolderCheck.of(home);
+        ok &= check.ok();
+        if (messages.json()) {
+          write(check, json);
+        } else {
+          tell(check);
+        }
+      }
+      json.writeEndArray();
+      json.writeBooleanField("ok", ok);
+      json.writeEndObject();
+    }
+    if (messages.json()) {
+      streams.out().println(text);
+    } else {
+      String what = ok ? ": all is as made" : ": not all is as made";
+      messages.say(folder + what + "; orders looked at: " + homes.size(), streams);
+    }
+    return ok ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
+  }
+
+  /** The folder itself where it is an order's, else those in it. */
+  private List<Path> homes() throws IOException {
+    if (Files.exists(folder.resolve(MakingRecord.FILE))) {
+      return List.of(folder);
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      List<Path> found =
+          all.filter(Files::isDirectory)
+              .filter(path -> !path.getFileName().toString().startsWith("."))
+              .filter(path -> !path.endsWith(Batch.SUPERSEDED))
+              .sorted()
+              .toList();
+      // A folder with orders in it is a batch's; then a folder without a record is strange.
+      boolean batch = found.stream().anyMatch(p -> Files.exists(p.resolve(MakingRecord.FILE)));
+      return batch ? found : List.of();
+    }
+  }
+
+  /** A line for each file; when quiet, for those alone that are not as made. */
+  private void tell(FolderCheck check) {
+    check.files().entrySet().stream()
+        .filter(file -> !messages.quiet() || file.getValue() != FileState.AS_MADE)
+        .map(file -> check.folder().resolve(file.getKey()) + ": " + file.getValue().words())
+        .forEach(streams.out()::println);
+    if (check.record().isEmpty()) {
+      streams.out().println(check.folder() + ": no whole record tells what was made");
+    }
+  }
+
+  private static void write(FolderCheck check, JsonGenerator json) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("folder", check.folder().toString());
+    json.writeStringField("reference", check.record().map(MakingRecord::reference).orElse(null));
+    json.writeStringField("state", check.record().map(MakingRecord::state).orElse(null));
+    json.writeObjectFieldStart("files");
+    for (Map.Entry<String, FileState> file : check.files().entrySet()) {
+      json.writeStringField(file.getKey(), file.getValue().words());
+    }
+    json.writeEndObject();
+    json.writeBooleanField("ok", check.ok());
+    json.writeEndObject();
+  }
+}

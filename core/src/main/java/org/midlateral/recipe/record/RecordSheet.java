@@ -1,0 +1,133 @@
+package org.midlateral.recipe.record;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.midlateral.document.drawing.Column;
+import org.midlateral.document.drawing.Column.ColumnRow;
+import org.midlateral.document.drawing.PageFrame;
+import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.document.drawing.PdfFile;
+
+/** The record of making on one page, to be signed. */
+public final class RecordSheet {
+  /** Name of its file. */
+  public static final String FILE = "record.pdf";
+
+  /** Files that have room; what has none is in {@code record.json}. */
+  private static final int MOST_FILES = 16;
+
+  /** As much as has room of what was found. */
+  private static final int MOST_LETTERS = 700;
+
+  private static final List<String> MEASURED =
+      List.of("hand", "digit", "unit", "circumference", "length", "angle", "width", "station");
+
+  private final MakingRecord record;
+
+  private RecordSheet(MakingRecord record) {
+    this.record = record;
+  }
+
+  /**
+   * The file.
+   *
+   * @param record of a making, its files but this one
+   */
+  public static byte[] pdf(MakingRecord record) {
+    return new RecordSheet(record).bytes();
+  }
+
+  private byte[] bytes() {
+    PaperSize paper = "in".equals(record.settings().get("unit")) ? PaperSize.LETTER : PaperSize.A4;
+    PageFrame frame =
+        new PageFrame(
+            paper,
+            "Record of making",
+            record.reference() + ", revision " + record.revision(),
+            "It tells what was made and from what. It replaces no inspection and no release.");
+    Column column = new Column(0, frame.top() - 1, PaperSize.USED_WIDTH);
+    made(column);
+    inputs(column);
+    files(column);
+    signatures(column);
+    return PdfFile.bytes(
+        frame.around(List.of(column.blocks())), "Record of making, " + record.reference());
+  }
+
+  private void made(Column column) {
+    Program program = record.program();
+    column.heading("What was made");
+    column.paragraph(
+        "State: "
+            + record.state()
+            + ". Made "
+            + (record.made() == null ? "at a time that is not recorded" : record.made())
+            + " by "
+            + program.name()
+            + " "
+            + program.version()
+            + ", build "
+            + program.build()
+            + ", on Java "
+            + program.java()
+            + ". From "
+            + record.source().place()
+            + "; formats: "
+            + String.join(", ", record.source().formats())
+            + ".");
+    if (!record.text().isEmpty()) {
+      column.paragraph("Told of it: " + shortened(record.text(), MOST_LETTERS));
+    }
+    if (record.former() != null) {
+      column.paragraph("The making before it: " + record.former() + ".");
+    }
+  }
+
+  private static String shortened(String text, int most) {
+    return text.length() <= most ? text : text.substring(0, most) + " … (all in record.json)";
+  }
+
+  private void inputs(Column column) {
+    column.heading("As it was understood");
+    List<String> measured = new ArrayList<>();
+    List<String> chosen = new ArrayList<>();
+    for (Map.Entry<String, String> entry : record.settings().entrySet()) {
+      String group = entry.getKey().split("\\.", 2)[0];
+      if (!group.equals("reference") && !group.equals("note")) {
+        (MEASURED.contains(group) ? measured : chosen).add(entry.getKey() + " " + entry.getValue());
+      }
+    }
+    column.paragraph(String.join("; ", measured) + ".");
+    column.paragraph(String.join("; ", chosen) + ".");
+  }
+
+  private void files(Column column) {
+    column.heading("Files, with the first sixteen figures of their SHA-256");
+    List<ColumnRow> rows = new ArrayList<>(List.of(ColumnRow.of("file", "bytes", "SHA-256")));
+    record.files().entrySet().stream()
+        .limit(MOST_FILES)
+        .map(
+            file ->
+                ColumnRow.of(
+                    file.getKey(),
+                    "" + file.getValue().bytes(),
+                    file.getValue().sha256().substring(0, 16)))
+        .forEach(rows::add);
+    column.table(List.of(0.6, 0.15, 0.25), rows);
+    if (record.files().size() > MOST_FILES) {
+      column.paragraph("And " + (record.files().size() - MOST_FILES) + " more, in record.json.");
+    }
+  }
+
+  private static void signatures(Column column) {
+    column.heading("To be filled in and signed");
+    column.form(
+        List.of(0.5, 0.5),
+        List.of(
+            ColumnRow.of("Material's lot", "Machine"),
+            ColumnRow.of("", ""),
+            ColumnRow.of("Made by (code), date", "Inspected by (code), date"),
+            ColumnRow.of("", "")));
+  }
+}
