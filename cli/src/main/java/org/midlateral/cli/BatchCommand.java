@@ -81,6 +81,21 @@ final class BatchCommand implements Callable<Integer> {
       description = "Reads every file made before, instead of trusting sizes and dates.")
   private boolean thorough;
 
+  @Option(
+      names = "--no-label",
+      description = "Labels no part but where an order says print.label; else all that have room.")
+  private boolean noLabel;
+
+  @Option(
+      names = "--full-names",
+      description = "Names parts' files after order, hand, digit, part, revision and commit.")
+  private boolean fullNames;
+
+  @Option(
+      names = "--sheets",
+      description = "Writes mechanics, bench sheet, pattern and a record to sign too.")
+  private boolean sheets;
+
   @Mixin private MessageOptions messages;
   @Mixin private FormatOptions formats;
 
@@ -140,16 +155,21 @@ final class BatchCommand implements Callable<Integer> {
   }
 
   private Set<RunOption> options() {
+    Map<RunOption, Boolean> asked =
+        Map.of(
+            RunOption.DELETE_SUPERSEDED, deleteSuperseded,
+            RunOption.KEEP_OTHERS, keepOthers,
+            RunOption.THOROUGH, thorough,
+            RunOption.NO_LABEL, noLabel,
+            RunOption.FULL_NAMES, fullNames,
+            RunOption.SHEETS, sheets);
     Set<RunOption> options = EnumSet.noneOf(RunOption.class);
-    if (deleteSuperseded) {
-      options.add(RunOption.DELETE_SUPERSEDED);
-    }
-    if (keepOthers) {
-      options.add(RunOption.KEEP_OTHERS);
-    }
-    if (thorough) {
-      options.add(RunOption.THOROUGH);
-    }
+    asked.forEach(
+        (option, chosen) -> {
+          if (chosen) {
+            options.add(option);
+          }
+        });
     return options;
   }
 

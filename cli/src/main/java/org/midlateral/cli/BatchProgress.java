@@ -18,12 +18,15 @@ final class BatchProgress implements Consumer<Outcome>, AutoCloseable {
 
   private final StandardStreams streams;
   private final boolean quiet;
+  private final long orders;
   private final Optional<ProgressBar> bar;
   private final long begun = System.nanoTime();
   private long lastLine = begun;
   private long count;
 
-  private BatchProgress(StandardStreams streams, boolean quiet, Optional<ProgressBar> bar) {
+  private BatchProgress(
+      StandardStreams streams, boolean quiet, long orders, Optional<ProgressBar> bar) {
+    this.orders = orders;
     this.streams = streams;
     this.quiet = quiet;
     this.bar = bar;
@@ -36,7 +39,8 @@ final class BatchProgress implements Consumer<Outcome>, AutoCloseable {
    */
   static BatchProgress of(StandardStreams streams, boolean quiet, long orders) {
     boolean drawn = !quiet && terminal();
-    return new BatchProgress(streams, quiet, drawn ? Optional.of(bar(orders)) : Optional.empty());
+    return new BatchProgress(
+        streams, quiet, orders, drawn ? Optional.of(bar(orders)) : Optional.empty());
   }
 
   /**
@@ -83,9 +87,25 @@ final class BatchProgress implements Consumer<Outcome>, AutoCloseable {
     long now = System.nanoTime();
     if (!quiet && bar.isEmpty() && now - lastLine > LINE_EVERY) {
       lastLine = now;
-      double rate = count / ((now - begun) / 1e9);
-      streams.err().println(String.format(Locale.ROOT, "%d orders, %.1f a second", count, rate));
+      streams.err().println(line(count, orders, (now - begun) / 1e9));
     }
+  }
+
+  /**
+   * How far it is, how fast, and how long it will take yet.
+   *
+   * @param orders how many there are, roughly
+   * @param seconds since it began
+   */
+  static String line(long count, long orders, double seconds) {
+    double rate = count / seconds;
+    long left = Math.round(Math.max(0, orders - count) / rate);
+    String time =
+        left < 60
+            ? left + " s"
+            : left < 3600 ? left / 60 + " min" : left / 3600 + " h " + left % 3600 / 60 + " min";
+    return String.format(
+        Locale.ROOT, "%d of %d orders, %.1f a second, %s left", count, orders, rate, time);
   }
 
   @Override

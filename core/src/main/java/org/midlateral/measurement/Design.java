@@ -29,6 +29,14 @@ public record Design(
         other, relief, dorsalShell, closure, material, print, support, holding, making);
   }
 
+  /** The same design with the reference raised on its pieces. */
+  public Design withLabel() {
+    PrintDesign labelled =
+        new PrintDesign(print.process(), print.edgeLength(), true, print.proximal());
+    return new Design(
+        trough, relief, dorsalShell, closure, material, labelled, support, holding, making);
+  }
+
   /** The same design in another material. */
   public Design withMaterial(MaterialDesign other) {
     return new Design(trough, relief, dorsalShell, closure, other, print, support, holding, making);

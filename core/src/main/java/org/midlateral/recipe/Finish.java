@@ -146,6 +146,13 @@ record Finish(Order order, Relief relief) {
         Finding.note("proximal-word", "print.proximal", text, Double.NaN, Double.NaN));
   }
 
+  /** What is raised on a piece where the order asks for a label; empty where nothing is. */
+  Optional<String> labelText(Piece bare) {
+    return order.design().print().label()
+        ? label(bare).map(ReferenceLabel::text)
+        : Optional.empty();
+  }
+
   /** A caution where a piece bears less than the whole reference. */
   Optional<Finding> shortened(Piece bare) {
     String reference = order.measurements().reference();
@@ -159,8 +166,8 @@ record Finish(Order order, Relief relief) {
     String text =
         String.format(
             Locale.ROOT,
-            "The reference, %d letters long, does not fit on the %s, which has room for %s; a shorter"
-                + " reference is raised whole.",
+            "The reference, %d letters long, does not fit on the %s, which has room for %s; a"
+                + " shorter reference is raised whole.",
             reference.length(),
             bare.name(),
             borne.isEmpty()

@@ -1,8 +1,10 @@
 package org.midlateral.recipe;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.midlateral.cut.MidlateralCut;
 import org.midlateral.cut.Outline;
@@ -152,6 +154,16 @@ public record Orthosis(
     return findings;
   }
 
+  /** What is raised on each piece that bears a label, by its name. */
+  public Map<String, String> labels() {
+    Map<String, String> labels = new LinkedHashMap<>();
+    Finish finish = new Finish(order, relief);
+    finish.labelText(plainTrough).ifPresent(text -> labels.put(plainTrough.name(), text));
+    plainShell.ifPresent(
+        shell -> finish.labelText(shell).ifPresent(text -> labels.put(shell.name(), text)));
+    return labels;
+  }
+
   private static List<Finding> bridged(Piece piece) {
     return BridgedStretch.of(piece).stream()
         .map(
@@ -161,8 +173,8 @@ public record Orthosis(
                     null,
                     String.format(
                         Locale.ROOT,
-                        "The %s bridges a bend that its wall cannot follow, %.0f to %.0f mm from the"
-                            + " web: there it stands up to %.2f mm further off the skin.",
+                        "The %s bridges a bend that its wall cannot follow, %.0f to %.0f mm from"
+                            + " the web: there it stands up to %.2f mm further off the skin.",
                         piece.name(),
                         b.from(),
                         b.to(),
@@ -182,8 +194,8 @@ public record Orthosis(
     String text =
         String.format(
             Locale.ROOT,
-            "The dorsal-shell stands %.2f mm off the back of the finger instead of %.2f: between its"
-                + " steps over the trough's rims there is too little girth to come nearer.",
+            "The dorsal-shell stands %.2f mm off the back of the finger instead of %.2f: between"
+                + " its steps over the trough's rims there is too little girth to come nearer.",
             made,
             asked);
     return Optional.of(

@@ -103,7 +103,7 @@ public final class Batch {
     if (!read.ok()) {
       String text =
           read.errors().stream().map(InputError::message).collect(Collectors.joining("\n"));
-      Outcome wrong = new Outcome(raw.place(), raw.reference(), "", OrderState.WRONG, text, "");
+      Outcome wrong = Outcome.without(raw.place(), raw.reference(), "", OrderState.WRONG, text);
       obsolete.wrong(raw, wrong);
       return done(wrong);
     }
@@ -111,9 +111,9 @@ public final class Batch {
     Optional<String> folder = names.folder(reference);
     if (folder.isEmpty()) {
       String text = "the reference " + reference + " stands in an earlier order of this batch";
-      return done(new Outcome(raw.place(), reference, "", OrderState.DUPLICATE, text, ""));
+      return done(Outcome.without(raw.place(), reference, "", OrderState.DUPLICATE, text));
     }
-    return pool.submit(new OrderJob(raw, read, folder.get(), settings));
+    return pool.submit(new OrderJob(raw, settings.labelled(raw, read), folder.get(), settings));
   }
 
   private static Future<Outcome> done(Outcome outcome) {

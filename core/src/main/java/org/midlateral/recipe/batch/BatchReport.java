@@ -5,9 +5,16 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.midlateral.document.FileProblem;
+import org.midlateral.recipe.record.MakingFigures;
+import org.midlateral.recipe.record.MakingRecord;
 
 /**
  * The table of what became of each order, {@code batch-report.csv} by RFC 4180: written aside while
@@ -27,7 +34,21 @@ final class BatchReport implements AutoCloseable {
     CSVFormat format =
         CSVFormat.RFC4180
             .builder()
-            .setHeader("place", "reference", "folder", "state", "text", "former")
+            .setHeader(
+                "place",
+                "reference",
+                "folder",
+                "state",
+                "text",
+                "former",
+                "revision",
+                "label",
+                "material",
+                "mass g",
+                "volume mm3",
+                "height mm",
+                "support mm2",
+                "notes")
             .get();
     try {
       Files.deleteIfExists(file);
@@ -42,17 +63,38 @@ final class BatchReport implements AutoCloseable {
   }
 
   void add(Outcome outcome) {
+    List<Object> cells = new ArrayList<>();
+    cells.add(inert(outcome.place()));
+    cells.add(inert(outcome.reference()));
+    cells.add(outcome.folder());
+    cells.add(outcome.state().word());
+    cells.add(inert(outcome.text()));
+    cells.add(outcome.former());
+    Optional<MakingRecord> record = outcome.record();
+    cells.add(record.map(made -> "" + made.revision()).orElse(""));
+    cells.add(record.map(made -> labels(made.labels())).orElse(""));
+    Optional<MakingFigures> figures = record.map(MakingRecord::figures);
+    cells.add(figures.map(MakingFigures::material).orElse(""));
+    cells.add(figures.map(f -> "" + f.mass()).orElse(""));
+    cells.add(figures.map(f -> "" + f.volume()).orElse(""));
+    cells.add(figures.map(f -> "" + f.height()).orElse(""));
+    cells.add(figures.map(f -> "" + f.support()).orElse(""));
+    cells.add(record.map(made -> inert(made.notes())).orElse(""));
     try {
-      out.printRecord(
-          inert(outcome.place()),
-          inert(outcome.reference()),
-          outcome.folder(),
-          outcome.state().word(),
-          inert(outcome.text()),
-          outcome.former());
+      out.printRecord(cells);
     } catch (IOException e) {
       throw FileProblem.of(aside, e);
     }
+  }
+
+  /** One label where all parts bear the same, else each with its part. */
+  private static String labels(Map<String, String> labels) {
+    List<String> texts = labels.values().stream().distinct().toList();
+    return texts.size() == 1
+        ? inert(texts.get(0))
+        : labels.entrySet().stream()
+            .map(label -> label.getKey() + " " + label.getValue())
+            .collect(Collectors.joining(", "));
   }
 
   /** Gives the table its name, once the run is through. */
@@ -65,8 +107,11 @@ final class BatchReport implements AutoCloseable {
     }
   }
 
-  /** A cell that a spreadsheet would take for a formula is given a space in front. */
-  private static String inert(String cell) {
+  /**
+   * A cell in one line; one that a spreadsheet would take for a formula is given a space in front.
+   */
+  private static String inert(String text) {
+    String cell = text.replaceAll("\\s*\\R\\s*", "; ");
     return !cell.isEmpty() && "=+-@\t\r".indexOf(cell.charAt(0)) >= 0 ? " " + cell : cell;
   }
 

@@ -5,8 +5,12 @@ import java.time.Clock;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.midlateral.document.format.SolidFormat;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.record.MakingSource;
 
 /**
  * How a run goes.
@@ -32,7 +36,23 @@ public record BatchSettings(
     /** Orders that the source does not name keep their folders. */
     KEEP_OTHERS,
     /** Every byte of a former making is read before it is taken as unchanged. */
-    THOROUGH
+    THOROUGH,
+    /** No part is labelled but where the order asks for it. */
+    NO_LABEL,
+    /** Files of solids are named after order, part, revision and commit. */
+    FULL_NAMES,
+    /** Mechanics and documents for the bench too. */
+    SHEETS;
+
+    /** Whether other files come of it. */
+    boolean changesFiles() {
+      return this == NO_LABEL || this == FULL_NAMES || this == SHEETS;
+    }
+
+    /** As the command line has it, without its dashes. */
+    String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
 
   public BatchSettings {
@@ -61,6 +81,27 @@ public record BatchSettings(
 
   boolean has(RunOption option) {
     return options.contains(option);
+  }
+
+  /** An order with its reference raised on its parts, if it says nothing of a label itself. */
+  Orders.Result labelled(RawOrder raw, Orders.Result read) {
+    String key = "print.label";
+    boolean asked =
+        raw.states(key) || overrides.stream().anyMatch(one -> one.strip().startsWith(key));
+    Order order = read.order();
+    if (asked || has(RunOption.NO_LABEL) || order.byHand()) {
+      return read;
+    }
+    Order labelled = order.withDesign(order.design().withLabel());
+    return new Orders.Result(labelled, read.errors(), read.cautions());
+  }
+
+  /** What is asked for, for the record. */
+  MakingSource source(RawOrder raw) {
+    List<String> words =
+        options.stream().filter(RunOption::changesFiles).map(RunOption::word).toList();
+    return MakingSource.of(
+        raw.placeAlone(), raw.text(), raw.stated(), overrides, formatKeys(), words);
   }
 
   List<String> formatKeys() {

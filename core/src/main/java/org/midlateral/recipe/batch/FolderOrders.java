@@ -8,6 +8,8 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.midlateral.measurement.entry.Entry.NodeShape;
+import org.midlateral.measurement.entry.EntryReader;
 import org.midlateral.measurement.file.Orders;
 
 /** A folder of measurement files, in the order of their names. */
@@ -48,9 +50,17 @@ final class FolderOrders implements OrderSource {
       return Optional.empty();
     }
     Path file = files.next();
+    String text = text(file);
     return Optional.of(
         new RawOrder(
-            file.toString(), "", text(file), List.of(), overrides -> Orders.read(file, overrides)));
+            file.toString(), "", text, stated(text), overrides -> Orders.read(file, overrides)));
+  }
+
+  private static List<String> stated(String text) {
+    return EntryReader.read(text, "", "").entries().stream()
+        .filter(entry -> entry.shape() == NodeShape.SCALAR)
+        .map(entry -> entry.path() + "=" + entry.text())
+        .toList();
   }
 
   /** Empty for a file that cannot be read; reading the order says why. */
@@ -58,7 +68,7 @@ final class FolderOrders implements OrderSource {
     try {
       return Files.size(file) > LARGEST
           ? ""
-          : new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
+          : new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
     } catch (IOException e) {
       return "";
     }

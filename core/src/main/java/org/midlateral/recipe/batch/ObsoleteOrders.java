@@ -14,7 +14,6 @@ import org.midlateral.document.SafeName;
 import org.midlateral.recipe.batch.BatchSettings.RunOption;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.record.MakingRecord;
-import org.midlateral.recipe.record.MakingSource;
 
 /**
  * Folders of a run before that no order of this one has made: of rows that were taken away, and of
@@ -38,7 +37,7 @@ final class ObsoleteOrders {
   /** Keeps in mind an order that cannot be read. */
   void wrong(RawOrder raw, Outcome outcome) {
     String reference = raw.reference();
-    if (reference.isEmpty() && raw.stated().isEmpty()) {
+    if (reference.isEmpty() && raw.isFile()) {
       wrongFiles.put(raw.placeAlone(), new WrongOrder(raw, outcome));
     } else if (!reference.isEmpty()
         && (Files.isDirectory(settings.folder().resolve(SafeName.of(reference)))
@@ -82,7 +81,7 @@ final class ObsoleteOrders {
     if (now == null && settings.has(RunOption.KEEP_OTHERS)) {
       return Optional.empty();
     }
-    if (now != null && record.isPresent() && record.get().isOf(source(now.raw))) {
+    if (now != null && record.isPresent() && record.get().isOf(settings.source(now.raw))) {
       return Optional.empty();
     }
     Optional<String> former =
@@ -96,7 +95,8 @@ final class ObsoleteOrders {
             : "is wrong now, " + now.outcome.place() + " tells why";
     String place = now == null ? "" : now.outcome.place();
     return Optional.of(
-        new Outcome(place, reference, folder, OrderState.SUPERSEDED, text, former.get()));
+        new Outcome(
+            place, reference, folder, OrderState.SUPERSEDED, text, former.get(), Optional.empty()));
   }
 
   /** Leaves a record of why in the folder. */
@@ -107,23 +107,13 @@ final class ObsoleteOrders {
         MakingRecord.of(
             reference,
             Optional.empty(),
-            source(now.raw),
-            new MakingRecord.Result(OrderState.WRONG.word(), now.outcome.text(), Map.of()),
+            settings.source(now.raw),
+            MakingRecord.Result.none(OrderState.WRONG.word(), now.outcome.text()),
             new MakingRecord.Place(
                 0,
                 former == 0 ? Optional.empty() : Optional.of(Superseded.place(folder, former)),
                 Optional.of(settings.clock().instant())),
             Map.of());
     return new OrderFolder(settings.folder(), superseded).place(folder, Map.of(), record);
-  }
-
-  private MakingSource source(RawOrder raw) {
-    return MakingSource.of(
-        raw.placeAlone(),
-        raw.text(),
-        raw.stated(),
-        settings.overrides(),
-        settings.formatKeys(),
-        List.of());
   }
 }

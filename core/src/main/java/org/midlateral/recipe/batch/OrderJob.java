@@ -26,6 +26,7 @@ import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.recipe.record.MadeFile;
 import org.midlateral.recipe.record.MakingRecord;
 import org.midlateral.recipe.record.MakingSource;
+import org.midlateral.recipe.record.RecordSheet;
 
 /**
  * One order, from what was read to its folder.
@@ -46,7 +47,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       if (stopsAll(e)) {
         throw e;
       }
-      return outcome(OrderState.UNWRITTEN, e.getMessage(), "");
+      return outcome(OrderState.UNWRITTEN, e.getMessage(), "", Optional.empty());
     } catch (RuntimeException | StackOverflowError e) {
       return defect(e);
     }
@@ -66,7 +67,10 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     }
     String request = Defect.request(defect.write(Optional.of(home())));
     return outcome(
-        OrderState.DEFECT, "a defect, " + request + ": " + defect.inShort(), former.orElse(""));
+        OrderState.DEFECT,
+        "a defect, " + request + ": " + defect.inShort(),
+        former.orElse(""),
+        Optional.empty());
   }
 
   private Path home() {
@@ -85,14 +89,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
 
   private Outcome run() {
     Path home = home();
-    MakingSource source =
-        MakingSource.of(
-            raw.placeAlone(),
-            raw.text(),
-            raw.stated(),
-            settings.overrides(),
-            settings.formatKeys(),
-            List.of());
+    MakingSource source = settings.source(raw);
     Optional<MakingRecord> same = MakingRecord.in(home).filter(r -> isOf(r, source));
     if (same.isPresent()
         && FolderCheck.stands(home, same.get(), settings.has(RunOption.THOROUGH))) {
@@ -102,34 +99,43 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     int highest = superseded.highest(folder);
     int former = Math.max(highest, superseded.standing(folder));
     int revision = same.map(MakingRecord::revision).orElse(1 + former);
-    // There is another order for every other core.
-    Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
-    OrderState state = OrderState.of(product);
-    String text = ProductWriter.told(product);
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    ProductWriter.files(
-            product,
-            product.isMade() ? settings.formats() : List.of(),
-            new PartNames(read.order(), revision, false))
-        .forEach((n, c) -> files.put(n, bytes(c)));
-    Map<String, MadeFile> made = new TreeMap<>();
-    files.forEach((name, bytes) -> made.put(name, MadeFile.of(bytes)));
+    Product product = made();
+    PartNames names = new PartNames(read.order(), revision, settings.has(RunOption.FULL_NAMES));
     Optional<String> before =
         revision > 1
             ? Optional.of(Superseded.place(folder, same.isPresent() ? revision - 1 : former))
             : Optional.empty();
-    MakingRecord record =
-        ProductWriter.record(
-            product,
-            source,
-            new MakingRecord.Place(revision, before, Optional.of(settings.clock().instant())),
-            made);
+    MakingRecord.Place placed =
+        new MakingRecord.Place(revision, before, Optional.of(settings.clock().instant()));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    ProductWriter.files(product, product.isMade() ? settings.formats() : List.of(), names)
+        .forEach((name, content) -> files.put(name, bytes(content)));
+    MakingRecord record = record(product, source, placed, files);
+    if (product.documents().isPresent()) {
+      files.put(RecordSheet.FILE, RecordSheet.pdf(record));
+      record = record(product, source, placed, files);
+    }
     OrderFolder place = new OrderFolder(settings.folder(), superseded);
+    String moved = "";
     if (same.isPresent()) {
       place.mend(folder, files, record);
-      return outcome(state, text, "");
+    } else {
+      moved = place.place(folder, files, record).orElse("");
     }
-    return outcome(state, text, place.place(folder, files, record).orElse(""));
+    return outcome(OrderState.of(product), record.text(), moved, Optional.of(record));
+  }
+
+  /** There is another order for every other core. */
+  private Product made() {
+    Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
+    return settings.has(RunOption.SHEETS) ? ProductRecipe.withDocuments(product) : product;
+  }
+
+  private static MakingRecord record(
+      Product product, MakingSource source, MakingRecord.Place place, Map<String, byte[]> files) {
+    Map<String, MadeFile> made = new TreeMap<>();
+    files.forEach((name, bytes) -> made.put(name, MadeFile.of(bytes)));
+    return ProductWriter.record(product, source, place, made);
   }
 
   /** Whether a record is of the same input, and of a making that need not be tried again. */
@@ -139,7 +145,11 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
 
   private Outcome unchanged(MakingRecord record) {
     OrderState state = OrderState.of(record.state()).orElseThrow();
-    return outcome(state == OrderState.MADE ? OrderState.UNCHANGED : state, record.text(), "");
+    return outcome(
+        state == OrderState.MADE ? OrderState.UNCHANGED : state,
+        record.text(),
+        "",
+        Optional.of(record));
   }
 
   private static byte[] bytes(Content content) {
@@ -152,8 +162,9 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     return out.toByteArray();
   }
 
-  private Outcome outcome(OrderState state, String text, String former) {
+  private Outcome outcome(
+      OrderState state, String text, String former, Optional<MakingRecord> record) {
     String reference = read.order().measurements().reference();
-    return new Outcome(raw.place(), reference, folder, state, text, former);
+    return new Outcome(raw.place(), reference, folder, state, text, former, record);
   }
 }

@@ -3,6 +3,7 @@ package org.midlateral.recipe.batch;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.record.MakingRecord;
 
 /**
  * What became of one order.
@@ -14,9 +15,22 @@ import org.midlateral.recipe.product.Product;
  * @param text why, or what to look at; may be empty
  * @param former where the former making was moved to, in the run's folder; empty where there was
  *     none to move
+ * @param record of what was made; empty where nothing was
  */
 public record Outcome(
-    String place, String reference, String folder, OrderState state, String text, String former) {
+    String place,
+    String reference,
+    String folder,
+    OrderState state,
+    String text,
+    String former,
+    Optional<MakingRecord> record) {
+  /** An order that nothing was made of. */
+  static Outcome without(
+      String place, String reference, String folder, OrderState state, String text) {
+    return new Outcome(place, reference, folder, state, text, "", Optional.empty());
+  }
+
   /** What may become of an order. */
   public enum OrderState {
     /** Made and written. */

@@ -11,7 +11,7 @@ import org.midlateral.measurement.file.Orders;
  * @param reference as it was written, whether or not the order can be read; empty where that is not
  *     known
  * @param text all that was written, for telling whether it changed
- * @param stated what a table's row states, each {@code KEY=VALUE}; empty for a measurement file
+ * @param stated what it states, each {@code KEY=VALUE}, as far as it can be read
  * @param read reads it, with overrides laid over it
  */
 public record RawOrder(
@@ -22,6 +22,16 @@ public record RawOrder(
     Function<List<String>, Orders.Result> read) {
   public RawOrder {
     stated = List.copyOf(stated);
+  }
+
+  /** Whether it is a file of its own, and no row of a table. */
+  boolean isFile() {
+    return !place.matches("(?s).*:\\d+");
+  }
+
+  /** Whether it says something of a key itself. */
+  boolean states(String key) {
+    return stated.stream().anyMatch(one -> one.startsWith(key + "="));
   }
 
   /** The place without the folders above it, which may name people. */

@@ -20,8 +20,10 @@ import org.midlateral.document.format.SolidFormat;
 import org.midlateral.document.format.SolidSet;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
+import org.midlateral.pose.PrintPose;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.record.MadeFile;
+import org.midlateral.recipe.record.MakingFigures;
 import org.midlateral.recipe.record.MakingRecord;
 import org.midlateral.recipe.record.MakingSource;
 import org.midlateral.recipe.record.Program;
@@ -161,9 +163,38 @@ public final class ProductWriter {
         product.order().measurements().reference(),
         Optional.of(product.order()),
         asked,
-        new MakingRecord.Result(state(product), told(product), Map.of()),
+        new MakingRecord.Result(
+            state(product),
+            told(product),
+            notes(product),
+            product.isMade() ? product.orthosis().orElseThrow().labels() : Map.of(),
+            figures(product)),
         place,
         new TreeMap<>(made));
+  }
+
+  /** Mass, volume, height and support; empty where nothing is made. */
+  private static Optional<MakingFigures> figures(Product product) {
+    if (!product.isMade()) {
+      return Optional.empty();
+    }
+    Material material = Material.of(product.order().design().material());
+    double volume =
+        product.inspection().orElseThrow().pieces().stream()
+            .mapToDouble(piece -> piece.audit().volume())
+            .sum();
+    Collection<PrintPose> poses = product.print().orElseThrow().poses().values();
+    return Optional.of(
+        new MakingFigures(
+            material.title(),
+            rounded(volume * material.density() / 1000),
+            rounded(volume),
+            rounded(poses.stream().mapToDouble(PrintPose::height).max().orElse(0)),
+            rounded(poses.stream().mapToDouble(PrintPose::overhang).sum())));
+  }
+
+  private static double rounded(double value) {
+    return Math.round(100 * value) / 100.0;
   }
 
   /** What came of it, in a word: {@code made}, {@code partly} or {@code refused}. */
@@ -176,6 +207,14 @@ public final class ProductWriter {
     return product.findings().stream()
         .filter(f -> f.severity() != Finding.Severity.NOTE)
         .filter(f -> product.isMade() || f.severity() == Finding.Severity.REFUSAL)
+        .map(Finding::text)
+        .collect(Collectors.joining(" "));
+  }
+
+  /** Its notes, in one line. */
+  public static String notes(Product product) {
+    return product.findings().stream()
+        .filter(f -> f.severity() == Finding.Severity.NOTE)
         .map(Finding::text)
         .collect(Collectors.joining(" "));
   }

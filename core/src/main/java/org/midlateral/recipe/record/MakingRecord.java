@@ -34,6 +34,7 @@ import org.midlateral.measurement.file.OrderText;
  * @param reference of the order
  * @param state what came of it: {@code made}, {@code partly}, {@code refused} or {@code wrong}
  * @param text why it was refused, or its cautions
+ * @param notes what else was found
  * @param revision from 1, one more with each other making of the same reference in this place; 0
  *     where nothing was made
  * @param former where the making before it lies, beside the orders' folders; null where there is
@@ -41,6 +42,7 @@ import org.midlateral.measurement.file.OrderText;
  * @param source as it was asked for
  * @param settings every key as it was understood, defaults among them
  * @param labels what is raised on each part that bears a label
+ * @param figures of what was made; null where nothing was
  * @param files by name, all but the record's own
  * @param workshop room for what the program cannot know
  * @param seal SHA-256 of all the rest but the workshop's
@@ -52,11 +54,13 @@ public record MakingRecord(
     String reference,
     String state,
     String text,
+    String notes,
     int revision,
     String former,
     MakingSource source,
     Map<String, String> settings,
     Map<String, String> labels,
+    MakingFigures figures,
     Map<String, MadeFile> files,
     Workshop workshop,
     String seal) {
@@ -80,6 +84,7 @@ public record MakingRecord(
     Objects.requireNonNull(reference);
     Objects.requireNonNull(state);
     Objects.requireNonNull(text);
+    Objects.requireNonNull(notes);
     Objects.requireNonNull(source);
     Objects.requireNonNull(workshop);
     Objects.requireNonNull(seal);
@@ -89,7 +94,17 @@ public record MakingRecord(
   }
 
   /** What a making came to, as {@link #of} takes it. */
-  public record Result(String state, String text, Map<String, String> labels) {}
+  public record Result(
+      String state,
+      String text,
+      String notes,
+      Map<String, String> labels,
+      Optional<MakingFigures> figures) {
+    /** Of nothing. */
+    public static Result none(String state, String text) {
+      return new Result(state, text, "", Map.of(), Optional.empty());
+    }
+  }
 
   /** A making among those of the same reference, as {@link #of} takes it. */
   public record Place(int revision, Optional<String> former, Optional<Instant> made) {}
@@ -113,11 +128,13 @@ public record MakingRecord(
             reference,
             result.state(),
             result.text(),
+            result.notes(),
             place.revision(),
             place.former().orElse(null),
             source,
             order.map(OrderText::settings).orElse(Map.of()),
             result.labels(),
+            result.figures().orElse(null),
             files,
             Workshop.BLANK,
             "")
@@ -130,8 +147,8 @@ public record MakingRecord(
 
   private MakingRecord with(Workshop filled, String digest) {
     return new MakingRecord(
-        form, program, made, reference, state, text, revision, former, source, settings, labels,
-        files, filled, digest);
+        form, program, made, reference, state, text, notes, revision, former, source, settings,
+        labels, figures, files, filled, digest);
   }
 
   private String digest() {
