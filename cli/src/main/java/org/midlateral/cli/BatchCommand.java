@@ -17,16 +17,21 @@ import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
 import org.midlateral.recipe.batch.BatchSettings.RunOption;
+import org.midlateral.recipe.batch.ColumnNames;
 import org.midlateral.recipe.batch.FolderInUse;
 import org.midlateral.recipe.batch.OrderSource;
 import org.midlateral.recipe.batch.OrderSources;
 import org.midlateral.recipe.batch.Outcome;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.batch.SourceProblem;
+import org.midlateral.recipe.batch.SourceWatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Many orders in one run. */
 @Command(
@@ -43,13 +48,20 @@ import picocli.CommandLine.Parameters;
     versionProvider = ProgramVersion.class)
 final class BatchCommand implements Callable<Integer> {
 
+  /** Between two looks at what is watched (ms). */
+  private static final long LOOK_EVERY = 2000;
+
   private final StandardStreams streams;
+
+  @Spec private CommandSpec spec;
 
   @Parameters(
       paramLabel = "ORDERS",
       description = {
-        "Table (CSV by RFC 4180) whose first row names keys, as circumference.pip, and whose",
-        "every further row is an order; or a folder of measurement files."
+        "Table (CSV by RFC 4180, cells parted by commas, or by semicolons with decimal commas)"
+            + " whose",
+        "first row names keys, as circumference.pip, and whose every further row is an order;",
+        "or a folder of measurement files."
       })
   private Path orders;
 
@@ -65,6 +77,23 @@ final class BatchCommand implements Callable<Integer> {
       paramLabel = "KEY=VALUE",
       description = "Goes before what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
+
+  @Option(
+      names = "--map",
+      paramLabel = "COLUMN=KEY",
+      description = "What a column of another name is, as Finger=digit; may be repeated.")
+  private List<String> maps = new ArrayList<>();
+
+  @Option(
+      names = "--ignore",
+      paramLabel = "COLUMN",
+      description = "A column that is of no use here; may be repeated.")
+  private List<String> ignored = new ArrayList<>();
+
+  @Option(
+      names = "--watch",
+      description = "Goes on when all is made, and makes what is added or changed, until stopped.")
+  private boolean watch;
 
   @Option(
       names = "--delete-superseded",
@@ -109,7 +138,29 @@ final class BatchCommand implements Callable<Integer> {
     if (!wrong.isEmpty()) {
       return messages.wrong(new Orders.Result(null, wrong, List.of()), streams);
     }
-    try (OrderSource source = OrderSources.open(orders)) {
+    if (watch && messages.json()) {
+      throw new ParameterException(
+          spec.commandLine(), "--watch goes without --json: it has no end");
+    }
+    SourceWatch seen = new SourceWatch(orders);
+    try {
+      while (true) {
+        seen.look();
+        int status = once();
+        if (!watch || status == ExitStatus.MACHINE.code()) {
+          return status;
+        }
+        messages.say("watching " + orders + "; stop it with Ctrl-C", streams);
+        seen.await(LOOK_EVERY);
+      }
+    } catch (InterruptedException e) {
+      return ExitStatus.DONE.code();
+    }
+  }
+
+  private int once() throws IOException {
+    try (OrderSource source = OrderSources.open(orders, ColumnNames.of(maps, ignored))) {
+      source.notes().forEach(note -> messages.say("note: " + note, streams));
       return run(source);
     } catch (SourceProblem | FolderInUse e) {
       streams.err().println("midlateral: " + e.getMessage());

@@ -98,6 +98,37 @@ class BatchCommandTest {
     assertThat(batch(HEADER + ROW).err()).doesNotContain("with cautions");
   }
 
+  /** Stopped, it ends as done; what it watches for is {@code SourceWatch}'s. */
+  @Test
+  void aWatchGoesOnUntilItIsStopped() throws Exception {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, HEADER + ROW);
+    Run[] run = new Run[1];
+    Thread watching =
+        new Thread(
+            () ->
+                run[0] =
+                    Run.of(
+                        "batch",
+                        file.toString(),
+                        "--out",
+                        folder.resolve("out").toString(),
+                        "--watch",
+                        "--set",
+                        "dorsal-shell.make=no"));
+    watching.start();
+    while (!Files.exists(folder.resolve("out/batch-report.csv"))) {
+      Thread.sleep(50);
+    }
+    Thread.sleep(200);
+    watching.interrupt();
+    watching.join();
+    assertThat(run[0].status()).as(run[0].err()).isZero();
+    assertThat(run[0].err()).contains("made: 1", "watching " + file);
+    assertThat(Run.of("batch", file.toString(), "--out", "o", "--watch", "--json").status())
+        .isEqualTo(2);
+  }
+
   @Test
   void anUnreadableSourceGivesStatusTwo() throws IOException {
     assertThat(batch("reference,hnad\n").err()).contains("\"hnad\" is not a key", "hand");

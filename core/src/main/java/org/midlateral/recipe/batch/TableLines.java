@@ -19,13 +19,15 @@ final class TableLines implements Closeable {
   static final int MOST_LINES = 20;
   static final int LONGEST = 1 << 15;
 
+  private final char mark;
   private final BufferedReader in;
   private final Deque<String> ahead = new ArrayDeque<>();
   private int line;
   private boolean skipLineFeed;
 
   /** A bad byte becomes the sign for one, which no value may hold. */
-  TableLines(Path file) throws IOException {
+  TableLines(Path file, char mark) throws IOException {
+    this.mark = mark;
     this.in =
         new BufferedReader(
             new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8), 1 << 16);
@@ -77,7 +79,8 @@ final class TableLines implements Closeable {
   /** Lines that the last record took beyond its first. */
   private int pending;
 
-  private String nextLine() throws IOException {
+  /** The next line, whether or not a record ends with it. */
+  String nextLine() throws IOException {
     line += 1 + pending;
     pending = 0;
     return ahead.isEmpty() ? readLine() : ahead.removeFirst();
@@ -107,7 +110,7 @@ final class TableLines implements Closeable {
   private enum Ends {
     RECORD,
     IN_QUOTES,
-    /** A quoted cell is followed by more than a comma: no record. */
+    /** A quoted cell is followed by more than a mark: no record. */
     BROKEN
   }
 
@@ -117,16 +120,16 @@ final class TableLines implements Closeable {
    *
    * @param inQuotes whether the line begins within a quoted cell
    */
-  private static Ends ends(String text, boolean inQuotes) {
+  private Ends ends(String text, boolean inQuotes) {
     boolean in = inQuotes;
     boolean begins = true;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if (in && c == '"') {
-        char after = i + 1 < text.length() ? text.charAt(i + 1) : ',';
+        char after = i + 1 < text.length() ? text.charAt(i + 1) : mark;
         if (after == '"') {
           i++;
-        } else if (after == ',') {
+        } else if (after == mark) {
           in = false;
         } else {
           return Ends.BROKEN;
@@ -134,7 +137,7 @@ final class TableLines implements Closeable {
       } else if (begins && c == '"') {
         in = true;
       }
-      begins = c == ',' && !in;
+      begins = c == mark && !in;
     }
     return in ? Ends.IN_QUOTES : Ends.RECORD;
   }

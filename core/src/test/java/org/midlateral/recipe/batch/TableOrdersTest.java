@@ -13,8 +13,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -141,8 +143,6 @@ class TableOrdersTest {
   @Test
   void aTableThatASpreadsheetWroteInAnotherWayIsRefusedInWords() throws IOException {
     Path file = folder.resolve("orders.csv");
-    Files.writeString(file, InventedOrders.HEADER.replace(',', ';') + "\n");
-    assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("semicolons");
     Files.writeString(file, InventedOrders.HEADER.replace(',', '\t') + "\n");
     assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("tabs");
     for (Charset other : List.of(StandardCharsets.UTF_16, StandardCharsets.UTF_16LE)) {
@@ -154,8 +154,115 @@ class TableOrdersTest {
     }
   }
 
+  /** As spreadsheets write them where a comma is the decimal mark. */
   @ParameterizedTest
-  @ValueSource(strings = {"", "reference;hand", "reference,hnad", "hand,hand", "\"", "a[0]"})
+  @ValueSource(strings = {"", "sep=;\n", "SEP=;;;\n", "\uFEFFsep=;\r\n"})
+  void semicolonsPartCellsWithDecimalCommas(String lead) throws Exception {
+    String header = " Reference ;HAND;" + InventedOrders.HEADER.substring(15).replace(',', ';');
+    String text =
+        lead + header + ";note;;\n" + comma(row(0)) + ";one, two;;\n" + comma(row(1)) + ";;\n";
+    List<Orders.Result> read = read(text);
+    assertThat(read).hasSize(2).allMatch(Orders.Result::ok);
+    assertThat(read.get(0).order())
+        .isEqualTo(
+            read(InventedOrders.HEADER + ",note\n" + row(0) + ",\"one, two\"\n").get(0).order());
+    assertThat(read.get(1).order().note()).isEmpty();
+  }
+
+  /** Where a number may mean two things, or a cell stands nowhere, it is refused as ever. */
+  @Test
+  void whatIsInDoubtIsRefused() throws Exception {
+    String header = InventedOrders.HEADER.replace(',', ';');
+    String[] rows = {
+      comma(row(0)).replace(";54,0;", ";5.400,0;"),
+      comma(row(1)) + ";9",
+      comma(row(2)).substring(0, 30)
+    };
+    assertThat(read(header + "\n" + String.join("\n", rows) + "\n"))
+        .hasSize(3)
+        .noneMatch(Orders.Result::ok);
+    assertThat(read(InventedOrders.HEADER + "\n" + row(0).replace(",54.0,", ",\"54,0\",") + "\n"))
+        .noneMatch(Orders.Result::ok);
+    List<Orders.Result> nameless = read(InventedOrders.HEADER + ",\n" + row(0) + ",5\n");
+    assertThat(nameless.get(0).errors().get(0).message()).contains("5 stands in a column without");
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, "sep=|\n" + InventedOrders.HEADER + "\n" + row(0) + "\n");
+    assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("allowed: , or ;");
+  }
+
+  @Test
+  void columnsAreMappedAndIgnoredByName() throws Exception {
+    Path file = folder.resolve("orders.csv");
+    String header = InventedOrders.HEADER.replace(",digit,", ",Finger,");
+    Files.writeString(file, header + ",Ward\n" + row(0) + ",7 east\n");
+    assertThatThrownBy(() -> OrderSources.open(file))
+        .hasMessageContaining("\"Finger\" is not a key");
+    ColumnNames names = ColumnNames.of(List.of("finger=digit"), List.of(" ward"));
+    try (OrderSource source = OrderSources.open(file, names)) {
+      RawOrder raw = source.next().orElseThrow();
+      assertThat(raw.read().apply(List.of()).ok()).isTrue();
+      assertThat(raw.stated()).contains("digit=ring").noneMatch(s -> s.contains("east"));
+    }
+    ColumnNames other = ColumnNames.of(List.of("Finger=digit"), List.of("Ward", "Bed"));
+    assertThatThrownBy(() -> OrderSources.open(file, other))
+        .hasMessageContaining("there is no column \"bed\"");
+    assertThatThrownBy(() -> ColumnNames.of(List.of("Finger=dgit"), List.of()))
+        .hasMessageContaining("dgit is not a key", "digit");
+    assertThatThrownBy(() -> ColumnNames.of(List.of("Finger"), List.of()))
+        .hasMessageContaining("is not COLUMN=KEY");
+    assertThatThrownBy(() -> OrderSources.open(folder, names)).hasMessageContaining("is a folder");
+  }
+
+  @Test
+  void aTableOfAHeaderAloneSaysSo() throws IOException {
+    Path file = folder.resolve("orders.csv");
+    Files.writeString(file, InventedOrders.HEADER + "\n,,,\n\n");
+    assertThatThrownBy(() -> OrderSources.open(file))
+        .isInstanceOf(SourceProblem.class)
+        .hasMessageContaining("holds no order");
+  }
+
+  @Test
+  void foldersInAFolderAreTold() throws Exception {
+    Files.copy(Path.of("../samples/slim-little.yaml"), folder.resolve("a.yaml"));
+    Path inner = Files.createDirectory(folder.resolve("later"));
+    Files.copy(Path.of("../samples/slim-little.yaml"), inner.resolve("b.yaml"));
+    Path out = Files.createDirectories(folder.resolve("out/inv-a"));
+    Files.writeString(out.resolve("report.json"), "{}");
+    try (OrderSource source = OrderSources.open(folder)) {
+      assertThat(source.notes())
+          .containsExactly(inner + ": a folder of its own, whose orders are not read: 1");
+    }
+  }
+
+  /** It waits for what was not seen, and until that rests. */
+  @Test
+  @Timeout(60)
+  void aWatchEndsWhenSomethingCameAndRests() throws Exception {
+    SourceWatch watch = new SourceWatch(folder);
+    Files.writeString(folder.resolve("a.yaml"), "1");
+    watch.look();
+    CompletableFuture<Void> came =
+        CompletableFuture.runAsync(
+            () -> {
+              try {
+                watch.await(20);
+              } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+              }
+            });
+    Thread.sleep(200);
+    assertThat(came).isNotDone();
+    Files.writeString(folder.resolve("b.yaml"), "2");
+    came.get();
+  }
+
+  private static String comma(String row) {
+    return row.replace(',', ';').replace('.', ',');
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "reference,hnad", "hand,hand", "\"", "a[0]"})
   void aTableWithoutKeysIsRefused(String header) throws IOException {
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, header.isEmpty() ? "" : header + "\n" + row(0) + "\n");
