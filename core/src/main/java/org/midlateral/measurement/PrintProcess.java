@@ -19,6 +19,7 @@ import org.midlateral.shared.SharedData;
  * @param overhang a face that leans further than this from upright needs support (degrees)
  * @param supports whether leaning faces need support at all
  * @param stands whether a piece must stand by itself on the bed while it grows
+ * @param upright how far a finger's length may be turned up from lying on the bed (degrees)
  * @param sources of each figure, by its name in the table
  */
 public record PrintProcess(
@@ -29,7 +30,11 @@ public record PrintProcess(
     double overhang,
     boolean supports,
     boolean stands,
+    double upright,
     Map<String, String> sources) {
+
+  /** A piece may be turned any way. */
+  public static final double ANY_POSE = 90;
 
   public PrintProcess {
     sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
@@ -66,6 +71,7 @@ public record PrintProcess(
               Double.parseDouble(value(row, "overhang", sources)),
               value(row, "supports", sources).equals("yes"),
               value(row, "stands", sources).equals("yes"),
+              ANY_POSE,
               sources));
     }
     return List.copyOf(processes);

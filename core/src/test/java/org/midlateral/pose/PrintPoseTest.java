@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -19,8 +20,10 @@ import org.midlateral.measurement.Design.ProcessDesign;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.PrintProcess;
+import org.midlateral.measurement.file.Orders;
 import org.midlateral.mesh.MeshShape;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Trough;
@@ -60,6 +63,44 @@ class PrintPoseTest {
       Vector3D up = Vector3D.of(across * Math.cos(2.4 * i), across * Math.sin(2.4 * i), z);
       assertThat(support(solid, PrintPose.turn(up))).isGreaterThan(cost - 0.05 * area);
     }
+  }
+
+  /**
+   * An invented finger on which a direction in the plane of symmetry, 75 degrees up, needs less
+   * support than any of the spread ones and has twice the footing.
+   */
+  @Test
+  void thePlaneOfSymmetryIsSearched() throws DesignRefused {
+    Solid solid = trough("57.5", "58.6", "51.3", "43.7", "17.8", "23", "18", "20.3");
+    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    double least = Double.POSITIVE_INFINITY;
+    for (int angle = 0; angle < 360; angle += 5) {
+      double turn = Math.toRadians(angle);
+      Vector3D up = Vector3D.of(Math.cos(turn), 0, Math.sin(turn));
+      least = Math.min(least, support(solid, PrintPose.turn(up), FILAMENT));
+    }
+    assertThat(support(solid, chosen.pose(), FILAMENT)).isLessThanOrEqualTo(2 * least + 1e-9);
+  }
+
+  /** However broad the footing: never more than twice the least. */
+  @Test
+  void theBandIsNoWiderThanWhatItStandsOn() throws DesignRefused {
+    Solid solid = trough();
+    double least = Double.POSITIVE_INFINITY;
+    for (int angle = 0; angle < 360; angle++) {
+      double turn = Math.toRadians(angle);
+      Vector3D up = Vector3D.of(Math.cos(turn), 0, Math.sin(turn));
+      least = Math.min(least, support(solid, PrintPose.turn(up), FILAMENT));
+    }
+    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    assertThat(chosen.overhang()).isLessThanOrEqualTo(2 * least + 1);
+  }
+
+  /** Where only lying poses are allowed, layers run along the finger. */
+  @Test
+  void poseThatIsNotAllowedIsNotTaken() throws DesignRefused {
+    PrintProcess lying = new PrintProcess("m", "m", 0.8, 0.2, 45, true, true, 30, Map.of());
+    assertThat(PrintPose.of(trough(), lying).upright()).isLessThanOrEqualTo(30.01);
   }
 
   @ParameterizedTest
@@ -131,6 +172,10 @@ class PrintPoseTest {
   }
 
   private static double support(Solid solid, AffineTransformMatrix3D pose) {
+    return support(solid, pose, RESIN);
+  }
+
+  private static double support(Solid solid, AffineTransformMatrix3D pose, PrintProcess process) {
     double sum = 0;
     TriangleMesh mesh = solid.mesh();
     for (int t = 0; t < mesh.triangleCount(); t++) {
@@ -140,9 +185,28 @@ class PrintPoseTest {
               .cross(a.vectorTo(mesh.vertex(mesh.corner(t, 2))));
       double down = -pose.apply(n).getZ() / n.norm();
       double weight = t < solid.innerTriangles() ? PrintPose.SKIN_WEIGHT : 1;
-      sum += down > Math.sin(Math.toRadians(RESIN.overhang())) ? weight * n.norm() / 2 : 0;
+      sum += down > Math.sin(Math.toRadians(process.overhang())) ? weight * n.norm() / 2 : 0;
     }
     return sum;
+  }
+
+  /** Girths from proximal to tip, then lengths, of a left middle finger. */
+  private static Solid trough(String... mm) throws DesignRefused {
+    List<String> keys =
+        List.of(
+            "circumference.proximal-phalanx",
+            "circumference.pip",
+            "circumference.middle-phalanx",
+            "circumference.tip",
+            "length.palmar-crease-to-web",
+            "length.web-to-pip",
+            "length.pip-to-dip",
+            "length.dip-to-tip");
+    List<String> row = new ArrayList<>(List.of("reference=inv-a", "hand=left", "digit=middle"));
+    for (int i = 0; i < mm.length; i++) {
+      row.add(keys.get(i) + "=" + mm[i]);
+    }
+    return Orthosis.make(Orders.row(row, "invented", 1, List.of()).order()).trough();
   }
 
   private static Solid trough() throws DesignRefused {
