@@ -74,7 +74,7 @@ class WorkerTest {
             });
     for (int file = 1; file <= 150; file++) {
       int next = file;
-      asker.submit(
+      asker.execute(
           () -> {
             open.set(next);
             worker.forget();
