@@ -12,6 +12,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
 import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Design;
+import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.Design.ProximalSign;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
@@ -129,7 +130,8 @@ record Finish(Order order, Relief relief) {
   }
 
   private boolean isWordAsked() {
-    return order.design().print().proximal() == ProximalSign.WORD;
+    return order.design().print().proximal() == ProximalSign.WORD
+        && order.design().making().way() != Making.HAND;
   }
 
   /** A note where the word was asked for and the dorsal shell does not bear it. */

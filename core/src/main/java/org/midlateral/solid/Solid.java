@@ -125,6 +125,33 @@ public final class Solid {
     return BoundingVolumeHierarchy.ofWall(mesh.filed(), innerTriangles);
   }
 
+  /** The same without marks and letters on its outside. */
+  public Solid withoutRaised() {
+    if (piece.raised().isEmpty()) {
+      return this;
+    }
+    double[] xyz = mesh.coordinates();
+    int n = 3 * innerVertices();
+    for (int i = 0; i < n; i += 3) {
+      double dx = xyz[n + i] - xyz[i];
+      double dy = xyz[n + i + 1] - xyz[i + 1];
+      double dz = xyz[n + i + 2] - xyz[i + 2];
+      double down = piece.wall() / Math.sqrt(dx * dx + dy * dy + dz * dz);
+      xyz[n + i] = xyz[i] + down * dx;
+      xyz[n + i + 1] = xyz[i + 1] + down * dy;
+      xyz[n + i + 2] = xyz[i + 2] + down * dz;
+    }
+    return new Solid(
+        piece,
+        new TriangleMesh(xyz, mesh.triangles()),
+        angle,
+        station,
+        innerTriangles,
+        edgeVertices,
+        firstLoop,
+        edgeLength);
+  }
+
   /** The mirror image in the plane y = 0: the other hand's. */
   public Solid mirrored() {
     double[] turned = new double[angle.length];

@@ -63,13 +63,15 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
     Closure closure = Closure.of(order, digit, relief, solids);
     List<Strap> straps = closure.served() == ClosureKind.STRAP ? closure.straps() : List.of();
     PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
+    // In an outline raised letters would look like teeth.
+    List<Solid> drawn = solids.stream().map(Solid::withoutRaised).toList();
     String reference = order.measurements().reference();
     Map<String, Content> files = new LinkedHashMap<>();
     files.put(
         "bench-sheet.pdf",
         content(
             PdfFile.bytes(
-                new BenchSheet(order, digit, relief, solids, pattern, closure)
+                new BenchSheet(order, digit, relief, drawn, pattern, closure)
                     .pages(figures, frame(order, paper, "Bench sheet")),
                 "Bench sheet, " + reference)));
     String title = "Flat pattern, " + reference;
@@ -79,7 +81,7 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
         "patient-page.pdf",
         content(
             PdfFile.bytes(
-                PatientPage.of(digit, solids, closure, patientFrame(order, paper)),
+                PatientPage.of(digit, drawn, closure, patientFrame(order, paper)),
                 "For your finger")));
     for (int i = 0; i < pages.size(); i++) {
       String which = title + ", page " + (i + 1) + " of " + pages.size();

@@ -57,9 +57,9 @@ final class ClosureWords {
             + ", and without added pull over the joint.");
   }
 
-  /** A pull as the hand knows it: what weighs as much, to ten grams. */
+  /** A pull as the hand knows it: what weighs as much, to five grams. */
   private static String pull(double newton) {
-    long grams = 10 * Math.round(newton / GRAVITY * 100);
+    long grams = 5 * Math.round(newton / GRAVITY * 200);
     return grams > 0
         ? "with an even pull, as of " + grams + " g hung on it"
         : "without pull, just laid on";

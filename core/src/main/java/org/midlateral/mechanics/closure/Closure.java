@@ -167,7 +167,7 @@ public record Closure(
             "closure.tension",
             String.format(
                 Locale.ROOT,
-                "Laid with %.1f N the wrap presses with up to %.1f kPa (%.0f mmHg) on the whole; blood"
+                "Laid with %.2f N the wrap presses with up to %.1f kPa (%.0f mmHg) on the whole; blood"
                     + " in the smallest vessels is at about %.1f kPa (%.0f mmHg), and no pressure is"
                     + " safe for every finger: lay it with less pull, or in fewer layers.",
                 wrap.tension(),

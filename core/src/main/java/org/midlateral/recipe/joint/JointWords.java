@@ -71,7 +71,7 @@ public final class JointWords {
     double least = held.leastTension().getAsDouble();
     String each = held.worn().fastening().layers() > 1 ? " a layer" : "";
     if (least < HARDLY_ANY) {
-      return say("the %s needs hardly any pull (laid with %.1f N)", kind, laid);
+      return say("the %s needs hardly any pull (laid with %.2f N)", kind, laid);
     }
     return say("the %s needs %.2f N%s and is laid with %.2f N", kind, least, each, laid);
   }
