@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
@@ -13,6 +14,8 @@ import java.util.function.Consumer;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Machine;
+import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.batch.Batch;
 import org.midlateral.recipe.batch.BatchSettings;
@@ -127,6 +130,9 @@ final class BatchCommand implements Callable<Integer> {
 
   @Mixin private MessageOptions messages;
   @Mixin private FormatOptions formats;
+  @Mixin private MachineOption machineOption;
+
+  private Optional<Machine> machine = Optional.empty();
 
   BatchCommand(StandardStreams streams) {
     this.streams = streams;
@@ -134,7 +140,10 @@ final class BatchCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<InputError> wrong = Orders.wrongOverrides(overrides);
+    List<InputError> wrong = new ArrayList<>(Orders.wrongOverrides(overrides));
+    Optional<MachineFile.Result> profile = machineOption.read();
+    profile.ifPresent(read -> wrong.addAll(read.errors()));
+    machine = profile.flatMap(MachineFile.Result::machine);
     if (!wrong.isEmpty()) {
       return messages.wrong(new Orders.Result(null, wrong, List.of()), streams);
     }
@@ -177,13 +186,14 @@ final class BatchCommand implements Callable<Integer> {
 
   private int run(OrderSource source) throws IOException, FolderInUse, SourceProblem {
     WholeFile.makeFolder(folder);
-    BatchSettings settings =
+    BatchSettings plain =
         new BatchSettings(
                 folder,
                 List.copyOf(formats.chosen()),
-                overrides,
+                MachineOption.with(machine, overrides),
                 Runtime.getRuntime().availableProcessors())
             .with(options());
+    BatchSettings settings = machine.map(plain::on).orElse(plain);
     AtomicLong cautioned = new AtomicLong();
     Consumer<Outcome> count = outcome -> cautioned.addAndGet(isCautioned(outcome) ? 1 : 0);
     Map<OrderState, Long> counts;

@@ -21,6 +21,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private InputOptions input;
   @Mixin private MessageOptions messages;
+  @Mixin private MachineOption machine;
 
   CheckCommand(StandardStreams streams) {
     this.streams = streams;
@@ -28,7 +29,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Orders.Result read = input.read();
+    Orders.Result read = input.read(machine);
     if (!read.ok()) {
       return messages.wrong(read, streams);
     }

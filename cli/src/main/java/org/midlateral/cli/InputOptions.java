@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.midlateral.document.format.SolidFormat;
+import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.record.MakingSource;
@@ -34,6 +37,20 @@ final class InputOptions {
     return kept(Orders.read(file, overrides));
   }
 
+  /** Reads the file for a machine, where a profile was named. */
+  Orders.Result read(MachineOption option) {
+    Optional<MachineFile.Result> profile = option.read();
+    if (profile.isPresent() && profile.get().machine().isEmpty()) {
+      return new Orders.Result(null, profile.get().errors(), List.of());
+    }
+    Optional<Machine> machine = profile.flatMap(MachineFile.Result::machine);
+    Orders.Result read = Orders.read(file, MachineOption.with(machine, overrides));
+    return kept(
+        read.ok() && machine.isPresent()
+            ? new Orders.Result(read.order().on(machine.get()), read.errors(), read.cautions())
+            : read);
+  }
+
   /** What was asked for, for the record of making. */
   MakingSource source(Order order, Collection<SolidFormat> formats) {
     return MakingSource.of(
@@ -42,7 +59,7 @@ final class InputOptions {
         List.of(),
         overrides,
         formats.stream().map(SolidFormat::key).toList(),
-        List.of());
+        order.machine().map(m -> List.of("machine=" + m.settings())).orElse(List.of()));
   }
 
   /** Reads one more file, as it is. */

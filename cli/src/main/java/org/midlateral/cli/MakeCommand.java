@@ -42,6 +42,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Mixin private InputOptions input;
   @Mixin private MessageOptions messages;
+  @Mixin private MachineOption machine;
   @Mixin private FormatOptions formats;
 
   @Option(
@@ -70,7 +71,7 @@ final class MakeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Orders.Result read = input.read();
+    Orders.Result read = input.read(machine);
     if (!read.ok()) {
       return messages.wrong(read, streams);
     }

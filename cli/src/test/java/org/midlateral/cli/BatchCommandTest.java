@@ -98,6 +98,23 @@ class BatchCommandTest {
     assertThat(batch(HEADER + ROW).err()).doesNotContain("with cautions");
   }
 
+  /** Its process goes before the default; a slip in it is told before anything is made. */
+  @Test
+  void aMachinesProfileIsForAllOrders() throws IOException {
+    Path profile = folder.resolve("machine.yaml");
+    Files.writeString(
+        profile, "name: one\nprocess: filament\nbed: {width: 90, depth: 90, height: 20}\n");
+    String[] more = {"--machine", profile.toString(), "--set", "material.name=petg"};
+    assertThat(batch(HEADER + ROW, more).status()).isZero();
+    String record = Files.readString(folder.resolve("out/inv-a/record.json"));
+    assertThat(record)
+        .contains("\"machine.name\" : \"one\"", "\"print.process\" : \"filament\"", "has room for");
+    Files.writeString(profile, "name: one\nprocess: filamnt\n");
+    Run wrong = batch(HEADER + ROW, more);
+    assertThat(wrong.status()).isEqualTo(2);
+    assertThat(wrong.err()).contains("machine.yaml:2: process: filamnt is not allowed");
+  }
+
   /** Stopped, it ends as done; what it watches for is {@code SourceWatch}'s. */
   @Test
   void aWatchGoesOnUntilItIsStopped() throws Exception {

@@ -8,8 +8,24 @@ import java.util.Optional;
  * @param measurements what was measured
  * @param design what was chosen
  * @param note a remark for the bench
+ * @param machine it is printed on, where its profile was given
  */
-public record Order(Measurements measurements, Design design, Optional<String> note) {
+public record Order(
+    Measurements measurements, Design design, Optional<String> note, Optional<Machine> machine) {
+  /** An order for any machine. */
+  public Order(Measurements measurements, Design design, Optional<String> note) {
+    this(measurements, design, note, Optional.empty());
+  }
+
+  /** What the machine it is printed on holds, or a usual one of its process. */
+  public PrintProcess process() {
+    return machine.map(Machine::limits).orElseGet(() -> PrintProcess.of(design.print().process()));
+  }
+
+  /** The same order for a machine. */
+  public Order on(Machine printer) {
+    return new Order(measurements, design, note, Optional.of(printer));
+  }
 
   /** Whether the pieces are moulded by hand from a sheet: as it is said, else by the material. */
   public boolean byHand() {
@@ -22,12 +38,12 @@ public record Order(Measurements measurements, Design design, Optional<String> n
 
   /** The same order for another finger. */
   public Order withMeasurements(Measurements other) {
-    return new Order(other, design, note);
+    return new Order(other, design, note, machine);
   }
 
   /** The same order with another design. */
   public Order withDesign(Design other) {
-    return new Order(measurements, other, note);
+    return new Order(measurements, other, note, machine);
   }
 
   /** The same order of a trough alone. */

@@ -16,6 +16,7 @@ import org.midlateral.shared.SharedData;
  * @param title for screens and sheets
  * @param leastWall thinnest wall (mm)
  * @param leastGap smallest gap at which two pieces printed apart still go together (mm)
+ * @param usualGap gap that guides ask for between parts that slide (mm)
  * @param overhang a face that leans further than this from upright needs support (degrees)
  * @param supports whether leaning faces need support at all
  * @param stands whether a piece must stand by itself on the bed while it grows
@@ -27,6 +28,7 @@ public record PrintProcess(
     String title,
     double leastWall,
     double leastGap,
+    double usualGap,
     double overhang,
     boolean supports,
     boolean stands,
@@ -68,6 +70,7 @@ public record PrintProcess(
               row.text("title"),
               Double.parseDouble(value(row, "least-wall", sources)),
               Double.parseDouble(value(row, "least-gap", sources)),
+              Double.parseDouble(value(row, "usual-gap", sources)),
               Double.parseDouble(value(row, "overhang", sources)),
               value(row, "supports", sources).equals("yes"),
               value(row, "stands", sources).equals("yes"),

@@ -1,5 +1,6 @@
 package org.midlateral.mesh;
 
+import java.util.Arrays;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -93,6 +94,14 @@ public final class TriangleMesh {
       }
     }
     return new TriangleMesh(rounded, corners);
+  }
+
+  /** The same mesh so many times as large about the origin. */
+  public TriangleMesh scaled(double factor) {
+    return factor == 1
+        ? this
+        : new TriangleMesh(
+            Arrays.stream(coordinates()).map(c -> factor * c).toArray(), triangles());
   }
 
   /** The mirror image in the plane y = 0, still counter-clockwise seen from outside. */

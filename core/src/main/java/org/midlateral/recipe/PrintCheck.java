@@ -6,9 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.PrintProcess;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.pose.PrintPose;
 
 /**
@@ -33,7 +36,7 @@ public record PrintCheck(
 
   /** Looks at what was inspected. */
   public static PrintCheck of(Orthosis made, Inspection inspected) {
-    PrintProcess process = PrintProcess.of(made.order().design().print().process());
+    PrintProcess process = made.order().process();
     Map<String, PrintPose> poses = new LinkedHashMap<>();
     List<Finding> findings = new ArrayList<>();
     for (PieceInspection piece : inspected.pieces()) {
@@ -64,7 +67,84 @@ public record PrintCheck(
                         gap,
                         "The gap of the %s is %.2f mm at its smallest; %s holds %.2f mm (%s).",
                         "two pieces")));
+    inspected
+        .together()
+        .map(fit -> fit.smallest().distance())
+        .flatMap(gap -> tight(gap, process))
+        .ifPresent(findings::add);
+    made.order().machine().ifPresent(machine -> ofMachine(machine, inspected, poses, findings));
     return new PrintCheck(process, poses, findings);
+  }
+
+  /** A gap that the process holds, and that guides would have wider. */
+  private static Optional<Finding> tight(double gap, PrintProcess process) {
+    if (gap < process.leastGap() || gap >= process.usualGap()) {
+      return Optional.empty();
+    }
+    String text =
+        String.format(
+            Locale.ROOT,
+            "The gap of the two pieces is %.2f mm at its smallest; guides for %s ask for %.2f mm"
+                + " and more between parts that slide (%s). Print one pair first, or widen it.",
+            gap,
+            process.name(),
+            process.usualGap(),
+            process.sources().get("usual-gap"));
+    return Optional.of(
+        Finding.note("print-gap-tight", "dorsal-shell.fit-gap", text, gap, process.usualGap()));
+  }
+
+  /** What a machine's own bed and shrinkage come to. */
+  private static void ofMachine(
+      Machine machine, Inspection inspected, Map<String, PrintPose> poses, List<Finding> findings) {
+    for (PieceInspection piece : inspected.pieces()) {
+      String name = piece.solid().piece().name();
+      double[] box = box(piece.solid().mesh(), poses.get(name).pose());
+      if (!machine.holds(box[0], box[1], box[2])) {
+        String text =
+            String.format(
+                Locale.ROOT,
+                "The %s takes %.0f x %.0f x %.0f mm as it is turned; %s has room for %.0f x %.0f x"
+                    + " %.0f mm, less %.0f mm at its edges.",
+                name,
+                box[0],
+                box[1],
+                box[2],
+                machine.name(),
+                machine.bed().width(),
+                machine.bed().depth(),
+                machine.bed().height(),
+                machine.margin());
+        findings.add(
+            Finding.caution("print-bed", "print.process", text, box[2], machine.bed().height()));
+      }
+    }
+    if (machine.shrinkage() > 0) {
+      String text =
+          String.format(
+              Locale.ROOT,
+              "The parts' files are %.2f %% larger than the parts, by which %s shrinks them; all"
+                  + " figures told are of the parts.",
+              100 * (machine.enlargement() - 1),
+              machine.name());
+      findings.add(
+          Finding.note(
+              "print-shrinkage", "print.process", text, 100 * machine.shrinkage(), Double.NaN));
+    }
+  }
+
+  /** Size of a turned mesh along the bed's axes (mm). */
+  private static double[] box(TriangleMesh mesh, AffineTransformMatrix3D pose) {
+    double[] low = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
+    double[] high = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      double[] place = pose.apply(mesh.vertex(v)).toArray();
+      for (int axis = 0; axis < 3; axis++) {
+        low[axis] = Math.min(low[axis], place[axis]);
+        high[axis] = Math.max(high[axis], place[axis]);
+      }
+    }
+    return new double[] {high[0] - low[0], high[1] - low[1], high[2] - low[2]};
   }
 
   /** What to look at where a piece grows upward from a bed. */

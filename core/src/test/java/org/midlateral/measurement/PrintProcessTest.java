@@ -16,7 +16,7 @@ class PrintProcessTest {
     assertThat(process.overhang()).isBetween(30.0, 90.0);
     assertThat(process.supports()).isEqualTo(chosen != Design.ProcessDesign.POWDER);
     assertThat(process.sources())
-        .containsOnlyKeys("least-wall", "least-gap", "overhang", "supports", "stands")
+        .containsOnlyKeys("least-wall", "least-gap", "usual-gap", "overhang", "supports", "stands")
         .values()
         .allMatch(source -> !source.isBlank());
   }

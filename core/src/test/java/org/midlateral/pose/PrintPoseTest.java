@@ -99,7 +99,7 @@ class PrintPoseTest {
   /** Where only lying poses are allowed, layers run along the finger. */
   @Test
   void poseThatIsNotAllowedIsNotTaken() throws DesignRefused {
-    PrintProcess lying = new PrintProcess("m", "m", 0.8, 0.2, 45, true, true, 30, Map.of());
+    PrintProcess lying = new PrintProcess("m", "m", 0.8, 0.2, 0.2, 45, true, true, 30, Map.of());
     assertThat(PrintPose.of(trough(), lying).upright()).isLessThanOrEqualTo(30.01);
   }
 

@@ -113,7 +113,7 @@ public final class Batch {
       String text = "the reference " + reference + " stands in an earlier order of this batch";
       return done(Outcome.without(raw.place(), reference, "", OrderState.DUPLICATE, text));
     }
-    return pool.submit(new OrderJob(raw, settings.labelled(raw, read), folder.get(), settings));
+    return pool.submit(new OrderJob(raw, settings.understood(raw, read), folder.get(), settings));
   }
 
   private static Future<Outcome> done(Outcome outcome) {

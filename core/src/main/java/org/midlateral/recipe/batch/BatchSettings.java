@@ -2,12 +2,15 @@ package org.midlateral.recipe.batch;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.midlateral.document.format.SolidFormat;
+import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.record.MakingSource;
@@ -21,6 +24,7 @@ import org.midlateral.recipe.record.MakingSource;
  * @param threads that make orders
  * @param options that were chosen
  * @param clock that dates the records
+ * @param machine all orders are printed on, where its profile was given
  */
 public record BatchSettings(
     Path folder,
@@ -28,7 +32,8 @@ public record BatchSettings(
     List<String> overrides,
     int threads,
     Set<RunOption> options,
-    Clock clock) {
+    Clock clock,
+    Optional<Machine> machine) {
   /** What a run may do otherwise. */
   public enum RunOption {
     /** Former parts are deleted instead of being moved. */
@@ -66,25 +71,39 @@ public record BatchSettings(
   /** A run without options, dated by the machine's clock. */
   public BatchSettings(
       Path folder, List<SolidFormat> formats, List<String> overrides, int threads) {
-    this(folder, formats, overrides, threads, Set.of(), Clock.systemUTC());
+    this(folder, formats, overrides, threads, Set.of(), Clock.systemUTC(), Optional.empty());
   }
 
   /** The same with options. */
   public BatchSettings with(Set<RunOption> chosen) {
-    return new BatchSettings(folder, formats, overrides, threads, chosen, clock);
+    return new BatchSettings(folder, formats, overrides, threads, chosen, clock, machine);
   }
 
   /** The same dated by another clock. */
   public BatchSettings with(Clock other) {
-    return new BatchSettings(folder, formats, overrides, threads, options, other);
+    return new BatchSettings(folder, formats, overrides, threads, options, other, machine);
+  }
+
+  /** The same for a machine. */
+  public BatchSettings on(Machine printer) {
+    return new BatchSettings(
+        folder, formats, overrides, threads, options, clock, Optional.of(printer));
   }
 
   boolean has(RunOption option) {
     return options.contains(option);
   }
 
+  /** An order as this run makes it. */
+  Orders.Result understood(RawOrder raw, Orders.Result read) {
+    Orders.Result labelled = labelled(raw, read);
+    return machine
+        .map(m -> new Orders.Result(labelled.order().on(m), labelled.errors(), labelled.cautions()))
+        .orElse(labelled);
+  }
+
   /** An order with its reference raised on its parts, if it says nothing of a label itself. */
-  Orders.Result labelled(RawOrder raw, Orders.Result read) {
+  private Orders.Result labelled(RawOrder raw, Orders.Result read) {
     String key = "print.label";
     boolean asked =
         raw.states(key) || overrides.stream().anyMatch(one -> one.strip().startsWith(key));
@@ -98,8 +117,9 @@ public record BatchSettings(
 
   /** What is asked for, for the record. */
   MakingSource source(RawOrder raw) {
-    List<String> words =
-        options.stream().filter(RunOption::changesFiles).map(RunOption::word).toList();
+    List<String> words = new ArrayList<>();
+    options.stream().filter(RunOption::changesFiles).map(RunOption::word).forEach(words::add);
+    machine.ifPresent(m -> m.settings().forEach((key, value) -> words.add(key + "=" + value)));
     return MakingSource.of(
         raw.placeAlone(), raw.text(), raw.stated(), overrides, formatKeys(), words);
   }

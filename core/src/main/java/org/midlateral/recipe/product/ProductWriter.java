@@ -265,7 +265,11 @@ public final class ProductWriter {
                     new NamedSolid(
                         solid.piece().name(),
                         names.title(solid.piece().name()),
-                        solid.mesh(),
+                        product
+                            .order()
+                            .machine()
+                            .map(machine -> solid.mesh().scaled(machine.enlargement()))
+                            .orElse(solid.mesh()),
                         product.print().orElseThrow().pose(solid.piece().name())))
             .toList());
   }

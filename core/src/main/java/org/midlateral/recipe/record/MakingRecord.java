@@ -132,13 +132,19 @@ public record MakingRecord(
             place.revision(),
             place.former().orElse(null),
             source,
-            order.map(OrderText::settings).orElse(Map.of()),
+            order.map(MakingRecord::settings).orElse(Map.of()),
             result.labels(),
             result.figures().orElse(null),
             files,
             Workshop.BLANK,
             "")
         .sealed();
+  }
+
+  private static Map<String, String> settings(Order order) {
+    Map<String, String> settings = new LinkedHashMap<>(OrderText.settings(order));
+    order.machine().ifPresent(machine -> settings.putAll(machine.settings()));
+    return settings;
   }
 
   private MakingRecord sealed() {

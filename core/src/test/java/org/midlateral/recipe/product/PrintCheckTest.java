@@ -3,13 +3,21 @@ package org.midlateral.recipe.product;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
+import org.midlateral.measurement.Machine;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.pose.PrintPose;
 import org.midlateral.recipe.Report;
@@ -60,6 +68,63 @@ class PrintCheckTest {
     assertThat(report.print().parts().values())
         .hasSize(2)
         .allMatch(part -> part.footing() > 0 && part.overhang() == 0 && part.upright() < 10);
+  }
+
+  /** Guides ask for more between parts that slide than a filament's process holds. */
+  @Test
+  void theUsualGapOfFilamentIsToldWhereItIsMissed() {
+    assertThat(finding(made("print.process=filament", "material.name=petg"), "print-gap-tight"))
+        .satisfies(
+            note -> {
+              assertThat(note.severity()).isEqualTo(Severity.NOTE);
+              assertThat(note.value()).isBetween(0.2, 0.3);
+              assertThat(note.text()).contains("0.30 mm");
+            });
+    assertThat(made().findings()).noneMatch(f -> f.code().equals("print-gap-tight"));
+  }
+
+  /** A machine's own limits, bed and shrinkage go before a usual machine's. */
+  @Test
+  void theMachinesProfileGoesBeforeItsProcess() throws Exception {
+    Machine sample =
+        MachineFile.read(Path.of("../samples/machines/filament-220.yaml")).machine().orElseThrow();
+    Machine low =
+        new Machine(
+            sample.name(),
+            sample.process(),
+            sample.limits(),
+            new Machine.Bed(220, 220, 20),
+            5,
+            4,
+            0.4,
+            0.2,
+            0.02);
+    List<String> filament = List.of("print.process=filament", "material.name=petg");
+    Order order = Orders.read(SAMPLE, filament).order();
+    Product product = ProductRecipe.make(order.on(low), List.of());
+    // 0.25 mm of its own is held by the gap made, and goes before the guide's 0.3.
+    assertThat(product.findings()).noneMatch(f -> f.code().startsWith("print-gap"));
+    assertThat(finding(product, "print-bed").text()).contains("filament-220 has room for 220 x");
+    assertThat(finding(product, "print-shrinkage").text()).contains("2.04 % larger");
+    double plain = length(ProductRecipe.make(order, List.of()));
+    assertThat(length(product)).isCloseTo(plain / 0.98, within(1e-3));
+  }
+
+  /** Along x, of the trough as it stands in its file (mm). */
+  private static double length(Product product) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ProductWriter.files(product, List.of(SolidFormat.STL)).get("trough.stl").writeTo(out);
+    ByteBuffer stl = ByteBuffer.wrap(out.toByteArray()).order(ByteOrder.LITTLE_ENDIAN);
+    double low = Double.MAX_VALUE;
+    double high = -Double.MAX_VALUE;
+    for (int t = 0; t < stl.getInt(80); t++) {
+      for (int corner = 1; corner <= 3; corner++) {
+        double x = stl.getFloat(84 + 50 * t + 12 * corner);
+        low = Math.min(low, x);
+        high = Math.max(high, x);
+      }
+    }
+    return high - low;
   }
 
   private static Product made(String... overrides) {
