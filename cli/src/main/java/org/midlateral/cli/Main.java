@@ -67,6 +67,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new MakeCommand(streams));
     line.addSubcommand(new BatchCommand(streams));
     line.addSubcommand(new VerifyCommand(streams));
+    line.addSubcommand(new PlateCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
     line.addSubcommand(new RefitCommand(streams));
     line.addSubcommand(new FollowUpCommand(streams));

@@ -4,13 +4,11 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
-import org.midlateral.recipe.batch.Batch;
+import org.midlateral.recipe.batch.OrderHomes;
 import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.recipe.record.FolderCheck.FileState;
 import org.midlateral.recipe.record.MakingRecord;
@@ -47,7 +45,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<Path> homes = Files.isDirectory(folder) ? homes() : List.of();
+    List<Path> homes = OrderHomes.in(folder);
     if (homes.isEmpty()) {
       String text =
           "midlateral: %s: there is no %s in it; allowed: a folder that make or batch wrote";
@@ -80,24 +78,6 @@ final class VerifyCommand implements Callable<Integer> {
       messages.say(folder + what + "; orders looked at: " + homes.size(), streams);
     }
     return ok ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
-  }
-
-  /** The folder itself where it is an order's, else those in it. */
-  private List<Path> homes() throws IOException {
-    if (Files.exists(folder.resolve(MakingRecord.FILE))) {
-      return List.of(folder);
-    }
-    try (Stream<Path> all = Files.list(folder)) {
-      List<Path> found =
-          all.filter(Files::isDirectory)
-              .filter(path -> !path.getFileName().toString().startsWith("."))
-              .filter(path -> !path.endsWith(Batch.SUPERSEDED))
-              .sorted()
-              .toList();
-      // A folder with orders in it is a batch's; then a folder without a record is strange.
-      boolean batch = found.stream().anyMatch(p -> Files.exists(p.resolve(MakingRecord.FILE)));
-      return batch ? found : List.of();
-    }
   }
 
   /** A line for each file; when quiet, for those alone that are not as made. */

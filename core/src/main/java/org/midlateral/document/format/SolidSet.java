@@ -9,8 +9,15 @@ import java.util.List;
  * @param application name and version of the program that made it
  * @param material generic name of what it is printed in
  * @param parts in order along the bed
+ * @param placed whether each part's pose is its place on the bed, instead of its turn alone
  */
-public record SolidSet(String title, String application, String material, List<NamedSolid> parts) {
+public record SolidSet(
+    String title, String application, String material, List<NamedSolid> parts, boolean placed) {
+  /** Parts that are to be laid side by side. */
+  public SolidSet(String title, String application, String material, List<NamedSolid> parts) {
+    this(title, application, material, parts, false);
+  }
+
   public SolidSet {
     parts = List.copyOf(parts);
   }

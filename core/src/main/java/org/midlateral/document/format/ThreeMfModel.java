@@ -42,7 +42,12 @@ final class ThreeMfModel {
     id = FIRST_OBJECT_ID;
     float y = ROOM;
     for (NamedSolid part : file.parts()) {
-      y += item(part, id++, y) + ROOM;
+      if (file.placed()) {
+        double[] place = part.pose().toArray();
+        item(id++, place, (float) place[3], (float) place[7], (float) place[11]);
+      } else {
+        y += item(part, id++, y) + ROOM;
+      }
     }
     out.append(" </build>\n</model>\n");
   }
@@ -82,14 +87,17 @@ final class ThreeMfModel {
       highY = Math.max(highY, across);
       lowZ = Math.min(lowZ, turned(mesh, v, pose, 8));
     }
+    item(id, pose, (float) (ROOM - lowX), (float) (y - lowY), (float) (0 - lowZ));
+    return (float) (highY - lowY);
+  }
+
+  private void item(int id, double[] turn, float x, float y, float z) {
     out.append("  <item objectid=\"").append(id).append("\" transform=\"");
     // A point is a row before the matrix, so that the matrix's columns are the new axes.
     for (int column = 0; column < 3; column++) {
-      append(pose[column], pose[4 + column], pose[8 + column]);
+      append(turn[column], turn[4 + column], turn[8 + column]);
     }
-    out.append((float) (ROOM - lowX)).append(' ').append((float) (y - lowY)).append(' ');
-    out.append((float) (0 - lowZ)).append("\"/>\n");
-    return (float) (highY - lowY);
+    out.append(x).append(' ').append(y).append(' ').append(z).append("\"/>\n");
   }
 
   /** A vertex, as the file has it, along the axis that a row of a matrix stands for (mm). */

@@ -24,9 +24,6 @@ public final class Batch {
   /** Name of the table of what became of each order, in the run's folder. */
   public static final String REPORT = BatchReport.FILE;
 
-  /** Name of the folder that former makings are moved to, in the run's folder. */
-  public static final String SUPERSEDED = Superseded.FOLDER;
-
   /** Orders read ahead for each thread. */
   private static final int AHEAD = 4;
 

@@ -167,6 +167,18 @@ public record MakingRecord(
     return seal.equals(digest());
   }
 
+  /** The name of a part of it in other files: reference, hand, digit, part, revision and commit. */
+  public String title(String part) {
+    return String.join(
+        " ",
+        reference,
+        settings.getOrDefault("hand", ""),
+        settings.getOrDefault("digit", ""),
+        part,
+        "r" + revision,
+        program.build());
+  }
+
   /** Whether it speaks of what this program would make of an input. */
   public boolean isOf(MakingSource other) {
     return program.makesTheSameAs(Program.current()) && source.input().equals(other.input());

@@ -1,0 +1,120 @@
+package org.midlateral.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.midlateral.document.Content;
+import org.midlateral.document.FileProblem;
+import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.file.MachineFile;
+import org.midlateral.recipe.batch.OrderHomes;
+import org.midlateral.recipe.plate.PlateSet;
+import org.midlateral.recipe.record.MakingRecord;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Many orders' parts on one bed, or in one volume of powder. */
+@Command(
+    name = "plate",
+    description = {
+      "Lays the parts of many orders on as few beds as it can, by their outlines, or in layers"
+          + " where",
+      "powder holds them: a 3MF for each plate, and a sheet that tells whose part lies where.",
+      "What is not as it was made is left out and told; then the status is 3."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramVersion.class)
+final class PlateCommand implements Callable<Integer> {
+
+  private final StandardStreams streams;
+
+  @Parameters(
+      paramLabel = "ORDERS",
+      arity = "1..*",
+      description = "Folders that make or batch wrote, with binary STL in them.")
+  private List<Path> folders = new ArrayList<>();
+
+  @Option(
+      names = "--machine",
+      required = true,
+      paramLabel = "FILE",
+      description = "Profile of the machine: its bed, and the room at edges and between parts.")
+  private Path profile;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder to write into; made where it is missing.")
+  private Path out;
+
+  @Option(names = "--force", description = "Replaces files that exist.")
+  private boolean force;
+
+  @Option(names = "--quiet", description = "Says nothing but what is wrong.")
+  private boolean quiet;
+
+  PlateCommand(StandardStreams streams) {
+    this.streams = streams;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    MachineFile.Result machine = MachineFile.read(profile);
+    if (machine.machine().isEmpty()) {
+      machine.errors().stream().map(InputError::message).forEach(streams.err()::println);
+      return ExitStatus.WRONG_INPUT.code();
+    }
+    List<Path> homes = new ArrayList<>();
+    for (Path folder : folders) {
+      List<Path> found = OrderHomes.in(folder);
+      if (found.isEmpty()) {
+        String text =
+            "midlateral: %s: there is no %s in it; allowed: a folder that make or batch wrote";
+        streams.err().println(String.format(text, folder, MakingRecord.FILE));
+        return ExitStatus.WRONG_INPUT.code();
+      }
+      homes.addAll(found);
+    }
+    return write(PlateSet.of(homes, machine.machine().get()));
+  }
+
+  private int write(PlateSet plates) {
+    plates.leftOut().forEach(streams.err()::println);
+    if (plates.plateCount() > 0) {
+      try {
+        WholeFile.makeFolder(out);
+        Map<Path, Content> files = new LinkedHashMap<>();
+        plates.files().forEach((name, content) -> files.put(out.resolve(name), content));
+        WholeFile.writeAll(files, force);
+      } catch (FileProblem problem) {
+        return WriteFailure.tell(problem, streams);
+      }
+    }
+    if (!quiet) {
+      String fills =
+          plates.fills().stream()
+              .map(fill -> String.format(Locale.ROOT, "%.0f %%", 100 * fill))
+              .collect(Collectors.joining(", "));
+      streams
+          .err()
+          .println(
+              out
+                  + ": plates: "
+                  + plates.plateCount()
+                  + ", parts: "
+                  + plates.partCount()
+                  + ", of the bed covered: "
+                  + fills);
+    }
+    return plates.leftOut().isEmpty() ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
+  }
+}
