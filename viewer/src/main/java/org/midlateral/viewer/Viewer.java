@@ -15,9 +15,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.SwingUtilities;
 import org.midlateral.document.Defect;
 import org.midlateral.measurement.Order;
+import org.midlateral.viewer.memory.SettingsFolder;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.RendererFailure;
 import org.midlateral.viewer.window.MainWindow;
+import org.midlateral.viewer.window.StartTrouble;
 
 /** Starts the viewer. */
 public final class Viewer {
@@ -76,9 +78,15 @@ public final class Viewer {
       Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
       return show(renderer, file, window, err);
     } catch (RendererFailure failure) {
-      err.println("midlateral: the viewer cannot draw: " + failure.getMessage());
+      tell("the viewer cannot draw: " + failure.getMessage(), err);
       return MACHINE;
     }
+  }
+
+  /** Whoever started it with a click sees no standard error. */
+  private static void tell(String sentence, PrintStream err) {
+    err.println("midlateral: " + sentence);
+    StartTrouble.show(sentence);
   }
 
   /** No trace reaches a user: what failed and where, in a line, and a file with the rest. */
@@ -95,7 +103,7 @@ public final class Viewer {
     try {
       SwingUtilities.invokeAndWait(
           () -> {
-            MainWindow window = MainWindow.open(renderer);
+            MainWindow window = MainWindow.open(renderer, SettingsFolder.ofUser());
             opened.set(window);
             if (file != null) {
               window.open(file).ifPresent(trouble::set);
@@ -112,8 +120,8 @@ public final class Viewer {
                     closed.countDown();
                   }
                 });
-            window.setLocationRelativeTo(null);
             window.setVisible(true);
+            SwingUtilities.invokeLater(window::offerUnsaved);
           });
       closed.await();
     } catch (InterruptedException e) {
@@ -125,7 +133,7 @@ public final class Viewer {
       throw new IllegalStateException(e.getCause());
     }
     if (trouble.get() != null) {
-      err.println("midlateral: " + trouble.get());
+      tell(trouble.get(), err);
       return WRONG_INPUT;
     }
     return DONE;

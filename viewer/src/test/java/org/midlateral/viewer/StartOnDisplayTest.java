@@ -16,23 +16,28 @@ class StartOnDisplayTest {
   @Test
   void withoutOpenGlItSaysSo() throws Exception {
     ProcessResult result =
-        ProcessResult.viewer(
+        ProcessResult.run(
             builder -> {
               builder.environment().put("MESA_GL_VERSION_OVERRIDE", "2.1");
               builder.environment().put("LIBGL_ALWAYS_SOFTWARE", "1");
-            });
+            },
+            StartAndRead.class.getName());
     assertThat(result.status()).isEqualTo(4);
     assertThat(result.output())
         .contains("midlateral: the viewer cannot draw: OpenGL")
+        .contains("dialog: the viewer cannot draw: OpenGL")
         .doesNotContain("\tat ");
   }
 
   @Test
   void aFileThatIsNoneIsRefusedBeforeTheWindowOpens(@TempDir Path folder) throws Exception {
     Path file = Files.writeString(folder.resolve("a.yaml"), "just words");
-    ProcessResult result = ProcessResult.viewer(builder -> {}, file.toString());
+    ProcessResult result =
+        ProcessResult.run(builder -> {}, StartAndRead.class.getName(), file.toString());
     assertThat(result.status()).isEqualTo(2);
-    assertThat(result.output()).contains("a.yaml holds no keys");
+    assertThat(result.output())
+        .contains("midlateral: " + file + " holds no keys")
+        .contains("dialog: " + file + " holds no keys");
   }
 
   @Test

@@ -39,6 +39,7 @@ import org.midlateral.viewer.draft.Draft;
 public final class Form extends JPanel {
   private static final long serialVersionUID = 1;
   private static final Set<String> OPEN_AT_FIRST = Set.of("", "circumference", "length");
+  private static final Set<String> FIRST = Set.of("making", "unit");
   private static final int LINE = 30;
   private static final int HINT_LINES = 5;
 
@@ -75,7 +76,7 @@ public final class Form extends JPanel {
     column.add(unknown);
     for (InputKey key : KeyTable.standard().keys()) {
       if (!key.isOfItem() && key.kind() != ValueKind.LIST) {
-        group(key.section(), column).add(addRow(key, key.path()));
+        group(sectionOf(key), column).add(addRow(key, key.path()));
       }
     }
     bubbles = new BubbleRows(groups.get("relief"), this::addRow, rows::remove, onListChange);
@@ -197,9 +198,17 @@ public final class Form extends JPanel {
     groups.forEach((section, group) -> group.setVisible(sections.contains(section)));
   }
 
-  /** The group that a row stands in. */
   private static String sectionOf(Row row) {
-    return row.key().isOfItem() ? "relief" : row.key().section();
+    return sectionOf(row.key());
+  }
+
+  /** The group that a key stands in: what may be left out stands apart from what must be known. */
+  private static String sectionOf(InputKey key) {
+    if (key.isOfItem()) {
+      return "relief";
+    }
+    boolean first = key.required() || FIRST.contains(key.path());
+    return key.section().isEmpty() && !first ? Group.SHEET : key.section();
   }
 
   /** The messages at the rows, and their colours. */

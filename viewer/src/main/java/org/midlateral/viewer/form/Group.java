@@ -14,6 +14,9 @@ import org.midlateral.measurement.key.KeyTable;
 final class Group extends JPanel {
   private static final long serialVersionUID = 1;
 
+  /** Keys of no section that need not be stated. */
+  static final String SHEET = "note-and-paper";
+
   private final String title;
   private final JToggleButton header = new JToggleButton();
   private final JPanel body = new JPanel();

@@ -1,7 +1,9 @@
 package org.midlateral.viewer.window;
 
 import java.awt.BorderLayout;
-import java.awt.Dialog;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -11,12 +13,15 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JProgressBar;
+import javax.swing.KeyStroke;
 import javax.swing.SwingWorker;
+import javax.swing.WindowConstants;
 import org.midlateral.document.Defect;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
@@ -52,21 +57,39 @@ final class ExportJob extends SwingWorker<String, String> {
   private boolean cancelled;
   private boolean writing;
 
-  ExportJob(JFrame window, Draft draft, Path folder) {
-    this(window, draft, folder, false);
-  }
+  /** What is done when it has ended, in place of saying so; null to say so. */
+  private Runnable afterwards;
 
-  private ExportJob(JFrame window, Draft draft, Path folder, boolean force) {
+  /**
+   * An export.
+   *
+   * @param force whether files that are there may be replaced
+   */
+  ExportJob(JFrame window, Draft draft, Path folder, boolean force) {
     this.window = window;
     this.draft = draft;
     this.folder = folder;
     this.force = force;
-    dialog = new JDialog(window, "Export", Dialog.ModalityType.DOCUMENT_MODAL);
+    dialog = new JDialog(window, "Export of " + draft.get("reference"), false);
     dialog.setName("export");
     JProgressBar bar = new JProgressBar();
     bar.setIndeterminate(true);
     cancel.setName("export.cancel");
     cancel.addActionListener(e -> cancelExport());
+    dialog.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+    dialog.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            cancelExport();
+          }
+        });
+    dialog
+        .getRootPane()
+        .registerKeyboardAction(
+            e -> cancelExport(),
+            KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+            JComponent.WHEN_IN_FOCUSED_WINDOW);
     JPanel panel = new JPanel(new BorderLayout(12, 12));
     panel.setBorder(BorderFactory.createEmptyBorder(16, 20, 16, 20));
     panel.add(step, BorderLayout.NORTH);
@@ -97,7 +120,28 @@ final class ExportJob extends SwingWorker<String, String> {
       }
     }
     dialog.dispose();
-    MessageDialogs.say(window, "Called off", "Nothing was written.");
+    if (afterwards == null) {
+      MessageDialogs.say(window, "Called off", "Nothing was written.");
+    } else {
+      afterwards.run();
+    }
+  }
+
+  /** Whether it goes on. */
+  boolean isRunning() {
+    return !isDone() && dialog.isShowing();
+  }
+
+  /** Does something else when it has ended, and calls it off where that still can be. */
+  void endWith(Runnable next, boolean callOff) {
+    if (!isRunning()) {
+      next.run();
+      return;
+    }
+    afterwards = next;
+    if (callOff) {
+      cancelExport();
+    }
   }
 
   private synchronized void begin() {
@@ -174,8 +218,10 @@ final class ExportJob extends SwingWorker<String, String> {
     dialog.dispose();
     try {
       String trouble = get();
-      if (trouble.isEmpty()) {
-        MessageDialogs.say(window, "Exported", "All files were written to " + folder + ".");
+      if (trouble.isEmpty() && afterwards != null) {
+        afterwards.run();
+      } else if (trouble.isEmpty()) {
+        MessageDialogs.written(window, folder);
       } else {
         MessageDialogs.trouble(window, trouble);
       }

@@ -12,8 +12,8 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 final class FileDialogs {
   private FileDialogs() {}
 
-  static Optional<Path> toOpen(Component parent, Optional<Path> near) {
-    JFileChooser chooser = chooser(near);
+  static Optional<Path> toOpen(Component parent, Optional<Path> folder) {
+    JFileChooser chooser = chooser(folder);
     chooser.setDialogTitle("Open a measurement file");
     chooser.setFileFilter(
         new FileNameExtensionFilter("Measurement files (yaml, yml, json)", "yaml", "yml", "json"));
@@ -22,13 +22,20 @@ final class FileDialogs {
         : Optional.empty();
   }
 
-  /** A file to write; asks before one that exists is replaced. */
+  /**
+   * A file to write; asks before one that exists is replaced.
+   *
+   * @param folder to look in first
+   * @param near the file it is saved from, which is replaced without asking; empty for none
+   * @param name for a file that has none yet, without its extension
+   */
   static Optional<Path> toSave(
-      Component parent, Optional<Path> near, String name, String extension) {
-    JFileChooser chooser = chooser(near);
+      Component parent, Optional<Path> folder, Optional<Path> near, String name, String extension) {
+    JFileChooser chooser = chooser(folder);
     chooser.setDialogTitle("Save as " + extension.toUpperCase(java.util.Locale.ROOT));
     String first = (name.isBlank() ? "finger" : name) + "." + extension;
-    chooser.setSelectedFile(near.map(Path::toFile).orElse(new File(first)));
+    chooser.setSelectedFile(
+        near.map(Path::toFile).orElse(new File(chooser.getCurrentDirectory(), first)));
     if (chooser.showSaveDialog(parent) != JFileChooser.APPROVE_OPTION) {
       return Optional.empty();
     }
@@ -41,9 +48,10 @@ final class FileDialogs {
     return Optional.of(file.toPath());
   }
 
-  static Optional<Path> folder(Component parent, Optional<Path> near) {
-    JFileChooser chooser = chooser(near);
-    chooser.setDialogTitle("Folder to export all files into");
+  /** The folder in which a further one will be made, named after an order. */
+  static Optional<Path> folder(Component parent, Optional<Path> folder, String reference) {
+    JFileChooser chooser = chooser(folder);
+    chooser.setDialogTitle("Where to make the folder " + reference + " with all files in it");
     chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
     chooser.setApproveButtonText("Export here");
     return chooser.showDialog(parent, null) == JFileChooser.APPROVE_OPTION
@@ -65,10 +73,9 @@ final class FileDialogs {
         == 0;
   }
 
-  private static JFileChooser chooser(Optional<Path> near) {
+  private static JFileChooser chooser(Optional<Path> folder) {
     JFileChooser chooser = new JFileChooser();
-    near.map(path -> path.toAbsolutePath().getParent())
-        .ifPresent(folder -> chooser.setCurrentDirectory(folder.toFile()));
+    folder.ifPresent(first -> chooser.setCurrentDirectory(first.toFile()));
     return chooser;
   }
 }

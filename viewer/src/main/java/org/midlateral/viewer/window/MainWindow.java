@@ -3,8 +3,12 @@ package org.midlateral.viewer.window;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,6 +28,9 @@ import org.midlateral.viewer.draft.UnitChange;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.form.ListChange;
 import org.midlateral.viewer.lesson.Lesson;
+import org.midlateral.viewer.memory.Settings;
+import org.midlateral.viewer.memory.SettingsFolder;
+import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
@@ -63,6 +70,12 @@ public final class MainWindow extends JFrame {
   /** While a value is being typed nothing is said about it. */
   private final Timer typing = new Timer(QUIET_MILLIS, e -> showFindings());
 
+  /** What is not saved is kept when it has been left alone for a moment. */
+  private final Timer keeping = new Timer(QUIET_MILLIS, e -> keep());
+
+  private final transient SettingsFolder folder;
+  private final transient Unsaved unsaved;
+  private transient Settings settings;
   private transient MadeDraft made;
   private transient List<Finding> inspected;
 
@@ -75,16 +88,21 @@ public final class MainWindow extends JFrame {
   private double changeToShownMillis = Double.NaN;
 
   /**
-   * A window in the light appearance, not yet on the screen.
+   * A window as it was left the last time, not yet on the screen.
    *
    * @param renderer draws its pictures
+   * @param folder where it is remembered
    */
-  public static MainWindow open(OffscreenRenderer renderer) {
-    Appearance.apply(false);
-    return new MainWindow(renderer);
+  public static MainWindow open(OffscreenRenderer renderer, SettingsFolder folder) {
+    Settings settings = folder.read();
+    Appearance.apply(settings.dark());
+    return new MainWindow(renderer, folder, settings);
   }
 
-  private MainWindow(OffscreenRenderer renderer) {
+  private MainWindow(OffscreenRenderer renderer, SettingsFolder folder, Settings settings) {
+    this.folder = folder;
+    this.settings = settings;
+    unsaved = Unsaved.ofThisProcess(folder);
     view = new FingerView(renderer);
     view.setName("view");
     form = new Form(this::edit, this::items, this::takeOut, this::left);
@@ -92,7 +110,7 @@ public final class MainWindow extends JFrame {
         new Lesson(
             renderer,
             (image, name) ->
-                FileDialogs.toSave(this, Optional.empty(), name, "png")
+                FileDialogs.toSave(this, this.settings.folder(), Optional.empty(), name, "png")
                     .ifPresent(path -> PictureFile.write(this, image, path)));
     section = new SectionCard(view::setStation);
     findings = new FindingsBar(form::goTo, () -> MessageDialogs.cautions(this, made));
@@ -102,13 +120,20 @@ public final class MainWindow extends JFrame {
         new Menus(
             this,
             new Menus.WindowCommands(
-                this::showLesson, this::setDark, this::open, this::made, this::began),
+                this::showLesson,
+                this::setDark,
+                this::open,
+                this::made,
+                this::began,
+                () -> this.settings,
+                this::used),
             session,
             view);
     setJMenuBar(menus.bar());
     arrange();
     quiet.setRepeats(false);
     typing.setRepeats(false);
+    keeping.setRepeats(false);
     session.onChange(this::changed);
     session.onOpen(this::opened);
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -124,7 +149,73 @@ public final class MainWindow extends JFrame {
             menus.leave();
           }
         });
+    JComponent root = getRootPane();
+    root.setTransferHandler(new FileDrop(menus::openFile));
+    place();
+    if (settings.dark()) {
+      setDark(true);
+    }
+    menus.remembered();
     changed();
+  }
+
+  /** Where it stood the last time, if that is on a screen that is there. */
+  private void place() {
+    Rectangle screens = new Rectangle();
+    for (GraphicsDevice screen :
+        GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
+      screens.add(screen.getDefaultConfiguration().getBounds());
+    }
+    Optional<Rectangle> last = settings.window().filter(screens::contains);
+    if (last.isPresent()) {
+      setBounds(last.get());
+    } else {
+      setLocationRelativeTo(null);
+    }
+  }
+
+  private void used(Path file) {
+    remember(settings.with(file));
+    menus.remembered();
+  }
+
+  private void remember(Settings other) {
+    settings = other;
+    folder.write(settings);
+  }
+
+  /** What is not saved is kept, so that it outlives the process. */
+  private void keep() {
+    if (session.isDirty()) {
+      unsaved.keep(session.draft(), session.file());
+    } else {
+      unsaved.clear();
+    }
+  }
+
+  /** Asks whether to take up what a former process left unsaved. */
+  public void offerUnsaved() {
+    Optional<Unsaved> found = Unsaved.abandoned(folder);
+    Optional<Unsaved.Left> left = found.flatMap(Unsaved::read);
+    if (left.isEmpty()) {
+      return;
+    }
+    String whose = left.get().draft().get("reference");
+    String of = left.get().of().map(path -> ", of " + path).orElse("");
+    String question =
+        "Values of "
+            + (whose.isEmpty() ? "a finger without a reference" : whose)
+            + of
+            + " were typed in and not saved before the program ended.";
+    int answer =
+        MessageDialogs.ask(this, "Unsaved values", question, "Take them up", "Discard", "Later");
+    if (answer == 0) {
+      session.takeUp(left.get());
+      unsaved.keep(session.draft(), session.file());
+    }
+    if (answer == 0 || answer == 1) {
+      found.get().clear();
+    }
   }
 
   private void arrange() {
@@ -169,6 +260,7 @@ public final class MainWindow extends JFrame {
       lesson.clear(NOT_MADE);
     }
     making.ask(session.draft(), made, quantity);
+    keeping.restart();
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
@@ -390,6 +482,9 @@ public final class MainWindow extends JFrame {
   /** Changes to the light or the dark appearance. */
   void setDark(boolean dark) {
     palette = Palette.of(dark);
+    if (dark != settings.dark()) {
+      remember(settings.withDark(dark));
+    }
     Appearance.apply(dark);
     view.setPalette(palette);
     section.setPalette(palette);
@@ -401,9 +496,10 @@ public final class MainWindow extends JFrame {
   }
 
   /** Opens a file or, where that fails, says why in one sentence. */
-  public Optional<String> open(java.nio.file.Path file) {
+  public Optional<String> open(Path file) {
     try {
       session.open(file);
+      used(file);
       return Optional.empty();
     } catch (Session.FileTrouble trouble) {
       return Optional.of(trouble.getMessage());
@@ -431,6 +527,11 @@ public final class MainWindow extends JFrame {
 
   @Override
   public void dispose() {
+    if (getExtendedState() == NORMAL) {
+      remember(settings.withWindow(getBounds()));
+    }
+    keeping.stop();
+    unsaved.clear();
     making.close();
     inspection.close();
     colouring.close();

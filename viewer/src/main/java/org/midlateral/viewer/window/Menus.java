@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javax.swing.Action;
 import javax.swing.Box;
 import javax.swing.JButton;
 import javax.swing.JCheckBoxMenuItem;
@@ -17,6 +18,7 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
+import org.midlateral.viewer.memory.Settings;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
@@ -33,6 +35,8 @@ final class Menus {
   private final MenuAction redo;
   private final JToggleButton lessonButton = new JToggleButton("Lesson");
   private final JMenuBar bar = new JMenuBar();
+  private final JMenu recent = new JMenu("Open recent");
+  private ExportJob exporting;
 
   /**
    * What the window does for a menu.
@@ -42,13 +46,17 @@ final class Menus {
    * @param open opens a file, and gives what stood in the way
    * @param made gives what is made now
    * @param began makes the form ready for a new finger
+   * @param settings what is remembered
+   * @param used remembers a file that was opened or saved
    */
   record WindowCommands(
       Consumer<Boolean> showLesson,
       Consumer<Boolean> setDark,
       Function<Path, Optional<String>> open,
       Supplier<Optional<MadeDraft>> made,
-      Runnable began) {}
+      Runnable began,
+      Supplier<Settings> settings,
+      Consumer<Path> used) {}
 
   Menus(JFrame window, WindowCommands commands, Session session, FingerView view) {
     this.window = window;
@@ -96,6 +104,26 @@ final class Menus {
     return bar;
   }
 
+  /** Shows the files that are remembered. */
+  void remembered() {
+    recent.removeAll();
+    for (Path file : commands.settings().get().recent()) {
+      MenuAction action =
+          new MenuAction(file.getFileName().toString(), (char) 0, "", () -> openFile(file));
+      action.putValue(Action.SHORT_DESCRIPTION, file.toString());
+      recent.add(action);
+    }
+    recent.setEnabled(recent.getItemCount() > 0);
+  }
+
+  /** The folder that a file dialog begins in. */
+  private Optional<Path> folder() {
+    return session
+        .file()
+        .map(path -> path.toAbsolutePath().getParent())
+        .or(() -> commands.settings().get().folder());
+  }
+
   void changed() {
     undo.setEnabled(session.canUndo());
     redo.setEnabled(session.canRedo());
@@ -112,6 +140,8 @@ final class Menus {
               sample.title(), (char) 0, "", () -> ifSafe(() -> session.openSample(sample))));
     }
     menu.add(samples);
+    recent.setMnemonic('R');
+    menu.add(recent);
     menu.add(new MenuAction("Open a course...", 'C', "ctrl shift O", this::course));
     menu.addSeparator();
     menu.add(new MenuAction("Save", 'S', "ctrl S", this::save));
@@ -158,6 +188,7 @@ final class Menus {
     JCheckBoxMenuItem dark = new JCheckBoxMenuItem("Dark appearance");
     dark.setMnemonic(KeyEvent.VK_D);
     dark.setAccelerator(KeyStroke.getKeyStroke("ctrl D"));
+    dark.setSelected(commands.settings().get().dark());
     dark.addActionListener(e -> commands.setDark().accept(dark.isSelected()));
     menu.add(dark);
     return menu;
@@ -196,16 +227,21 @@ final class Menus {
   }
 
   private void open() {
-    ifSafe(
-        () ->
-            FileDialogs.toOpen(window, session.file())
-                .flatMap(commands.open())
-                .ifPresent(trouble -> MessageDialogs.trouble(window, trouble)));
+    ifSafe(() -> FileDialogs.toOpen(window, folder()).ifPresent(this::opened));
+  }
+
+  /** Opens a file that was dropped, or is remembered. */
+  void openFile(Path path) {
+    ifSafe(() -> opened(path));
+  }
+
+  private void opened(Path path) {
+    commands.open().apply(path).ifPresent(trouble -> MessageDialogs.trouble(window, trouble));
   }
 
   /** The weeks stand in a window of their own; the finger that is open stays. */
   private void course() {
-    FileDialogs.toOpen(window, session.file())
+    FileDialogs.toOpen(window, folder())
         .flatMap(path -> WeeksWindow.open(window, path))
         .ifPresent(trouble -> MessageDialogs.trouble(window, trouble));
   }
@@ -230,12 +266,27 @@ final class Menus {
   }
 
   private boolean save() {
+    if (session.isChangedOnDisk()) {
+      int answer =
+          MessageDialogs.ask(
+              window,
+              "Changed on the disk",
+              session.file().orElseThrow() + " was changed by another program since it was opened.",
+              "Save under another name",
+              "Replace it",
+              "Cancel");
+      return switch (answer) {
+        case 0 -> saveAs();
+        case 1 -> session.file().map(this::save).orElse(false);
+        default -> false;
+      };
+    }
     return session.file().map(this::save).orElseGet(this::saveAs);
   }
 
   private boolean saveAs() {
     String reference = session.draft().get("reference");
-    return FileDialogs.toSave(window, session.file(), reference, "yaml")
+    return FileDialogs.toSave(window, folder(), session.file(), reference, "yaml")
         .map(this::save)
         .orElse(false);
   }
@@ -243,6 +294,7 @@ final class Menus {
   private boolean save(Path path) {
     try {
       session.save(path);
+      commands.used().accept(path);
       return true;
     } catch (Session.FileTrouble trouble) {
       MessageDialogs.trouble(window, trouble.getMessage());
@@ -256,8 +308,23 @@ final class Menus {
           window, "A refused design is not written; mend the values marked first.");
       return;
     }
-    Optional<Path> folder = FileDialogs.folder(window, session.file());
-    folder.ifPresent(to -> new ExportJob(window, session.draft(), to).start());
+    if (exporting != null && exporting.isRunning()) {
+      MessageDialogs.trouble(window, "An export is still going on; wait for its end.");
+      return;
+    }
+    String reference = session.draft().get("reference");
+    FileDialogs.folder(window, folder(), reference)
+        .map(chosen -> ExportFolder.in(chosen, reference))
+        .ifPresent(this::export);
+  }
+
+  /** What would be replaced is asked before anything is computed. */
+  private void export(ExportFolder folder) {
+    Optional<String> question = folder.question();
+    if (question.isEmpty() || FileDialogs.replace(window, question.get())) {
+      exporting = new ExportJob(window, session.draft(), folder.path(), question.isPresent());
+      exporting.start();
+    }
   }
 
   private void held() {
@@ -272,12 +339,26 @@ final class Menus {
 
   private void picture() {
     String reference = session.draft().get("reference");
-    FileDialogs.toSave(window, Optional.empty(), reference, "png")
+    FileDialogs.toSave(window, folder(), Optional.empty(), reference, "png")
         .ifPresent(path -> PictureFile.write(window, view.still(), path));
   }
 
   /** Ends the program, unless there is something to save and the user would rather stay. */
   void leave() {
-    ifSafe(window::dispose);
+    if (exporting == null || !exporting.isRunning()) {
+      ifSafe(window::dispose);
+      return;
+    }
+    int answer =
+        MessageDialogs.ask(
+            window,
+            "An export is going on",
+            "Files are still being made. Quit when they are written?",
+            "Quit after the export",
+            "Call it off and quit",
+            "Stay");
+    if (answer == 0 || answer == 1) {
+      exporting.endWith(() -> ifSafe(window::dispose), answer == 1);
+    }
   }
 }

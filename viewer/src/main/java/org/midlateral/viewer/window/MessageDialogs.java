@@ -1,8 +1,11 @@
 package org.midlateral.viewer.window;
 
 import java.awt.Component;
+import java.awt.Desktop;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JOptionPane;
@@ -59,6 +62,37 @@ final class MessageDialogs {
   static void say(Component parent, String title, String sentence) {
     JOptionPane.showMessageDialog(
         parent, area(sentence, 420, 60), title, JOptionPane.INFORMATION_MESSAGE);
+  }
+
+  /** Tells where files were written, and opens the folder where that is wished. */
+  static void written(Component parent, Path folder) {
+    JScrollPane text = area("All files were written to " + folder + ".", 420, 60);
+    Object[] answers = {"OK", "Open folder"};
+    int answer =
+        JOptionPane.showOptionDialog(
+            parent,
+            text,
+            "Exported",
+            JOptionPane.DEFAULT_OPTION,
+            JOptionPane.INFORMATION_MESSAGE,
+            null,
+            answers,
+            answers[0]);
+    if (answer == 1 && !opened(folder)) {
+      trouble(parent, "This system does not say how a folder is opened. It is " + folder + ".");
+    }
+  }
+
+  private static boolean opened(Path folder) {
+    try {
+      if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
+        Desktop.getDesktop().open(folder.toFile());
+        return true;
+      }
+    } catch (IOException e) {
+      return false;
+    }
+    return false;
   }
 
   static void keys(Component parent) {

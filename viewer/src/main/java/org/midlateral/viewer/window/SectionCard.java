@@ -54,8 +54,8 @@ final class SectionCard extends JPanel {
     title.setLabelFor(slider);
     title.setName("section.title");
     place.setName("section.station");
-    head.add(title, BorderLayout.WEST);
-    head.add(place, BorderLayout.EAST);
+    head.add(title, BorderLayout.NORTH);
+    head.add(place, BorderLayout.CENTER);
     slider.setName("station");
     slider.getAccessibleContext().setAccessibleName("Station of the section");
     slider.addChangeListener(

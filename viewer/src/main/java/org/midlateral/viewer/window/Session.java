@@ -12,6 +12,7 @@ import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
 import org.midlateral.viewer.draft.History;
+import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.sample.Sample;
 
 /** The measurement file being edited; its listeners are told of each change. */
@@ -25,6 +26,9 @@ final class Session {
   private Path file;
   private String title;
 
+  /** The file's text as it was last read or written; null where there is no file. */
+  private String text;
+
   /** What stood in the way of a file; the message is one sentence for a person. */
   static final class FileTrouble extends Exception {
     private static final long serialVersionUID = 1;
@@ -36,17 +40,18 @@ final class Session {
 
   Session(Sample sample) {
     try {
-      start(DraftText.read(sample.text()), null, "sample " + sample.file());
+      start(DraftText.read(sample.text()), null, "sample " + sample.file(), null);
     } catch (NotADraft e) {
       throw new IllegalStateException(sample.file(), e);
     }
   }
 
-  private void start(Draft draft, Path from, String name) {
+  private void start(Draft draft, Path from, String name, String read) {
     history = new History(draft);
     saved = draft;
     file = from;
     title = name;
+    text = read;
     openers.forEach(Runnable::run);
     changed();
   }
@@ -115,12 +120,12 @@ final class Session {
 
   /** Begins a finger with nothing in it but how its pieces will be made. */
   void begin(String making) {
-    start(Draft.fresh(making), null, "New finger");
+    start(Draft.fresh(making), null, "New finger", null);
   }
 
   void openSample(Sample sample) {
     try {
-      start(DraftText.read(sample.text()), null, "sample " + sample.file());
+      start(DraftText.read(sample.text()), null, "sample " + sample.file(), null);
     } catch (NotADraft e) {
       throw new IllegalStateException(sample.file(), e);
     }
@@ -132,8 +137,8 @@ final class Session {
       if (Files.size(path) > LARGEST) {
         throw new FileTrouble(path + " is larger than 1 MiB, which no measurement file is.");
       }
-      Draft draft = DraftText.read(Files.readString(path, StandardCharsets.UTF_8));
-      start(draft, path, path.getFileName().toString());
+      String read = Files.readString(path, StandardCharsets.UTF_8);
+      start(DraftText.read(read), path, path.getFileName().toString(), read);
     } catch (CharacterCodingException e) {
       throw new FileTrouble(path + " is not a text in UTF-8.");
     } catch (IOException e) {
@@ -143,12 +148,39 @@ final class Session {
     }
   }
 
-  /** Saves to a file, whole or not at all. */
+  /** Takes up values that were typed in and not saved, as a change of the file they are of. */
+  void takeUp(Unsaved.Left left) {
+    try {
+      if (left.of().isPresent()) {
+        open(left.of().get());
+      } else {
+        start(Draft.fresh(left.draft().get("making")), null, "New finger", null);
+      }
+    } catch (FileTrouble gone) {
+      start(Draft.fresh(left.draft().get("making")), null, "New finger", null);
+    }
+    replace(left.draft());
+  }
+
+  /** Whether the file's text is another than when it was last read or written. */
+  boolean isChangedOnDisk() {
+    if (file == null || !Files.exists(file)) {
+      return false;
+    }
+    try {
+      return !Files.readString(file, StandardCharsets.UTF_8).equals(text);
+    } catch (IOException e) {
+      return true;
+    }
+  }
+
+  /** Saves to a file, whole or not at all; of the file's own text all but the values stays. */
   void save(Path path) throws FileTrouble {
+    String written = text == null ? DraftText.write(draft()) : DraftText.write(draft(), text);
     try {
       Path beside = Files.createTempFile(path.toAbsolutePath().getParent(), ".midlateral", ".part");
       try {
-        Files.writeString(beside, DraftText.write(draft()), StandardCharsets.UTF_8);
+        Files.writeString(beside, written, StandardCharsets.UTF_8);
         Files.move(beside, path, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(beside);
@@ -158,6 +190,7 @@ final class Session {
     }
     saved = draft();
     file = path;
+    text = written;
     title = path.getFileName().toString();
     changed();
   }

@@ -11,15 +11,20 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.swing.JComboBox;
+import javax.swing.JDialog;
 import javax.swing.JLabel;
 import javax.swing.JSlider;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.sample.Sample;
 
@@ -159,9 +164,9 @@ class EndToEndTest {
     driver.press("Export all files");
     driver.choose(into, "Export here");
     driver.press("OK");
-    assertThat(into.resolve("trough.stl")).isNotEmptyFile();
-    assertThat(into.resolve("dorsal-shell.stl")).isNotEmptyFile();
-    assertThat(into.resolve("report.json")).isNotEmptyFile();
+    assertThat(into.resolve("demo-little-slim").resolve("trough.stl")).isNotEmptyFile();
+    assertThat(into.resolve("demo-little-slim").resolve("dorsal-shell.stl")).isNotEmptyFile();
+    assertThat(into.resolve("demo-little-slim").resolve("report.json")).isNotEmptyFile();
   }
 
   @Test
@@ -193,7 +198,15 @@ class EndToEndTest {
     driver.until("the file", () -> Files.exists(file) && !driver.window.session().isDirty());
     assertThat(Orders.read(file, List.of()).order().design().trough().wall()).isEqualTo(2.0);
 
+    // It is a recent file now, and one that another program changes is not replaced unasked.
+    assertThat(driver.settings.read().recent()).containsExactly(file);
+    Files.writeString(file, "# by another\n" + Files.readString(file));
     driver.fill("trough.wall", "1.2");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+    driver.press("Cancel");
+    assertThat(Orders.read(file, List.of()).order().design().trough().wall()).isEqualTo(2.0);
+
+    driver.fill("trough.wall", "1.3");
     driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_O);
     driver.press("Do not save");
     driver.choose(file, "Open");
@@ -249,5 +262,45 @@ class EndToEndTest {
     }
     driver.settle();
     assertThat(driver.window.shown().orElseThrow().title()).isEqualTo("inv-7, right ring finger");
+  }
+
+  @Test
+  void anExportIsCalledOffByItsWindowAndQuittingAsksFirst(@TempDir Path folder) throws Exception {
+    driver.press("Export all files");
+    driver.choose(folder, "Export here");
+    driver.until("the export", () -> driver.dialog("export").isPresent());
+    JDialog export = driver.dialog("export").orElseThrow();
+    driver.close(driver.window);
+    driver.press("Stay");
+    assertThat(driver.window.isShowing()).isTrue();
+    assertThat(export.isShowing()).isTrue();
+    KeyStroke escape = KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0);
+    assertThat(export.getRootPane().getActionForKeyStroke(escape)).isNotNull();
+    driver.close(export);
+    driver.until("the end", () -> driver.hasText("Nothing was written."));
+    driver.press("OK");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void whatWasNotSavedIsKeptAndTakenUpAgain() throws Exception {
+    driver.fill("trough.wall", "2.3");
+    Unsaved own = Unsaved.ofThisProcess(driver.settings);
+    driver.until(
+        "the values kept",
+        () -> own.read().filter(l -> l.draft().get("trough.wall").equals("2.3")).isPresent());
+    // As if this process had been killed: the file has another's name.
+    Process ended = new ProcessBuilder("java", "-version").start();
+    ended.waitFor();
+    new Unsaved(driver.settings, ended.pid())
+        .keep(own.read().orElseThrow().draft(), Optional.empty());
+    driver = WindowDriver.withSample(Sample.SLIM);
+    driver.until("nothing of its own left", () -> own.read().isEmpty());
+    SwingUtilities.invokeLater(driver.window::offerUnsaved);
+    driver.press("Take them up");
+    driver.settle();
+    assertThat(driver.window.session().draft().get("trough.wall")).isEqualTo("2.3");
+    assertThat(driver.window.session().isDirty()).isTrue();
+    assertThat(Unsaved.abandoned(driver.settings)).isEmpty();
   }
 }

@@ -5,6 +5,7 @@ import java.awt.AWTException;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dialog;
+import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Point;
 import java.awt.Rectangle;
@@ -16,17 +17,23 @@ import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowEvent;
 import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntSupplier;
 import java.util.function.Predicate;
+import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JDialog;
 import javax.swing.JFileChooser;
 import javax.swing.JLabel;
 import javax.swing.JMenuItem;
@@ -34,6 +41,7 @@ import javax.swing.JSlider;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
+import org.midlateral.viewer.memory.SettingsFolder;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.RendererFailure;
 import org.midlateral.viewer.sample.Sample;
@@ -51,6 +59,10 @@ final class WindowDriver {
   private static WindowDriver driver;
 
   final MainWindow window;
+
+  /** Of its own: nothing of the user's is read or written. */
+  final SettingsFolder settings;
+
   private final Robot robot;
 
   /** What has come in from mouse and keyboard so far. */
@@ -59,8 +71,9 @@ final class WindowDriver {
   private final AtomicInteger released = new AtomicInteger();
   private final AtomicInteger keysPressed = new AtomicInteger();
 
-  private WindowDriver() throws RendererFailure, AWTException {
+  private WindowDriver() throws RendererFailure, AWTException, IOException {
     OffscreenRenderer renderer = OffscreenRenderer.open();
+    settings = new SettingsFolder(Files.createTempDirectory("viewer-settings"));
     Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
     robot = new Robot();
     robot.setAutoDelay(15);
@@ -69,7 +82,7 @@ final class WindowDriver {
     window =
         inSwing(
             () -> {
-              MainWindow made = MainWindow.open(renderer);
+              MainWindow made = MainWindow.open(renderer, settings);
               made.setLocation(0, 0);
               made.setVisible(true);
               return made;
@@ -87,7 +100,8 @@ final class WindowDriver {
   }
 
   /** The window with a fresh sample in it. */
-  static synchronized WindowDriver withSample(Sample sample) throws RendererFailure, AWTException {
+  static synchronized WindowDriver withSample(Sample sample)
+      throws RendererFailure, AWTException, IOException {
     if (driver == null) {
       driver = new WindowDriver();
     }
@@ -120,6 +134,22 @@ final class WindowDriver {
         });
   }
 
+  /** A dialog by name, while it is on the screen. */
+  Optional<JDialog> dialog(String name) {
+    for (Window each : Window.getWindows()) {
+      if (each instanceof JDialog dialog && each.isShowing() && name.equals(each.getName())) {
+        return Optional.of(dialog);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** What a window's close button does; does not wait for its end. */
+  void close(Window of) {
+    SwingUtilities.invokeLater(
+        () -> of.dispatchEvent(new WindowEvent(of, WindowEvent.WINDOW_CLOSING)));
+  }
+
   <T> T inSwing(Callable<T> call) {
     FutureTask<T> task = new FutureTask<>(call);
     SwingUtilities.invokeLater(task);
@@ -139,9 +169,21 @@ final class WindowDriver {
     long end = System.currentTimeMillis() + PATIENCE_MILLIS;
     while (!inSwing(holds::getAsBoolean)) {
       if (System.currentTimeMillis() > end) {
-        throw new AssertionError("waited in vain for " + what);
+        throw new AssertionError("waited in vain for " + what + "; the screen: " + screen());
       }
       robot.delay(PAUSE_MILLIS);
+    }
+  }
+
+  /** Keeps what is on the screen, for whoever looks into a failure. */
+  private String screen() {
+    File file = new File("target", "screen-" + System.currentTimeMillis() + ".png");
+    try {
+      Dimension size = Toolkit.getDefaultToolkit().getScreenSize();
+      ImageIO.write(robot.createScreenCapture(new Rectangle(size)), "png", file);
+      return file.getAbsolutePath();
+    } catch (IOException e) {
+      return "not kept, " + e.getMessage();
     }
   }
 
@@ -287,11 +329,17 @@ final class WindowDriver {
     return inSwing(() -> find(JLabel.class, name).getText());
   }
 
-  /** Clicks the middle of a component, where that is once the pointer is there. */
+  /**
+   * Clicks the middle of a component, where that is once the pointer is there. Without a window
+   * manager a new dialog may come up late, or behind: what does not come in at all is done again.
+   */
   void click(Component component) {
     for (int i = 0; i < MOST_TRIES; i++) {
       inSwing(
           () -> {
+            if (SwingUtilities.getWindowAncestor(component) instanceof Dialog dialog) {
+              dialog.toFront();
+            }
             if (component.getParent() instanceof JComponent parent) {
               parent.scrollRectToVisible(component.getBounds());
             }
@@ -300,12 +348,11 @@ final class WindowDriver {
       Rectangle place = place(component);
       robot.mouseMove((int) place.getCenterX(), (int) place.getCenterY());
       idle();
-      if (place.equals(place(component))) {
-        button(() -> {});
+      if (place.equals(place(component)) && comesIn(() -> {})) {
         return;
       }
     }
-    throw new AssertionError(component.getName() + " does not keep its place");
+    throw new AssertionError("no click comes in at " + component + "; the screen: " + screen());
   }
 
   void click(int x, int y) {
@@ -313,24 +360,27 @@ final class WindowDriver {
     button(() -> {});
   }
 
-  /**
-   * Presses, moves and lets go, and waits until both ends of it have come in. A window that has
-   * just been opened may not be on the display yet: what does not come in at all is done again.
-   */
+  /** Presses, moves and lets go, and waits until both ends of it have come in. */
   private void button(Runnable between) {
+    if (!comesIn(between)) {
+      throw new AssertionError("no click comes in; the screen: " + screen());
+    }
+  }
+
+  private boolean comesIn(Runnable between) {
     int presses = pressed.get();
     int releases = released.get();
-    BooleanSupplier in = () -> pressed.get() > presses && released.get() > releases;
-    for (int i = 0; i < MOST_TRIES && !in.getAsBoolean(); i++) {
-      robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
-      between.run();
-      robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
-      for (int k = 0; k < MOST_PAUSES * 2 && !in.getAsBoolean(); k++) {
-        robot.delay(PAUSE_MILLIS);
+    robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+    between.run();
+    robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    for (int i = 0; i < MOST_PAUSES * 3; i++) {
+      if (pressed.get() > presses && released.get() > releases) {
+        idle();
+        return true;
       }
+      robot.delay(PAUSE_MILLIS);
     }
-    until("the click to come in", in);
-    idle();
+    return false;
   }
 
   void moveTo(int x, int y) {
