@@ -141,9 +141,9 @@ final class BatchCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     List<InputError> wrong = new ArrayList<>(Orders.wrongOverrides(overrides));
-    Optional<MachineFile.Result> profile = machineOption.read();
+    Optional<MachineFile.ReadMachine> profile = machineOption.read();
     profile.ifPresent(read -> wrong.addAll(read.errors()));
-    machine = profile.flatMap(MachineFile.Result::machine);
+    machine = profile.flatMap(MachineFile.ReadMachine::machine);
     if (!wrong.isEmpty()) {
       return messages.wrong(new Orders.Result(null, wrong, List.of()), streams);
     }

@@ -39,11 +39,11 @@ final class InputOptions {
 
   /** Reads the file for a machine, where a profile was named. */
   Orders.Result read(MachineOption option) {
-    Optional<MachineFile.Result> profile = option.read();
+    Optional<MachineFile.ReadMachine> profile = option.read();
     if (profile.isPresent() && profile.get().machine().isEmpty()) {
       return new Orders.Result(null, profile.get().errors(), List.of());
     }
-    Optional<Machine> machine = profile.flatMap(MachineFile.Result::machine);
+    Optional<Machine> machine = profile.flatMap(MachineFile.ReadMachine::machine);
     Orders.Result read = Orders.read(file, MachineOption.with(machine, overrides));
     return kept(
         read.ok() && machine.isPresent()

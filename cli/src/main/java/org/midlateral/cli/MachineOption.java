@@ -22,7 +22,7 @@ final class MachineOption {
   private Path file;
 
   /** What came of reading the profile; nothing where none was named. */
-  Optional<MachineFile.Result> read() {
+  Optional<MachineFile.ReadMachine> read() {
     return Optional.ofNullable(file).map(MachineFile::read);
   }
 

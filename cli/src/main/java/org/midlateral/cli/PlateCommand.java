@@ -68,7 +68,7 @@ final class PlateCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    MachineFile.Result machine = MachineFile.read(profile);
+    MachineFile.ReadMachine machine = MachineFile.read(profile);
     if (machine.machine().isEmpty()) {
       machine.errors().stream().map(InputError::message).forEach(streams.err()::println);
       return ExitStatus.WRONG_INPUT.code();

@@ -15,18 +15,31 @@ import org.midlateral.solid.Solid;
  * plane of symmetry, all told apart by areas gathered in bins; then, triangle by triangle, among
  * those that need little support; then round the best of them, in ever smaller steps.
  */
-final class PoseSearch {
+public final class PoseSearch {
   /** Directions spread evenly. */
-  static final int DIRECTIONS = 400;
+  private static final int DIRECTIONS = 400;
 
   /** Step between two directions in the plane of symmetry (degrees). */
-  static final int STEP = 5;
+  private static final int STEP = 5;
 
   /** Steps round the best (degrees). */
   private static final double[] FINER = {2.5, 1.25, 0.625};
 
   /** Moves at most with each step. */
   private static final int MOVES = 4;
+
+  /** The criterion in words, for reports. */
+  public static final String CRITERION =
+      "Least area to be supported, a square millimetre of the skin side counting as "
+          + PrintPose.SKIN_WEIGHT
+          + ", of the six axes, "
+          + DIRECTIONS
+          + " directions spread evenly and every "
+          + STEP
+          + " degrees of the plane of symmetry, then round the best. Of those within "
+          + PrintPose.ALIKE
+          + " mm² of the least, and no more than its own overhang above it: the broadest footing"
+          + " where the piece must stand on the bed, else the lowest.";
 
   private static final List<Vector3D> AXES =
       List.of(
@@ -52,7 +65,7 @@ final class PoseSearch {
   }
 
   /** The pose of a piece for a process. */
-  static PrintPose of(Solid solid, PrintProcess process) {
+  public static PrintPose of(Solid solid, PrintProcess process) {
     PoseSearch search = new PoseSearch(solid, process);
     return process.supports() ? search.supported() : search.lowest();
   }

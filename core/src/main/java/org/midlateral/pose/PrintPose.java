@@ -2,8 +2,6 @@ package org.midlateral.pose;
 
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.measurement.PrintProcess;
-import org.midlateral.solid.Solid;
 
 /**
  * How a solid is turned for printing, and what of it leans over then.
@@ -34,24 +32,6 @@ public record PrintPose(
 
   /** A direction nearer to the length of a piece than this stands it on its end (a cosine). */
   private static final double ON_END = 0.999;
-
-  /** The criterion in words, for reports. */
-  public static final String CRITERION =
-      "Least area to be supported, a square millimetre of the skin side counting as "
-          + SKIN_WEIGHT
-          + ", of the six axes, "
-          + PoseSearch.DIRECTIONS
-          + " directions spread evenly and every "
-          + PoseSearch.STEP
-          + " degrees of the plane of symmetry, then round the best. Of those within "
-          + ALIKE
-          + " mm² of the least, and no more than its own overhang above it: the broadest footing"
-          + " where the piece must stand on the bed, else the lowest.";
-
-  /** The pose for a process. */
-  public static PrintPose of(Solid solid, PrintProcess process) {
-    return PoseSearch.of(solid, process);
-  }
 
   /**
    * The turn that makes a direction the new up, and keeps the longest way of a piece, the old x,

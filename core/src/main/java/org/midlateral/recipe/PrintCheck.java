@@ -12,6 +12,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.PrintProcess;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.pose.PoseSearch;
 import org.midlateral.pose.PrintPose;
 
 /**
@@ -41,7 +42,7 @@ public record PrintCheck(
     List<Finding> findings = new ArrayList<>();
     for (PieceInspection piece : inspected.pieces()) {
       String name = piece.solid().piece().name();
-      poses.put(name, PrintPose.of(piece.solid(), process));
+      poses.put(name, PoseSearch.of(piece.solid(), process));
       if (process.stands()) {
         standing(name, poses.get(name), findings);
       }
@@ -211,7 +212,7 @@ public record PrintCheck(
     return new Report.Print(
         process.name(),
         material,
-        PrintPose.CRITERION,
+        PoseSearch.CRITERION,
         new Report.PrintLimits(
             process.leastWall(), process.leastGap(), process.overhang(), process.sources()),
         gap,

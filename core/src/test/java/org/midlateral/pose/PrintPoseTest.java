@@ -54,7 +54,7 @@ class PrintPoseTest {
   @Test
   void noOtherDirectionNeedsClearlyLessSupport() throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, RESIN);
+    PrintPose chosen = PoseSearch.of(solid, RESIN);
     double cost = support(solid, chosen.pose());
     double area = MeshShape.of(solid.mesh()).area();
     for (int i = 0; i < 100; i++) {
@@ -72,7 +72,7 @@ class PrintPoseTest {
   @Test
   void thePlaneOfSymmetryIsSearched() throws DesignRefused {
     Solid solid = trough("57.5", "58.6", "51.3", "43.7", "17.8", "23", "18", "20.3");
-    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    PrintPose chosen = PoseSearch.of(solid, FILAMENT);
     double least = Double.POSITIVE_INFINITY;
     for (int angle = 0; angle < 360; angle += 5) {
       double turn = Math.toRadians(angle);
@@ -92,7 +92,7 @@ class PrintPoseTest {
       Vector3D up = Vector3D.of(Math.cos(turn), 0, Math.sin(turn));
       least = Math.min(least, support(solid, PrintPose.turn(up), FILAMENT));
     }
-    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    PrintPose chosen = PoseSearch.of(solid, FILAMENT);
     assertThat(chosen.overhang()).isLessThanOrEqualTo(2 * least + 1);
   }
 
@@ -100,14 +100,14 @@ class PrintPoseTest {
   @Test
   void poseThatIsNotAllowedIsNotTaken() throws DesignRefused {
     PrintProcess lying = new PrintProcess("m", "m", 0.8, 0.2, 0.2, 45, true, true, 30, Map.of());
-    assertThat(PrintPose.of(trough(), lying).upright()).isLessThanOrEqualTo(30.01);
+    assertThat(PoseSearch.of(trough(), lying).upright()).isLessThanOrEqualTo(30.01);
   }
 
   @ParameterizedTest
   @EnumSource(ProcessDesign.class)
   void theSkinSideStaysClean(ProcessDesign process) throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
+    PrintPose chosen = PoseSearch.of(solid, PrintProcess.of(process));
     double skin = solid.inner().triangleCount();
     double innerArea = MeshShape.of(solid.inner()).area();
     assertThat(skin).isPositive();
@@ -117,7 +117,7 @@ class PrintPoseTest {
 
   @Test
   void whereThePowderHoldsItTheLowestPoseIsTaken() throws DesignRefused {
-    PrintPose chosen = PrintPose.of(trough(), POWDER);
+    PrintPose chosen = PoseSearch.of(trough(), POWDER);
     assertThat(chosen.overhang()).isZero();
     var box = MeshShape.of(trough().mesh()).bounds();
     double lying = box.getMax().getZ() - box.getMin().getZ();
@@ -128,9 +128,9 @@ class PrintPoseTest {
   @Test
   void aPieceOfFilamentHasTheBroadestFooting() throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, FILAMENT);
+    PrintPose chosen = PoseSearch.of(solid, FILAMENT);
     assertThat(chosen.upright()).isBetween(60.0, 90.0);
-    assertThat(chosen.footing()).isGreaterThan(2 * PrintPose.of(solid, RESIN).footing());
+    assertThat(chosen.footing()).isGreaterThan(2 * PoseSearch.of(solid, RESIN).footing());
   }
 
   /** Against the section, cut and measured apart. */
@@ -138,7 +138,7 @@ class PrintPoseTest {
   @EnumSource(ProcessDesign.class)
   void theFootingIsTheSectionJustAboveTheBed(ProcessDesign process) throws DesignRefused {
     Solid solid = trough();
-    PrintPose chosen = PrintPose.of(solid, PrintProcess.of(process));
+    PrintPose chosen = PoseSearch.of(solid, PrintProcess.of(process));
     double section = section(solid.mesh(), chosen.pose(), 0.2);
     assertThat(chosen.footing()).isCloseTo(section, within(1e-6 * section));
   }

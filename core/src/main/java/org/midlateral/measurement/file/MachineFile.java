@@ -70,8 +70,8 @@ public final class MachineFile {
    * @param machine empty where something is wrong
    * @param errors all that is
    */
-  public record Result(Optional<Machine> machine, List<InputError> errors) {
-    public Result {
+  public record ReadMachine(Optional<Machine> machine, List<InputError> errors) {
+    public ReadMachine {
       errors = List.copyOf(errors);
     }
   }
@@ -81,15 +81,15 @@ public final class MachineFile {
   }
 
   /** Reads a file; nothing is thrown for a bad one. */
-  public static Result read(Path file) {
+  public static ReadMachine read(Path file) {
     try {
       return new MachineFile(file.toString()).parse(FileText.read(file));
     } catch (FileText.Unreadable e) {
-      return new Result(Optional.empty(), List.of(e.error()));
+      return new ReadMachine(Optional.empty(), List.of(e.error()));
     }
   }
 
-  private Result parse(String text) {
+  private ReadMachine parse(String text) {
     EntryReader.Reading reading = EntryReader.read(text, file, "");
     errors.addAll(reading.errors());
     for (Entry entry : reading.entries()) {
@@ -100,7 +100,7 @@ public final class MachineFile {
         errors.add(new InputError(file, 0, key, "", allowed(key), "is missing: " + allowed(key)));
       }
     }
-    return new Result(errors.isEmpty() ? Optional.of(machine()) : Optional.empty(), errors);
+    return new ReadMachine(errors.isEmpty() ? Optional.of(machine()) : Optional.empty(), errors);
   }
 
   private static String allowed(String key) {

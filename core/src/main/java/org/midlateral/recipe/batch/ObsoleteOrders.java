@@ -108,8 +108,8 @@ final class ObsoleteOrders {
             reference,
             Optional.empty(),
             settings.source(now.raw),
-            MakingRecord.Result.none(OrderState.WRONG.word(), now.outcome.text()),
-            new MakingRecord.Place(
+            MakingRecord.RecordedResult.none(OrderState.WRONG.word(), now.outcome.text()),
+            new MakingRecord.RecordedPlace(
                 0,
                 former == 0 ? Optional.empty() : Optional.of(Superseded.place(folder, former)),
                 Optional.of(settings.clock().instant())),

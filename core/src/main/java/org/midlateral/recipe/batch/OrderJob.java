@@ -105,8 +105,8 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
         revision > 1
             ? Optional.of(Superseded.place(folder, same.isPresent() ? revision - 1 : former))
             : Optional.empty();
-    MakingRecord.Place placed =
-        new MakingRecord.Place(revision, before, Optional.of(settings.clock().instant()));
+    MakingRecord.RecordedPlace placed =
+        new MakingRecord.RecordedPlace(revision, before, Optional.of(settings.clock().instant()));
     Map<String, byte[]> files = new LinkedHashMap<>();
     ProductWriter.files(product, product.isMade() ? settings.formats() : List.of(), names)
         .forEach((name, content) -> files.put(name, bytes(content)));
@@ -132,7 +132,10 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
   }
 
   private static MakingRecord record(
-      Product product, MakingSource source, MakingRecord.Place place, Map<String, byte[]> files) {
+      Product product,
+      MakingSource source,
+      MakingRecord.RecordedPlace place,
+      Map<String, byte[]> files) {
     Map<String, MadeFile> made = new TreeMap<>();
     files.forEach((name, bytes) -> made.put(name, MadeFile.of(bytes)));
     return ProductWriter.record(product, source, place, made);

@@ -23,7 +23,7 @@ final class Plate {
     List<Plate> plates = new ArrayList<>();
     List<PlatePart> tooLarge = new ArrayList<>();
     for (PlatePart part : sorted(parts, machine)) {
-      List<TurnedPart> ways = part.ways();
+      List<TurnedPart> ways = TurnedPart.ways(part);
       boolean laid = plates.stream().anyMatch(plate -> plate.lay(part, ways));
       if (!laid) {
         Plate next = new Plate(machine);

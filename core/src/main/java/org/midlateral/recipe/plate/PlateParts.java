@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
@@ -57,9 +56,7 @@ final class PlateParts {
       return;
     }
     JsonNode report = JSON.readTree(home.resolve(REPORT).toFile());
-    for (Iterator<Map.Entry<String, JsonNode>> all = report.path("print").path("parts").fields();
-        all.hasNext(); ) {
-      Map.Entry<String, JsonNode> part = all.next();
+    for (Map.Entry<String, JsonNode> part : report.path("print").path("parts").properties()) {
       String file = report.path("parts").path(part.getKey()).path("file").asText();
       parts.add(part(record, part.getKey(), home.resolve(file), part.getValue().path("pose")));
     }

@@ -99,8 +99,8 @@ public final class ProductWriter {
         asked -> {
           Optional<Instant> now =
               writing.reproducible ? Optional.empty() : Optional.of(Instant.now());
-          MakingRecord.Place place =
-              new MakingRecord.Place(names.revision(), Optional.empty(), now);
+          MakingRecord.RecordedPlace place =
+              new MakingRecord.RecordedPlace(names.revision(), Optional.empty(), now);
           if (product.documents().isPresent()) {
             after.put(
                 RecordSheet.FILE,
@@ -158,12 +158,15 @@ public final class ProductWriter {
    * @param made its files
    */
   public static MakingRecord record(
-      Product product, MakingSource asked, MakingRecord.Place place, Map<String, MadeFile> made) {
+      Product product,
+      MakingSource asked,
+      MakingRecord.RecordedPlace place,
+      Map<String, MadeFile> made) {
     return MakingRecord.of(
         product.order().measurements().reference(),
         Optional.of(product.order()),
         asked,
-        new MakingRecord.Result(
+        new MakingRecord.RecordedResult(
             state(product),
             told(product),
             notes(product),

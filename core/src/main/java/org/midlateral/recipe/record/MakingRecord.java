@@ -94,20 +94,20 @@ public record MakingRecord(
   }
 
   /** What a making came to, as {@link #of} takes it. */
-  public record Result(
+  public record RecordedResult(
       String state,
       String text,
       String notes,
       Map<String, String> labels,
       Optional<MakingFigures> figures) {
     /** Of nothing. */
-    public static Result none(String state, String text) {
-      return new Result(state, text, "", Map.of(), Optional.empty());
+    public static RecordedResult none(String state, String text) {
+      return new RecordedResult(state, text, "", Map.of(), Optional.empty());
     }
   }
 
   /** A making among those of the same reference, as {@link #of} takes it. */
-  public record Place(int revision, Optional<String> former, Optional<Instant> made) {}
+  public record RecordedPlace(int revision, Optional<String> former, Optional<Instant> made) {}
 
   /**
    * The record of a making.
@@ -118,8 +118,8 @@ public record MakingRecord(
       String reference,
       Optional<Order> order,
       MakingSource source,
-      Result result,
-      Place place,
+      RecordedResult result,
+      RecordedPlace place,
       Map<String, MadeFile> files) {
     return new MakingRecord(
             FORM,

@@ -20,7 +20,7 @@ class MachineFileTest {
 
   @TempDir Path folder;
 
-  private MachineFile.Result read(String text) throws IOException {
+  private MachineFile.ReadMachine read(String text) throws IOException {
     return MachineFile.read(Files.writeString(folder.resolve("machine.yaml"), text));
   }
 
@@ -81,9 +81,9 @@ class MachineFileTest {
   })
   void aSlipIsToldWithFileLineKeyAndWhatIsAllowed(String line, String key, String told)
       throws IOException {
-    MachineFile.Result read = read(LEAST + line + "\n");
+    MachineFile.ReadMachine read = read(LEAST + line + "\n");
     assertThat(read.machine()).isEmpty();
-    assertThat(read.errors()).singleElement();
+    assertThat(read.errors()).hasSize(1);
     assertThat(read.errors().get(0).message()).contains("machine.yaml:4: " + key + ": ", told);
   }
 

@@ -49,8 +49,8 @@ class PlateTest {
             "inv-a",
             Optional.empty(),
             MakingSource.of("t:2", "", List.of(), List.of(), List.of(), List.of()),
-            MakingRecord.Result.none("made", ""),
-            new MakingRecord.Place(1, Optional.empty(), Optional.empty()),
+            MakingRecord.RecordedResult.none("made", ""),
+            new MakingRecord.RecordedPlace(1, Optional.empty(), Optional.empty()),
             Map.of());
     return new PlatePart(record, new NamedSolid("a", mesh, AffineTransformMatrix3D.identity()));
   }

@@ -19,6 +19,7 @@ import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.pose.PoseSearch;
 import org.midlateral.pose.PrintPose;
 import org.midlateral.recipe.Report;
 
@@ -62,8 +63,8 @@ class PrintCheckTest {
   @Test
   void theReportStatesTheCriterionAndEachPose() {
     Report report = ProductReport.of(made(), List.of(), Optional.empty());
-    assertThat(report.print().criterion()).isEqualTo(PrintPose.CRITERION);
-    assertThat(PrintPose.CRITERION)
+    assertThat(report.print().criterion()).isEqualTo(PoseSearch.CRITERION);
+    assertThat(PoseSearch.CRITERION)
         .contains("400", "counting as " + PrintPose.SKIN_WEIGHT, PrintPose.ALIKE + " mm²");
     assertThat(report.print().parts().values())
         .hasSize(2)

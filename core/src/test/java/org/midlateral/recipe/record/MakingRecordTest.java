@@ -36,13 +36,13 @@ class MakingRecordTest {
         Optional.of(ORDER),
         MakingSource.of(
             "orders.csv:2", "text", List.of("hand=right"), List.of(), List.of("stl"), List.of()),
-        new MakingRecord.Result(
+        new MakingRecord.RecordedResult(
             "made",
             "",
             "",
             Map.of("trough", "demo-ring"),
             Optional.of(new MakingFigures("a material", 3.5, 3000, 20, 40))),
-        new MakingRecord.Place(
+        new MakingRecord.RecordedPlace(
             2, Optional.of("superseded/demo-ring/1"), Optional.of(Instant.EPOCH)),
         files);
   }
