@@ -14,11 +14,11 @@ public final class RecordSheet {
   /** Name of its file. */
   public static final String FILE = "record.pdf";
 
-  /** Files that have room; what has none is in {@code record.json}. */
-  private static final int MOST_FILES = 16;
-
-  /** As much as has room of what was found. */
-  private static final int MOST_LETTERS = 700;
+  /**
+   * Letters of what was found, and files, that are tried until all has room on the page; what has
+   * none is in {@code record.json}.
+   */
+  private static final int[][] ROOM = {{900, 24}, {700, 16}, {350, 12}, {150, 6}, {0, 0}};
 
   private static final List<String> MEASURED =
       List.of("hand", "digit", "unit", "circumference", "length", "angle", "width", "station");
@@ -46,16 +46,24 @@ public final class RecordSheet {
             "Record of making",
             record.reference() + ", revision " + record.revision(),
             "It tells what was made and from what. It replaces no inspection and no release.");
-    Column column = new Column(0, frame.top() - 1, PaperSize.USED_WIDTH);
-    made(column);
-    inputs(column);
-    files(column);
-    signatures(column);
+    Column column = column(frame, ROOM[0]);
+    for (int i = 1; i < ROOM.length && column.top() < frame.bottom(); i++) {
+      column = column(frame, ROOM[i]);
+    }
     return PdfFile.bytes(
         frame.around(List.of(column.blocks())), "Record of making, " + record.reference());
   }
 
-  private void made(Column column) {
+  private Column column(PageFrame frame, int[] room) {
+    Column column = new Column(0, frame.top() - 1, PaperSize.USED_WIDTH);
+    made(column, room[0]);
+    inputs(column);
+    files(column, room[1]);
+    signatures(column);
+    return column;
+  }
+
+  private void made(Column column, int letters) {
     Program program = record.program();
     column.heading("What was made");
     column.paragraph(
@@ -77,7 +85,7 @@ public final class RecordSheet {
             + String.join(", ", record.source().formats())
             + ".");
     if (!record.text().isEmpty()) {
-      column.paragraph("Told of it: " + shortened(record.text(), MOST_LETTERS));
+      column.paragraph("Told of it: " + shortened(record.text(), letters));
     }
     if (record.former() != null) {
       column.paragraph("The making before it: " + record.former() + ".");
@@ -102,11 +110,11 @@ public final class RecordSheet {
     column.paragraph(String.join("; ", chosen) + ".");
   }
 
-  private void files(Column column) {
+  private void files(Column column, int most) {
     column.heading("Files, with the first sixteen figures of their SHA-256");
     List<ColumnRow> rows = new ArrayList<>(List.of(ColumnRow.of("file", "bytes", "SHA-256")));
     record.files().entrySet().stream()
-        .limit(MOST_FILES)
+        .limit(most)
         .map(
             file ->
                 ColumnRow.of(
@@ -115,8 +123,8 @@ public final class RecordSheet {
                     file.getValue().sha256().substring(0, 16)))
         .forEach(rows::add);
     column.table(List.of(0.6, 0.15, 0.25), rows);
-    if (record.files().size() > MOST_FILES) {
-      column.paragraph("And " + (record.files().size() - MOST_FILES) + " more, in record.json.");
+    if (record.files().size() > most) {
+      column.paragraph("And " + (record.files().size() - most) + " more, in record.json.");
     }
   }
 

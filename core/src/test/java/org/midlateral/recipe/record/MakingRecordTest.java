@@ -11,12 +11,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.measurement.Order;
@@ -155,6 +158,39 @@ class MakingRecordTest {
     assertThat(schema.validate(json.readTree(text.replace("0".repeat(64), "0".repeat(63)))))
         .isNotEmpty();
     assertThat(schema.validate(json.readTree(text.replace("\"lot\"", "\"lots\"")))).isNotEmpty();
+  }
+
+  /** However much there is to tell: what has no room stands in the record. */
+  @Test
+  void theLongestSheetEndsAboveItsFoot() throws IOException {
+    Map<String, MadeFile> files = new TreeMap<>();
+    for (int i = 0; i < 40; i++) {
+      files.put("invented-" + i + ".stl", new MadeFile("0".repeat(64), i));
+    }
+    String text = "The invented finding goes on and on. ".repeat(100);
+    MakingRecord longest =
+        MakingRecord.of(
+            "demo-ring",
+            Optional.of(ORDER),
+            MakingSource.of("orders.csv:2", "", List.of(), List.of(), List.of("stl"), List.of()),
+            MakingRecord.Result.none("made", text),
+            new MakingRecord.Place(1, Optional.empty(), Optional.of(Instant.EPOCH)),
+            files);
+    try (PDDocument read = Loader.loadPDF(RecordSheet.pdf(longest))) {
+      assertThat(read.getNumberOfPages()).isEqualTo(1);
+      List<Float> lowest = new ArrayList<>();
+      new PDFTextStripper() {
+        @Override
+        protected void writeString(String line, List<TextPosition> places) {
+          if (line.contains("Inspected by") || line.contains("Estimate, for comparison")) {
+            lowest.add(places.get(0).getY());
+          }
+        }
+      }.getText(read);
+      // Down the page y grows: the last line of the form stands above the foot.
+      assertThat(lowest).hasSize(2);
+      assertThat(lowest.get(0)).isLessThan(lowest.get(1) - 20);
+    }
   }
 
   @Test
