@@ -173,8 +173,8 @@ class MakingRecordTest {
             "demo-ring",
             Optional.of(ORDER),
             MakingSource.of("orders.csv:2", "", List.of(), List.of(), List.of("stl"), List.of()),
-            MakingRecord.Result.none("made", text),
-            new MakingRecord.Place(1, Optional.empty(), Optional.of(Instant.EPOCH)),
+            MakingRecord.RecordedResult.none("made", text),
+            new MakingRecord.RecordedPlace(1, Optional.empty(), Optional.of(Instant.EPOCH)),
             files);
     try (PDDocument read = Loader.loadPDF(RecordSheet.pdf(longest))) {
       assertThat(read.getNumberOfPages()).isEqualTo(1);
