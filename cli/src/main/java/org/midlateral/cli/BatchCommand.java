@@ -41,14 +41,20 @@ import picocli.CommandLine.Spec;
     name = "batch",
     description = {
       "Makes the parts and reports of many orders, on all cores.",
-      "Cut short and run again, it goes on where it stopped and makes again only what changed.",
-      "In the end each order's folder holds what the table says now, or nothing but a record of"
-          + " why;",
-      "what else lay there is moved to DIR/superseded, and the report tells it.",
-      "An order whose dorsal shell cannot be made is made without it, and told as partly made."
+      "Cut short and run again, it goes on where it stopped and makes again only what "
+          + "changed. In the end each order's folder holds what the table says now, or "
+          + "nothing but a record of why; what else lay there is moved to DIR/superseded, "
+          + "and the report tells it. An order whose dorsal shell cannot be made is made "
+          + "without it, and told as partly made."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral batch orders.csv --out out/batch",
+      "  midlateral batch orders --out out/batch --format 3mf --sheets"
+    })
 final class BatchCommand implements Callable<Integer> {
 
   /** Between two looks at what is watched (ms). */

@@ -14,7 +14,13 @@ import picocli.CommandLine.Mixin;
     name = "check",
     description = "Validates measurements and design, and writes nothing.",
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral check finger.yaml",
+      "  midlateral check finger.yaml --set trough.wrap=0.45"
+    })
 final class CheckCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

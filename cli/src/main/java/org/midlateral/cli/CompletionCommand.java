@@ -14,7 +14,13 @@ import picocli.CommandLine.Spec;
       "In bash: source <(midlateral completion)"
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral completion > midlateral-completion",
+      "  midlateral completion | sudo tee /etc/bash_completion.d/midlateral"
+    })
 final class CompletionCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

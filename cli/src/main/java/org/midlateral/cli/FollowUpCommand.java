@@ -36,12 +36,19 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "follow-up",
     description = {
-      "What a course of visits tells: is extension kept, how does the piece sit",
-      "today, what to do. A course is a measurement file with visits under it.",
-      "Estimate, for comparison; does not clear a piece for use."
+      "Tells what a course of visits says: is extension kept, and what to do.",
+      "A course is a measurement file with visits under it. How the piece sits today "
+          + "is told beside the weeks. Estimate, for comparison; does not clear a piece for "
+          + "use."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral follow-up course.yaml --out out/weeks",
+      "  midlateral follow-up course.yaml --add hours=8 --on 2026-03-31"
+    })
 final class FollowUpCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

@@ -45,9 +45,9 @@ public final class Main implements Runnable {
    * @return exit status
    */
   static int run(String[] arguments, StandardStreams streams) {
-    CommandLine line = new CommandLine(new Main());
+    CommandLine line = line(streams);
     try {
-      int status = prepared(line, streams).execute(arguments);
+      int status = line.execute(arguments);
       if (streams.out().checkError()) {
         streams.err().println("midlateral: standard output cannot be written");
         return ExitStatus.MACHINE.code();
@@ -61,18 +61,20 @@ public final class Main implements Runnable {
     }
   }
 
-  private static CommandLine prepared(CommandLine line, StandardStreams streams) {
+  /** The command with all others under it. */
+  static CommandLine line(StandardStreams streams) {
+    CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new TemplateCommand(streams));
     line.addSubcommand(new CheckCommand(streams));
     line.addSubcommand(new MakeCommand(streams));
+    line.addSubcommand(new ViewCommand());
+    line.addSubcommand(new RigidityCommand(streams));
+    line.addSubcommand(new RefitCommand(streams));
+    line.addSubcommand(new FollowUpCommand(streams));
     line.addSubcommand(new BatchCommand(streams));
     line.addSubcommand(new VerifyCommand(streams));
     line.addSubcommand(new PlateCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
-    line.addSubcommand(new RefitCommand(streams));
-    line.addSubcommand(new FollowUpCommand(streams));
-    line.addSubcommand(new ViewCommand());
-    line.addSubcommand(new RigidityCommand(streams));
     line.registerConverter(Path.class, new PathConverter());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
@@ -83,9 +85,23 @@ public final class Main implements Runnable {
     return line;
   }
 
+  /** Greets who names no command, and tells what comes next. */
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "a command is missing");
+    spec.commandLine()
+        .getOut()
+        .println(
+            """
+            Midlateral makes a finger's volar trough and dorsal shell from a few tape measurements.
+            It compares; it clears nothing for use. Follow local rules and licensed practice.
+
+            To begin:
+              midlateral template --out finger.yaml       a file to write the measurements in
+              midlateral check finger.yaml                what is wrong or unusual in it
+              midlateral make finger.yaml --out finger    the pieces, the pattern and the bench sheet
+              midlateral view                             the viewer, on an invented finger
+
+            All commands: midlateral --help""");
   }
 
   private static int wrongCommandLine(ParameterException e, StandardStreams streams) {

@@ -26,16 +26,20 @@ import picocli.CommandLine.Option;
     name = "make",
     description = {
       "Makes every part, document and the report of one measurement file.",
-      "Where the dorsal shell alone cannot be made, the first finding says so and why, all the"
-          + " rest",
-      "is made without it, and the status is 3. Each refusal names up to three changes of a key"
-          + " that",
-      "were tried on this order and pass, the least first: dorsal-shell.overlap 3.9 passes. Some"
-          + " 16",
-      "orders at most are made to find them; none that was not tried is named."
+      "Where the dorsal shell alone cannot be made, the first finding says so and "
+          + "why, all the rest is made without it, and the status is 3. Each refusal names "
+          + "up to three changes of a key that were tried on this order and pass, the least "
+          + "first: dorsal-shell.overlap 3.9 passes. Some 16 orders at most are made to "
+          + "find them; none that was not tried is named."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral make finger.yaml --out out/finger",
+      "  midlateral make finger.yaml --out out/finger --set closure.kind=strap --force"
+    })
 final class MakeCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

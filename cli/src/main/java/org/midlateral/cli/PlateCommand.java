@@ -25,13 +25,19 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "plate",
     description = {
-      "Lays the parts of many orders on as few beds as it can, by their outlines, or in layers"
-          + " where",
-      "powder holds them: a 3MF for each plate, and a sheet that tells whose part lies where.",
-      "What is not as it was made is left out and told; then the status is 3."
+      "Lays the parts of many orders on as few plates as it can.",
+      "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a "
+          + "sheet that tells whose part lies where. What is not as it was made is left out "
+          + "and told; then the status is 3."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral plate out/batch --machine machine.yaml --out plates",
+      "  midlateral plate out/monday out/tuesday --machine machine.yaml --out plates --force"
+    })
 final class PlateCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

@@ -24,11 +24,17 @@ import picocli.CommandLine.Option;
 @Command(
     name = "refit",
     description = {
-      "Clearance of a piece made from one file on a finger measured later.",
+      "Tells how a piece made from one file sits on the finger measured later.",
       "Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral refit finger.yaml --against finger-later.yaml",
+      "  midlateral refit finger.yaml --against finger-later.yaml --json"
+    })
 final class RefitCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

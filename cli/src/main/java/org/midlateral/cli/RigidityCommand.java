@@ -31,12 +31,19 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "rigidity",
     description = {
-      "The angle the joint is held at, what presses where, and whether the closure has the force;",
-      "then section rigidity along the finger and wraps compared.",
-      "Estimate, for comparison; does not clear a piece for use."
+      "Tells the angle the joint is held at, what presses where, and more.",
+      "Whether the closure has the force, and what a night leaves of it; then section "
+          + "rigidity along the finger and wraps compared. Estimate, for comparison; does "
+          + "not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral rigidity finger.yaml",
+      "  midlateral rigidity finger.yaml --within 5"
+    })
 final class RigidityCommand implements Callable<Integer> {
   private static final double LEAST_WRAP = 0.2;
   private static final double MOST_WRAP = 0.6;

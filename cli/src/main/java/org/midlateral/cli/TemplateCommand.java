@@ -19,12 +19,15 @@ import picocli.CommandLine.Spec;
 /** Writes a measurement file to start from, or a form to measure with. */
 @Command(
     name = "template",
-    description = {
-      "Writes a commented measurement file to start from,",
-      "or a blank measuring form on paper."
-    },
+    description = "Writes a commented measurement file to start from, or a form on paper.",
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral template --unit cm --out finger.yaml",
+      "  midlateral template --sheet --out form.pdf"
+    })
 final class TemplateCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

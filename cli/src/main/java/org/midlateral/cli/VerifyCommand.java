@@ -20,11 +20,17 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     description = {
-      "Tells which files are as made, changed, missing or strange, byte for byte by their records.",
-      "Status 3 where anything is not as made."
+      "Tells which files are as made, changed, missing or strange.",
+      "Byte for byte, by their records. Status 3 where anything is not as made."
     },
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {
+      "",
+      "Examples:",
+      "  midlateral verify out/finger",
+      "  midlateral verify out/batch --json"
+    })
 final class VerifyCommand implements Callable<Integer> {
 
   private final StandardStreams streams;

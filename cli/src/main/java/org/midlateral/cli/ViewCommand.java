@@ -11,7 +11,8 @@ import picocli.CommandLine.Parameters;
     name = "view",
     description = "Opens the viewer, on a measurement file or on a sample.",
     mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class)
+    versionProvider = ProgramVersion.class,
+    footer = {"", "Examples:", "  midlateral view", "  midlateral view finger.yaml"})
 final class ViewCommand implements Callable<Integer> {
 
   @Parameters(

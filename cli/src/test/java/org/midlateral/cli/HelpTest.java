@@ -1,0 +1,70 @@
+package org.midlateral.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** What stands in the help can be typed as it stands. */
+class HelpTest {
+  /** Columns of the narrowest usual terminal. */
+  private static final int WIDTH = 80;
+
+  private static CommandLine line() {
+    return Main.line(StandardStreams.ofProcess());
+  }
+
+  static Stream<String> commands() {
+    return line().getSubcommands().keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void eachCommandEndsWithTwoExamplesThatParse(String command) {
+    String help = Run.of(command, "--help").out();
+    List<String> examples =
+        help.substring(help.indexOf("Examples:"))
+            .lines()
+            .skip(1)
+            .map(String::strip)
+            .filter(example -> !example.isEmpty())
+            .toList();
+    assertThat(examples).hasSize(2).allMatch(e -> e.startsWith("midlateral " + command));
+    for (String example : examples) {
+      String[] words = example.replaceFirst(" [|>] .*", "").split(" ");
+      CommandLine.ParseResult parsed = line().parseArgs(Arrays.copyOfRange(words, 1, words.length));
+      assertThat(parsed.subcommand().commandSpec().name()).isEqualTo(command);
+    }
+  }
+
+  /** No line is broken by hand within a sentence, and none is wider than the terminal. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void theHelpFitsATerminal(String command) {
+    assertThat(Run.of(command, "--help").out().lines()).allMatch(l -> l.length() <= WIDTH);
+    String[] told =
+        line().getSubcommands().get(command).getCommandSpec().usageMessage().description();
+    assertThat(told).allMatch(paragraph -> paragraph.endsWith(".") || paragraph.contains("<("));
+    assertThat(told[0].length()).isLessThan(WIDTH);
+  }
+
+  @Test
+  void aloneItGreetsAndTellsTheNextStep() {
+    Run run = Run.of();
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).isEmpty();
+    List<String> steps =
+        run.out().lines().filter(l -> l.startsWith("  midlateral ")).map(String::strip).toList();
+    assertThat(steps).hasSize(4);
+    for (String step : steps) {
+      String[] words = step.split(" {2,}")[0].split(" ");
+      assertThat(line().parseArgs(Arrays.copyOfRange(words, 1, words.length)).hasSubcommand())
+          .isTrue();
+    }
+  }
+}
