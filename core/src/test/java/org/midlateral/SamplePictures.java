@@ -2,12 +2,15 @@ package org.midlateral;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.pdfbox.Loader;
@@ -19,21 +22,31 @@ import org.midlateral.document.picture.Picture;
 import org.midlateral.document.picture.Viewpoint;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Courses;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.course.FollowUp;
 import org.midlateral.recipe.course.FollowUpDocument;
+import org.midlateral.recipe.product.Product;
+import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.solid.SkinMesh;
+import org.midlateral.solid.Solid;
 
 /**
- * Draws each sample's trough on its finger, and the charts of each course: the pictures beside the
- * samples and in the README.
+ * Draws the pictures beside the samples, in the README and in the walk-through: each sample's
+ * trough on its finger, both pieces in place and apart, pages of the bench, and the charts of each
+ * course.
  */
 public final class SamplePictures {
-  private static final Color PIECE = new Color(0x4F8FB8);
+  private static final Color TROUGH = new Color(0x4F8FB8);
+  private static final Color SHELL = new Color(0xE0A458);
   private static final Color SKIN = new Color(226, 184, 160, 110);
+  private static final Vector3D ASIDE = Vector3D.of(0.45, -1, 0.85);
+
+  /** How far the shell is lifted off the finger where the pieces are shown apart (mm). */
+  private static final double LIFT = 16;
+
   private static final int DPI = 92;
 
   /** The part of a course's first page that is shown, as shares of its height. */
@@ -41,52 +54,95 @@ public final class SamplePictures {
 
   private static final double BELOW = 0.565;
 
+  private final Map<String, BufferedImage> pictures = new LinkedHashMap<>();
+
   private SamplePictures() {}
 
   /** Takes the folder of the samples; writes into its folder of pictures. */
   public static void main(String[] arguments) throws Exception {
     Path samples = Path.of(arguments[0]);
-    List<Path> files = new ArrayList<>();
-    try (var all = Files.newDirectoryStream(samples, "*.yaml")) {
-      all.forEach(files::add);
+    Path folder = Files.createDirectories(samples.resolve("pictures"));
+    for (Map.Entry<String, BufferedImage> picture : all(samples).entrySet()) {
+      ImageIO.write(picture.getValue(), "png", folder.resolve(picture.getKey()).toFile());
     }
-    Path pictures = Files.createDirectories(samples.resolve("pictures"));
-    try (var courses = Files.newDirectoryStream(samples.resolve("courses"), "*.yaml")) {
-      for (Path course : courses) {
-        String name = course.getFileName().toString().replace(".yaml", ".png");
-        follow(course, pictures.resolve(name));
+  }
+
+  /** Every picture by the name of its file. */
+  static Map<String, BufferedImage> all(Path samples) throws Exception {
+    SamplePictures drawn = new SamplePictures();
+    for (Map.Entry<String, Path> course : files(samples.resolve("courses")).entrySet()) {
+      drawn.course(course.getKey(), course.getValue());
+    }
+    for (Map.Entry<String, Path> sample : files(samples).entrySet()) {
+      Orthosis made = Orthosis.make(Orders.read(sample.getValue(), List.of()).order());
+      drawn.draw(sample.getKey(), 640, 400, figures(made, false, 0));
+      if (sample.getKey().equals("bulbous-ring")) {
+        drawn.draw("in-place", 960, 560, figures(made, true, 0));
+        drawn.draw("apart", 640, 460, figures(made, true, LIFT));
       }
     }
-    for (Path file : files) {
-      String name = file.getFileName().toString().replace(".yaml", ".png");
-      draw(Orders.read(file, List.of()).order(), pictures.resolve(name));
+    drawn.pages(samples.resolve("bulbous-ring.yaml"));
+    return drawn.pictures;
+  }
+
+  /** The measurement files of a folder by their names. */
+  private static Map<String, Path> files(Path folder) throws IOException {
+    Map<String, Path> files = new TreeMap<>();
+    try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*.yaml")) {
+      all.forEach(file -> files.put(file.getFileName().toString().replace(".yaml", ""), file));
     }
+    return files;
   }
 
   /** The verdict and the first two charts of a course's first page. */
-  private static void follow(Path course, Path picture) throws IOException {
-    byte[] pdf = FollowUpDocument.pdf(FollowUp.of(Courses.read(course).course()));
-    try (PDDocument pages = Loader.loadPDF(pdf);
-        OutputStream out = Files.newOutputStream(picture)) {
-      BufferedImage page = new PDFRenderer(pages).renderImageWithDPI(0, DPI, ImageType.GRAY);
-      int width = page.getWidth();
-      int height = page.getHeight();
-      int top = (int) (TOP * height);
-      BufferedImage part = page.getSubimage(0, top, width, (int) (BELOW * height) - top);
-      ImageIO.write(part, "png", out);
+  private void course(String name, Path course) throws IOException {
+    BufferedImage page = page(FollowUpDocument.pdf(FollowUp.of(Courses.read(course).course())), 0);
+    int top = (int) (TOP * page.getHeight());
+    int below = (int) (BELOW * page.getHeight());
+    pictures.put(name + ".png", page.getSubimage(0, top, page.getWidth(), below - top));
+  }
+
+  private void pages(Path sample) throws IOException {
+    Orders.Result read = Orders.read(sample, List.of("making=hand"));
+    Product product =
+        ProductRecipe.withDocuments(ProductRecipe.make(read.order(), read.cautions()));
+    for (String document : List.of("bench-sheet", "pattern", "patient-page")) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      product.documents().orElseThrow().files().get(document + ".pdf").writeTo(bytes);
+      pictures.put(document + ".png", page(bytes.toByteArray(), 0));
     }
   }
 
-  private static void draw(Order order, Path picture) throws IOException, DesignRefused {
-    Orthosis made = Orthosis.make(order);
-    Measurements measured = order.measurements();
+  private static BufferedImage page(byte[] pdf, int number) throws IOException {
+    try (PDDocument pages = Loader.loadPDF(pdf)) {
+      return new PDFRenderer(pages).renderImageWithDPI(number, DPI, ImageType.GRAY);
+    }
+  }
+
+  private static List<MeshFigure> figures(Orthosis made, boolean both, double lift)
+      throws DesignRefused {
+    Measurements measured = made.order().measurements();
     SkinMesh skin =
         SkinMesh.of(made.digit(), -measured.palmarCreaseToWeb(), List.of(), SkinMesh.AROUND, 0.8);
-    Viewpoint view = Viewpoint.from(Vector3D.of(0.45, -1, 0.85), Vector3D.Unit.PLUS_Z);
-    List<MeshFigure> figures =
-        List.of(new MeshFigure(made.trough().mesh(), PIECE), new MeshFigure(skin.mesh(), SKIN));
-    try (OutputStream out = Files.newOutputStream(picture)) {
-      new Picture(figures, view, 640, 400).writeTo(out);
+    MeshFigure trough = new MeshFigure(made.trough().mesh(), TROUGH);
+    MeshFigure finger = new MeshFigure(skin.mesh(), SKIN);
+    if (!both) {
+      return List.of(trough, finger);
     }
+    Solid shell = made.dorsalShell().orElseThrow();
+    return List.of(trough, new MeshFigure(lifted(shell.mesh(), lift), SHELL), finger);
+  }
+
+  private static TriangleMesh lifted(TriangleMesh mesh, double lift) {
+    double[] xyz = mesh.coordinates();
+    for (int i = 2; i < xyz.length; i += 3) {
+      xyz[i] += lift;
+    }
+    return new TriangleMesh(xyz, mesh.triangles());
+  }
+
+  private void draw(String name, int width, int height, List<MeshFigure> figures) {
+    Viewpoint view = Viewpoint.from(ASIDE, Vector3D.Unit.PLUS_Z);
+    pictures.put(name + ".png", new Picture(figures, view, width, height).image());
   }
 }
