@@ -49,7 +49,7 @@ class RandomOrdersTest {
   }
 
   @Tag(LongRun.TAG)
-  @Seeded(value = 12, full = 125)
+  @Seeded(value = 8, full = 125)
   void everyTroughIsSoundOrClearlyRefused(long seed) {
     assertThat(wrong(files(seed), TROUGHS, "dorsal-shell.make=no")).isEmpty();
   }

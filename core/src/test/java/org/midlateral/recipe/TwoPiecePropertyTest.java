@@ -27,10 +27,10 @@ import org.midlateral.recipe.product.ProductRecipe;
  * against the fit gap, G5. What is refused names a key of the file.
  */
 public class TwoPiecePropertyTest {
-  private static final int WANTED = LongRun.count(45, 1000);
+  private static final int WANTED = LongRun.count(30, 1000);
 
   /** Some four of five are accepted. */
-  private static final int DRAWN = LongRun.count(60, 1320);
+  private static final int DRAWN = LongRun.count(40, 1320);
 
   private static final double EDGE = 2;
 
