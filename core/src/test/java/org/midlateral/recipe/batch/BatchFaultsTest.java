@@ -29,7 +29,7 @@ import org.midlateral.recipe.record.MakingRecord;
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 class BatchFaultsTest {
   private static final int KILLS = LongRun.count(6, 100);
-  private static final int LINES = LongRun.count(30_000, 1_000_000);
+  private static final int LINES = LongRun.count(12_000, 1_000_000);
 
   private static final int ORDERS = 24;
 
