@@ -8,8 +8,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.midlateral.document.format.SolidFormat;
+import org.midlateral.recipe.batch.BatchSettings.RunOption;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /**
@@ -22,9 +24,9 @@ import org.midlateral.recipe.batch.Outcome.OrderState;
  * </pre>
  *
  * <p>Arguments: how many orders, a folder to write into (about 4 MB an order; a temporary one, left
- * to be looked at), threads (as many as there are cores), orders between two lines (250). Each line
- * says what the orders since the last one took: wall time, processor time of the whole process, and
- * the memory it holds.
+ * to be looked at), threads (as many as there are cores), orders between two lines (250), an option
+ * as {@code NO_LABEL}. Each line says what the orders since the last one took: wall time, processor
+ * time of the whole process, and the memory it holds.
  */
 public final class BatchRate {
   private final int each;
@@ -51,7 +53,11 @@ public final class BatchRate {
     Files.writeString(table, table(orders, 1));
     BatchSettings settings =
         new BatchSettings(
-            Files.createDirectories(folder.resolve("made")), SolidFormat.USUAL, List.of(), threads);
+                Files.createDirectories(folder.resolve("made")),
+                SolidFormat.USUAL,
+                List.of(),
+                threads)
+            .with(arguments.length > 4 ? Set.of(RunOption.valueOf(arguments[4])) : Set.of());
     BatchRate rate = new BatchRate(each);
     try (OrderSource source = OrderSources.open(table)) {
       Batch.run(source, settings, rate::count);
