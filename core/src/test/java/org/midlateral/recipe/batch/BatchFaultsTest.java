@@ -11,6 +11,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.LongRun;
 import org.midlateral.document.FileProblem;
 import org.midlateral.recipe.batch.Outcome.OrderState;
+import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.recipe.record.MakingRecord;
 
 /** What a batch does when the machine fails it. */
@@ -64,6 +66,63 @@ class BatchFaultsTest {
     Map<String, byte[]> found = contents(killed);
     assertThat(found.keySet()).isEqualTo(wanted.keySet());
     wanted.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
+  }
+
+  /** Orders change, go and turn wrong from run to run, and most runs are cut short. */
+  @Test
+  @Tag(LongRun.TAG)
+  void killedWhileOrdersChangeItLeavesNoObsoletePart() throws Exception {
+    Path out = Files.createDirectory(folder.resolve("changing"));
+    Random random = new Random(5);
+    int cut = 0;
+    for (int i = 0; i < KILLS; i++) {
+      Path table = changed(i);
+      Process process =
+          BatchProcess.start(
+              "300m", folder.resolve("said.txt").toFile(), table.toString(), out.toString());
+      boolean ended = process.waitFor(700 + random.nextInt(1500), TimeUnit.MILLISECONDS);
+      process.destroyForcibly().waitFor();
+      cut += ended ? 0 : 1;
+      everyFileIsWhole(out);
+    }
+    assertThat(cut).as("runs that were cut short").isPositive();
+    Path last = changed(KILLS);
+    run(last, out);
+    Map<OrderState, Long> again = run(last, out);
+    assertThat(again.keySet()).isSubsetOf(OrderState.UNCHANGED, OrderState.WRONG);
+    List<String> rows = Files.readAllLines(last);
+    int checked = 0;
+    for (Path home : OrderHomes.in(out)) {
+      FolderCheck check = FolderCheck.of(home);
+      assertThat(check.ok()).as("%s", home).isTrue();
+      MakingRecord record = check.record().orElseThrow();
+      String row =
+          rows.stream().filter(r -> r.startsWith(record.reference() + ",")).findFirst().get();
+      boolean wrong = row.contains("thumb");
+      assertThat(record.state()).isEqualTo(wrong ? "wrong" : "made");
+      assertThat(record.files().isEmpty()).isEqualTo(wrong);
+      checked++;
+    }
+    assertThat(checked).isGreaterThanOrEqualTo(ORDERS / 2);
+    try (Stream<Path> former = Files.walk(out.resolve("superseded"), 2)) {
+      for (Path home : former.filter(p -> p.getFileName().toString().matches("\\d+")).toList()) {
+        assertThat(FolderCheck.of(home).ok()).as("%s", home).isTrue();
+      }
+    }
+  }
+
+  /**
+   * Another table each time: a third of its orders changed, one in eight gone, one in nine wrong.
+   */
+  private Path changed(int turn) throws IOException {
+    StringBuilder text = new StringBuilder(InventedOrders.HEADER).append('\n');
+    for (int i = 0; i < ORDERS; i++) {
+      String row = InventedOrders.row("inv-" + i, i + (i % 3 == turn % 3 ? turn : 0));
+      if ((i + turn) % 8 != 0) {
+        text.append((i + turn) % 9 == 0 ? row.replace("ring", "thumb") : row).append('\n');
+      }
+    }
+    return Files.writeString(folder.resolve("orders.csv"), text);
   }
 
   @Test
