@@ -2,6 +2,7 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
@@ -63,7 +64,8 @@ final class FollowUpCommand implements Callable<Integer> {
       names = "--begin",
       paramLabel = "ORDER",
       description =
-          "Begins FILE, which is not there yet: this measurement file, its readings as first visit.")
+          "Begins FILE, which is not there yet: this measurement file, its readings as first"
+              + " visit.")
   private Path begin;
 
   @Option(

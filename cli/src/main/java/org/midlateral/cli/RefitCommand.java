@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
@@ -153,10 +154,10 @@ final class RefitCommand implements Callable<Integer> {
     }
     line(
         text,
-        "The angle is read first: a change of more than %.1f degrees counts. Tight: pressed in by more"
-            + " than %.1f mm over more than a spot (%.1f %%), or at all over more than %.0f %%; loose:"
-            + " %.1f mm more than as made about a level.%nEstimate, for comparison; does not clear a"
-            + " piece for use.%n",
+        "The angle is read first: a change of more than %.1f degrees counts. Tight: pressed in by"
+            + " more than %.1f mm over more than a spot (%.1f %%), or at all over more than %.0f"
+            + " %%; loose: %.1f mm more than as made about a level.%nEstimate, for comparison; does"
+            + " not clear a piece for use.%n",
         ReadingError.GONIOMETER.smallestChange(),
         Refit.TIGHT_DEPTH,
         100 * Refit.SPOT,

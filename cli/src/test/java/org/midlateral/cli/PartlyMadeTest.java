@@ -66,6 +66,8 @@ class PartlyMadeTest {
             "pattern.dxf",
             "pattern.pdf",
             "pattern.svg",
+            "record.json",
+            "record.pdf",
             "report.json",
             "rigidity.svg",
             "trough.stl");

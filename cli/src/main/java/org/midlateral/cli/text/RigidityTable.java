@@ -1,4 +1,4 @@
-package org.midlateral.cli;
+package org.midlateral.cli.text;
 
 import java.util.Locale;
 import org.midlateral.mechanics.JointBlock.JointFigures;
@@ -11,7 +11,7 @@ import org.midlateral.recipe.rigidity.Bands;
 import org.midlateral.recipe.rigidity.Rigidity;
 
 /** Rigidity as tables for a person. */
-final class RigidityTable {
+public final class RigidityTable {
   /** Stations are computed about every millimetre; a person is shown every so many. */
   private static final int EVERY = 5;
 
@@ -25,7 +25,7 @@ final class RigidityTable {
    * @param advice or null
    * @param bands or null
    */
-  static String text(Rigidity rigidity, Adviser.DesignAdvice advice, Bands bands) {
+  public static String text(Rigidity rigidity, Adviser.DesignAdvice advice, Bands bands) {
     RigidityTable table = new RigidityTable();
     rigidity.joint().map(JointWords::new).ifPresent(table::joint);
     if (advice != null) {

@@ -1,4 +1,4 @@
-package org.midlateral.cli;
+package org.midlateral.cli.text;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -12,17 +12,17 @@ import org.midlateral.measurement.Remedy;
 import org.midlateral.measurement.file.Orders;
 
 /** What came of reading a file, as JSON: {@code {"ok": true, "findings": [...]}}. */
-final class FindingsJson {
+public final class FindingsJson {
 
   private FindingsJson() {}
 
   /** The JSON text, ending with a line feed. */
-  static String text(Orders.Result result) throws IOException {
+  public static String text(Orders.Result result) throws IOException {
     return text(result.ok(), result.errors(), result.cautions());
   }
 
   /** Errors and findings together. */
-  static String text(boolean ok, List<InputError> errors, List<Finding> findings)
+  public static String text(boolean ok, List<InputError> errors, List<Finding> findings)
       throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
@@ -43,12 +43,12 @@ final class FindingsJson {
   }
 
   /** Findings on a design, as the same JSON. */
-  static String text(boolean ok, List<Finding> findings) throws IOException {
+  public static String text(boolean ok, List<Finding> findings) throws IOException {
     return text(ok, List.of(), findings);
   }
 
   /** The word for a severity in reports and messages. */
-  static String level(Finding.Severity severity) {
+  public static String level(Finding.Severity severity) {
     return severity.name().toLowerCase(Locale.ROOT);
   }
 
