@@ -135,17 +135,20 @@ final class EditedText {
   /** Lists whose items have not the same keys any more; they are written anew. */
   private static List<String> lists(Draft before, Draft after) {
     List<String> lists = new ArrayList<>();
-    for (Draft draft : List.of(before, after)) {
-      Draft other = draft == before ? after : before;
-      for (String path : draft.values().keySet()) {
-        int bracket = path.indexOf('[');
-        boolean same = other.get(path).isEmpty() == draft.get(path).isEmpty();
-        if (bracket > 0 && !same && !lists.contains(path.substring(0, bracket))) {
-          lists.add(path.substring(0, bracket));
-        }
+    addLists(before, after, lists);
+    addLists(after, before, lists);
+    return lists;
+  }
+
+  /** Adds the lists of one draft that have keys which the other has not. */
+  private static void addLists(Draft draft, Draft other, List<String> lists) {
+    for (String path : draft.values().keySet()) {
+      int bracket = path.indexOf('[');
+      boolean same = other.get(path).isEmpty() == draft.get(path).isEmpty();
+      if (bracket > 0 && !same && !lists.contains(path.substring(0, bracket))) {
+        lists.add(path.substring(0, bracket));
       }
     }
-    return lists;
   }
 
   private static String section(String path) {
