@@ -11,8 +11,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.batch.BatchSettings.RunOption;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 
 /**
@@ -40,7 +42,9 @@ final class BatchProcess {
   /** Every record of the same moment, so that two runs' folders can be compared. */
   static BatchSettings settings(Path folder) {
     Clock clock = Clock.fixed(Instant.parse("2026-03-01T08:00:00Z"), ZoneOffset.UTC);
-    return new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2).with(clock);
+    return new BatchSettings(folder, List.of(SolidFormat.STL), List.of(), 2)
+        .with(clock)
+        .with(Set.of(RunOption.NO_LABEL));
   }
 
   private static Map<OrderState, Long> check(OrderSource source) throws IOException {

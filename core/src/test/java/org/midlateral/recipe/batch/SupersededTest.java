@@ -140,7 +140,9 @@ class SupersededTest {
   void aTableEditedMeanwhileMovesNothing() throws Exception {
     write(row("inv-b", 1));
     try (OrderSource source = OrderSources.open(table)) {
-      BatchSettings settings = new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2);
+      BatchSettings settings =
+          new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2)
+              .with(EnumSet.of(RunOption.NO_LABEL));
       assertThatThrownBy(
               () ->
                   Batch.run(
@@ -202,6 +204,7 @@ class SupersededTest {
   private Map<OrderState, Long> run(RunOption... options) throws Exception {
     EnumSet<RunOption> chosen = EnumSet.noneOf(RunOption.class);
     chosen.addAll(List.of(options));
+    chosen.add(RunOption.NO_LABEL);
     try (OrderSource source = OrderSources.open(table)) {
       BatchSettings settings = new BatchSettings(out, List.of(SolidFormat.STL), List.of(), 2);
       return Batch.run(source, settings.with(chosen), told::add);
