@@ -82,16 +82,6 @@ public final class DraftText {
     return new Dump(settings).dumpToString(root);
   }
 
-  /**
-   * Writes a draft into the text it was read from, so that comments, order and layout stay.
-   *
-   * @param former as it was read
-   * @return the draft alone where it cannot be put into that text, as with a list in braces
-   */
-  public static String write(Draft draft, String former) {
-    return EditedText.of(former, draft).orElseGet(() -> write(draft));
-  }
-
   /** A value as YAML has it within a line, in quotes where it needs them. */
   static String scalar(String value) {
     String dumped = write(new Draft(Map.of("x", value))).strip();

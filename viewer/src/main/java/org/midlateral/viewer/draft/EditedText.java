@@ -3,9 +3,11 @@ package org.midlateral.viewer.draft;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -24,7 +26,7 @@ import org.snakeyaml.engine.v2.schema.FailsafeSchema;
  * layout. Values are exchanged where they stand, keys that are gone are taken out with their line,
  * new ones are put at the end of their section.
  */
-final class EditedText {
+public final class EditedText {
   private final int[] text;
   private final List<Integer> lineStarts = new ArrayList<>();
   private final Map<String, ScalarNode> scalars = new LinkedHashMap<>();
@@ -46,6 +48,16 @@ final class EditedText {
         lineStarts.add(i + 1);
       }
     }
+  }
+
+  /**
+   * Writes a draft into the text it was read from.
+   *
+   * @param former as it was read
+   * @return the draft alone where it cannot be put into that text, as with a new key in braces
+   */
+  public static String write(Draft draft, String former) {
+    return of(former, draft).orElseGet(() -> DraftText.write(draft));
   }
 
   /**
@@ -135,20 +147,16 @@ final class EditedText {
   /** Lists whose items have not the same keys any more; they are written anew. */
   private static List<String> lists(Draft before, Draft after) {
     List<String> lists = new ArrayList<>();
-    addLists(before, after, lists);
-    addLists(after, before, lists);
-    return lists;
-  }
-
-  /** Adds the lists of one draft that have keys which the other has not. */
-  private static void addLists(Draft draft, Draft other, List<String> lists) {
-    for (String path : draft.values().keySet()) {
+    Set<String> paths = new LinkedHashSet<>(before.values().keySet());
+    paths.addAll(after.values().keySet());
+    for (String path : paths) {
       int bracket = path.indexOf('[');
-      boolean same = other.get(path).isEmpty() == draft.get(path).isEmpty();
+      boolean same = before.get(path).isEmpty() == after.get(path).isEmpty();
       if (bracket > 0 && !same && !lists.contains(path.substring(0, bracket))) {
         lists.add(path.substring(0, bracket));
       }
     }
+    return lists;
   }
 
   private static String section(String path) {

@@ -1,6 +1,8 @@
 package org.midlateral.viewer.form;
 
 import java.awt.event.ActionEvent;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
@@ -46,7 +48,7 @@ final class TextEditor implements Editor {
 
               private void edited() {
                 if (!showing) {
-                  onEdit.accept(field.getText());
+                  onEdit.accept(plain(field.getText()));
                 }
               }
             });
@@ -57,6 +59,13 @@ final class TextEditor implements Editor {
       step("shift UP", LARGE, onEdit);
       step("shift DOWN", -LARGE, onEdit);
     }
+  }
+
+  /** A number as files have it, with a point, where the locale's user types a comma. */
+  private String plain(String text) {
+    boolean comma =
+        DecimalFormatSymbols.getInstance(Locale.getDefault()).getDecimalSeparator() == ',';
+    return comma && key.kind().isNumeric() ? text.replaceAll("(\\d),(\\d)", "$1.$2") : text;
   }
 
   private void step(String stroke, int steps, Consumer<String> onEdit) {
@@ -70,7 +79,7 @@ final class TextEditor implements Editor {
 
               @Override
               public void actionPerformed(ActionEvent e) {
-                String text = field.getText().isBlank() ? start() : field.getText();
+                String text = field.getText().isBlank() ? start() : plain(field.getText());
                 String next = NumberStep.by(text, key, unit, steps);
                 // A new text takes the old one out first, which must not be told.
                 showing = true;
@@ -109,7 +118,7 @@ final class TextEditor implements Editor {
       field.putClientProperty(PLACEHOLDER, placeholder);
       field.repaint();
     }
-    if (!field.getText().strip().equals(text)) {
+    if (!plain(field.getText()).strip().equals(text)) {
       showing = true;
       field.setText(text);
       field.setCaretPosition(text.length());

@@ -20,9 +20,15 @@ import org.midlateral.recipe.rigidity.RigidityRecipe;
  * @param byElements whether deflections are the finite elements'; else the beam's, because they
  *     could not be computed for every wrap
  * @param cases from shallow to closed
+ * @param reasons why they differ
  */
 record Comparison(
-    DigitSurface digit, double moment, String material, boolean byElements, List<BentWrap> cases) {
+    DigitSurface digit,
+    double moment,
+    String material,
+    boolean byElements,
+    List<BentWrap> cases,
+    Reasons reasons) {
   /** The largest displacement is drawn this long (mm). */
   private static final double LONGEST = 13;
 
@@ -54,7 +60,8 @@ record Comparison(
         rigidity.support().moment(),
         rigidity.rigidity().material(),
         byElements,
-        cases);
+        cases,
+        Reasons.of(rigidity));
   }
 
   /** The wrap of a half, that the others are held against. */

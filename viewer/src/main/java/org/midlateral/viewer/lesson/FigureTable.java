@@ -13,9 +13,6 @@ import org.midlateral.viewer.view.Palette;
 
 /** The figures under the wraps: a row for each quantity, a column for each wrap. */
 final class FigureTable {
-  /** Width of the rows' names (px). */
-  static final int LABELS = 250;
-
   private static final int MARGIN = 14;
   private static final int TOP = 6;
   private static final String NONE = "\u2013";
@@ -71,6 +68,11 @@ final class FigureTable {
     this.palette = palette;
   }
 
+  /** Width of the rows' names (px). */
+  static int labels(FontMetrics font) {
+    return ROWS.stream().mapToInt(row -> font.stringWidth(row.name())).max().orElse(0) + MARGIN;
+  }
+
   /** Height of all of it (px). */
   static int height(FontMetrics font) {
     return font.getHeight() * (2 * ROWS.size() + 1 + CLOSED.size()) + 2 * TOP;
@@ -88,7 +90,7 @@ final class FigureTable {
     Font plain = g.getFont();
     g.setFont(plain.deriveFont(Font.BOLD));
     for (int i = 0; i < middles.length; i++) {
-      centred(g, Step.title(wrap(i)), middles[i], y);
+      centred(g, WrapTitle.of(wrap(i)), middles[i], y);
     }
     g.setFont(plain);
     for (FigureRow row : ROWS) {

@@ -7,6 +7,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
@@ -23,7 +25,13 @@ final class LessonView extends SceneView {
   private static final double APART = 52;
   private static final double YAW = Math.toRadians(122);
   private static final double PITCH = Math.toRadians(14);
-  private static final double ARROW = 11;
+  private static final double ARROW = 16;
+
+  /** Size of the type, and of the view that it is for (px). */
+  private static final double PLAIN_SIZE = 13;
+
+  private static final double USUAL_WIDTH = 1280;
+  private static final double USUAL_HEIGHT = 620;
 
   /** Displacement as drawn (mm) from which on it shows. */
   private static final double LEAST_SEEN = 1;
@@ -36,6 +44,8 @@ final class LessonView extends SceneView {
   private transient Palette palette = Palette.LIGHT;
   private String title = "";
   private double phase;
+  private double highest;
+  private double lowest;
 
   LessonView(OffscreenRenderer renderer) {
     super(renderer, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
@@ -45,8 +55,32 @@ final class LessonView extends SceneView {
   void show(Comparison other, String whose) {
     comparison = other;
     title = whose;
+    findEnds(other.cases().get(0));
     look(new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
     fit();
+  }
+
+  /** The highest and the lowest point of the first wrap, where its ends are named. */
+  private void findEnds(BentWrap first) {
+    highest = -Double.MAX_VALUE;
+    lowest = Double.MAX_VALUE;
+    for (BentWrap.Part part : first.parts()) {
+      for (int v = 0; v < part.shape().vertexCount(); v++) {
+        highest = Math.max(highest, part.shape().at(v, 2));
+        lowest = Math.min(lowest, part.shape().at(v, 2));
+      }
+    }
+  }
+
+  /** The same step of the same finger in a view of its own, for slides. */
+  LessonView forSlides(OffscreenRenderer renderer, double share) {
+    LessonView other = new LessonView(renderer);
+    other.setFont(getFont());
+    other.palette = palette;
+    other.step = step;
+    other.phase = share;
+    other.show(comparison, title);
+    return other;
   }
 
   /** Shows nothing. */
@@ -85,7 +119,7 @@ final class LessonView extends SceneView {
   @Override
   protected List<SceneItem> items() {
     List<SceneItem> items = new ArrayList<>();
-    if (comparison == null) {
+    if (comparison == null || step.reason(comparison).isPresent()) {
       return items;
     }
     List<SceneItem> unloaded = new ArrayList<>();
@@ -119,17 +153,24 @@ final class LessonView extends SceneView {
 
   @Override
   protected void resized() {
+    // Type grows with the window, as a projector wants it.
+    double times = Math.min(getWidth() / USUAL_WIDTH, getHeight() / USUAL_HEIGHT);
+    float size = (float) (PLAIN_SIZE * Math.max(1, times));
+    setFont(getFont().deriveFont(size));
     fit();
   }
 
   @Override
   protected int footer() {
+    if (comparison != null && step.reason(comparison).isPresent()) {
+      return 0;
+    }
     return FigureTable.height(getFontMetrics(getFont()));
   }
 
   @Override
   protected int margin() {
-    return FigureTable.LABELS - 60;
+    return FigureTable.labels(getFontMetrics(getFont())) * 3 / 4;
   }
 
   @Override
@@ -138,6 +179,14 @@ final class LessonView extends SceneView {
       return;
     }
     Orbit orbit = shown.picture().orbit();
+    Optional<Step.Reason> reason = step.reason(comparison);
+    if (reason.isPresent()) {
+      g.setColor(palette.ink());
+      g.drawString(whole(), 14, 8 + g.getFontMetrics().getAscent());
+      new ReasonPainter(g, palette, width, height).draw(reason.get(), comparison.reasons(), phase);
+      return;
+    }
+    ends(g, orbit, width, height);
     for (int i = 0; i < comparison.cases().size(); i++) {
       if (step.isLoaded(i)) {
         forces(g, orbit, i, width, height);
@@ -153,49 +202,79 @@ final class LessonView extends SceneView {
     }
   }
 
+  /** Whose finger, under what moment, for a picture that stands alone. */
+  private String whole() {
+    return title + ", " + Scale.text(comparison.moment()) + " N·mm; estimate";
+  }
+
   /** What is drawn, and how large. */
   private List<String> notes() {
     String times = "Deflections drawn × " + Scale.text(comparison.exaggeration());
+    String moment = "Moment " + Scale.text(comparison.moment()) + " N·mm. Estimate.";
     return comparison.byElements()
-        ? List.of(times + ", as the finite elements find them.", "Pale: before the load.")
+        ? List.of(times + ", as the finite elements find them.", "Pale: before the load. " + moment)
         : List.of(
             times + ", as a beam's:",
             "finite elements cannot be had for every wrap here.",
-            "Pale: before the load.");
+            "Pale: before the load. " + moment);
   }
 
-  /** The three forces: the ends press volarly, the closure pulls dorsally. */
+  /** Which end is which, and which side. */
+  private void ends(Graphics2D g, Orbit orbit, int width, int height) {
+    Vector3D top = orbit.project(place(0).add(highest, Vector3D.Unit.PLUS_Z), width, height);
+    Vector3D foot = orbit.project(place(0).add(lowest, Vector3D.Unit.PLUS_Z), width, height);
+    int line = g.getFontMetrics().getHeight();
+    g.setColor(palette.ink());
+    centred(g, "tip", top.getX(), top.getY() - line);
+    centred(g, "volar \u2190   \u2192 dorsal", foot.getX(), foot.getY() + 1.5 * line);
+  }
+
+  private static void centred(Graphics2D g, String text, double x, double y) {
+    g.drawString(text, (float) (x - g.getFontMetrics().stringWidth(text) / 2.0), (float) y);
+  }
+
+  /**
+   * The three forces as they are on now, to one scale, with their newtons: the ends press volarly,
+   * the closure pulls dorsally with the sum of both.
+   */
   private void forces(Graphics2D g, Orbit orbit, int wrap, int width, int height) {
     ThreePoint support = comparison.cases().get(wrap).support();
     double[] stations = {
       support.proximal().middle(), support.closure().middle(), support.distal().middle()
     };
-    g.setColor(palette.axis());
+    double[] forces = {support.proximalForce(), support.pipForce(), support.distalForce()};
     g.setStroke(new BasicStroke(2));
     for (int i = 0; i < stations.length; i++) {
       boolean dorsally = i == 1;
+      double length = ARROW * phase * forces[i] / support.pipForce();
       double half = comparison.digit().halfDepth(stations[i]);
       double from = dorsally ? 0 : -half + 6;
-      double to = dorsally ? ARROW : -half + 6 - ARROW;
-      Vector3D tail =
-          orbit.project(
-              BentWrap.upright(comparison.digit(), stations[i], from).add(place(wrap)),
-              width,
-              height);
-      Vector3D head =
-          orbit.project(
-              BentWrap.upright(comparison.digit(), stations[i], to).add(place(wrap)),
-              width,
-              height);
+      double to = dorsally ? length : -half + 6 - length;
+      Vector3D tail = seen(orbit, stations[i], from, wrap, width, height);
+      Vector3D head = seen(orbit, stations[i], to, wrap, width, height);
+      g.setColor(palette.axis());
       arrow(g, tail, head);
+      String newtons = String.format(Locale.ROOT, "%.1f N", phase * forces[i]);
+      double w = g.getFontMetrics().stringWidth(newtons);
+      if (phase > 0) {
+        double x = dorsally ? head.getX() + 12 : head.getX() - 12 - w;
+        g.setColor(palette.ink());
+        g.drawString(newtons, (float) x, (float) head.getY() + 5);
+      }
     }
+  }
+
+  private Vector3D seen(
+      Orbit orbit, double station, double dorsally, int wrap, int width, int height) {
+    return orbit.project(
+        BentWrap.upright(comparison.digit(), station, dorsally).add(place(wrap)), width, height);
   }
 
   private static void arrow(Graphics2D g, Vector3D tail, Vector3D head) {
     double dx = head.getX() - tail.getX();
     double dy = head.getY() - tail.getY();
     double length = Math.hypot(dx, dy);
-    if (length < 4) {
+    if (length < 1) {
       return;
     }
     double ux = dx / length;

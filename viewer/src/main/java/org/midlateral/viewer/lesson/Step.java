@@ -1,19 +1,56 @@
 package org.midlateral.viewer.lesson;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.viewer.colour.Scale;
 
 /**
  * One step of the lesson.
  *
- * @param number 0 before any load; then one a wrap; the last with all ratios
+ * @param number 0 before any load; then one a wrap; then all ratios; then one a reason
  */
 record Step(int number) {
   static final Step FIRST = new Step(0);
 
-  static int last(Comparison comparison) {
+  /** Why it is so. */
+  enum Reason {
+    /** Where the material stands from the neutral axis. */
+    SECTIONS(
+        "Why: material counts by the square of its distance from the neutral axis. A shallow wrap has"
+            + " all of it near the axis; the half has rims that stand far from it."),
+    /** EI along the finger. */
+    CURVES(
+        "The same all along the finger: each wrap lies over the one before it, on a scale where every"
+            + " line is ten times the last."),
+    /** Slipping against bonded. */
+    RING(
+        "Closed is only sometimes better: two pieces that slip on each other bend each for itself."
+            + " Only bonded along both edges do they make one tube."),
+    /** What the joint has of it. */
+    JOINT(
+        "And the finger? Play, skin and closure give way as well, often more than the plastic. Long"
+            + " lever arms help all of them: the same moment takes less force.");
+
+    private final String text;
+
+    Reason(String text) {
+      this.text = text;
+    }
+  }
+
+  private static int ratios(Comparison comparison) {
     return comparison.cases().size() + 1;
+  }
+
+  static int last(Comparison comparison) {
+    return ratios(comparison) + Reason.values().length;
+  }
+
+  /** The reason that is told; empty before. */
+  Optional<Reason> reason(Comparison comparison) {
+    int at = number - ratios(comparison) - 1;
+    return at < 0 ? Optional.empty() : Optional.of(Reason.values()[at]);
   }
 
   /** Whether a wrap bears its load yet. */
@@ -23,11 +60,14 @@ record Step(int number) {
 
   /** Whether ratios to the half are told. */
   boolean tellsRatios(Comparison comparison) {
-    return number == last(comparison);
+    return number >= ratios(comparison);
   }
 
   /** What is to be seen, in a sentence or two. */
   String text(Comparison comparison) {
+    if (reason(comparison).isPresent()) {
+      return reason(comparison).get().text;
+    }
     if (number == 0) {
       return "One finger, one wall, one material; only the wrap differs. Nothing presses yet.";
     }
@@ -40,7 +80,7 @@ record Step(int number) {
     return String.format(
         Locale.ROOT,
         "%s: a moment of %s N·mm about the PIP joint moves it %s mm and bends it by %s°, %s.%s",
-        title(wrap),
+        WrapTitle.of(wrap),
         Scale.text(comparison.moment()),
         Scale.text(elements ? wrap.finiteElements().deflectionAtPip() : wrap.deflectionAtPip()),
         Scale.text(elements ? wrap.finiteElements().extensionLost() : wrap.extensionLost()),
@@ -51,14 +91,5 @@ record Step(int number) {
                 Locale.ROOT,
                 " In its closure it holds the joint at %.1f°: skin and closure give way too.",
                 wrap.joint().angleHeld()));
-  }
-
-  /** What a wrap is called. */
-  static String title(RigidityBlock.Wrap wrap) {
-    if (wrap.wrap() == 1) {
-      return "Closed";
-    }
-    String share = String.format(Locale.ROOT, "%.2f", wrap.wrap());
-    return wrap.wrap() == 0.5 ? "Half, wrap " + share : "Shallow, wrap " + share;
   }
 }

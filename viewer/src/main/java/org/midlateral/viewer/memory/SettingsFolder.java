@@ -2,19 +2,19 @@ package org.midlateral.viewer.memory;
 
 import java.awt.Rectangle;
 import java.io.IOException;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Properties;
+import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.DraftText;
 
 /**
  * The user's own folder for settings.
@@ -22,7 +22,7 @@ import java.util.Properties;
  * @param path of the folder, which need not exist
  */
 public record SettingsFolder(Path path) {
-  private static final String FILE = "viewer.properties";
+  private static final String FILE = "viewer.yaml";
   private static final int PARTS_OF_A_PLACE = 4;
 
   /** The one that the system has for its user's settings. */
@@ -52,39 +52,40 @@ public record SettingsFolder(Path path) {
 
   /** What is remembered; what cannot be read is as if it had never been. */
   public Settings read() {
-    Properties text = new Properties();
+    Draft text;
     try {
-      text.load(new StringReader(Files.readString(path.resolve(FILE), StandardCharsets.UTF_8)));
-    } catch (IOException | IllegalArgumentException e) {
+      text = DraftText.read(Files.readString(path.resolve(FILE), StandardCharsets.UTF_8));
+    } catch (IOException | DraftText.NotADraft e) {
       return Settings.none();
     }
     List<Path> recent = new ArrayList<>();
-    for (int i = 0; text.containsKey("recent." + i); i++) {
-      path(text.getProperty("recent." + i)).ifPresent(recent::add);
+    for (int i = 0; i < text.items("recent"); i++) {
+      path(text.get(recent(i))).ifPresent(recent::add);
     }
     return new Settings(
-        path(text.getProperty("folder", "")),
+        path(text.get("folder")),
         recent,
-        text.getProperty("dark", "").equals("true"),
-        place(text.getProperty("window", "")));
+        text.get("dark").equals("true"),
+        place(text.get("window")));
+  }
+
+  private static String recent(int number) {
+    return "recent[" + number + "].file";
   }
 
   /** Remembers; where that cannot be, the next start begins anew. */
   public void write(Settings settings) {
-    Properties text = new Properties();
-    settings.folder().ifPresent(folder -> text.setProperty("folder", folder.toString()));
+    Map<String, String> values = new LinkedHashMap<>();
+    settings.folder().ifPresent(folder -> values.put("folder", folder.toString()));
     for (int i = 0; i < settings.recent().size(); i++) {
-      text.setProperty("recent." + i, settings.recent().get(i).toString());
+      values.put(recent(i), settings.recent().get(i).toString());
     }
-    text.setProperty("dark", Boolean.toString(settings.dark()));
+    values.put("dark", Boolean.toString(settings.dark()));
     settings
         .window()
-        .ifPresent(
-            r -> text.setProperty("window", r.x + " " + r.y + " " + r.width + " " + r.height));
-    StringWriter out = new StringWriter();
+        .ifPresent(r -> values.put("window", r.x + " " + r.y + " " + r.width + " " + r.height));
     try {
-      text.store(out, null);
-      put(path.resolve(FILE), out.toString());
+      put(path.resolve(FILE), DraftText.write(new Draft(values)));
     } catch (IOException e) {
       return;
     }

@@ -42,7 +42,8 @@ final class FramePainter {
 
   RenderedFrame paint(PictureRequest picture) {
     long start = System.nanoTime();
-    if (canvas == null || !canvas.fits(picture)) {
+    boolean fresh = canvas == null || !canvas.fits(picture);
+    if (fresh) {
       if (canvas != null) {
         canvas.dispose();
       }
@@ -54,6 +55,11 @@ final class FramePainter {
     root.updateLogicalState(0);
     root.updateGeometricState();
     port.setBackgroundColor(rgba(picture.background()));
+    if (fresh && picture.smooth()) {
+      // What is smoothed is copied into the rough target, which must have been drawn to before.
+      port.setOutputFrameBuffer(canvas.target(false));
+      manager.render(0, true);
+    }
     port.setOutputFrameBuffer(canvas.target(picture.smooth()));
     manager.render(0, true);
     var image = canvas.read(renderer, picture.smooth());

@@ -16,6 +16,7 @@ import org.midlateral.viewer.render.SurfaceShape;
  *
  * @param orthosis the design, with all its stages
  * @param skin the finger
+ * @param nail that tells the tip
  * @param landmarks lines on the finger
  * @param pieces the trough, and the dorsal shell where there is one
  * @param sections of the same pieces, in their order
@@ -23,6 +24,7 @@ import org.midlateral.viewer.render.SurfaceShape;
 public record DesignShapes(
     Orthosis orthosis,
     SurfaceShape skin,
+    SurfaceShape nail,
     List<Landmark> landmarks,
     List<PieceShape> pieces,
     Sections sections) {
@@ -44,6 +46,7 @@ public record DesignShapes(
     return new DesignShapes(
         orthosis,
         SurfaceShape.of(skin(orthosis.digit(), -measured.palmarCreaseToWeb())),
+        SurfaceShape.of(Nail.of(measured, orthosis.digit())),
         Landmark.of(measured, orthosis.digit()),
         orthosis.solids().stream().map(PieceShape::of).toList(),
         sections.join());

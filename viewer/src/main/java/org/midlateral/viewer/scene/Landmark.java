@@ -16,8 +16,10 @@ import org.midlateral.viewer.render.SurfaceShape;
  * @param kind what it marks
  * @param shape the line
  * @param anchor candidates for the place its name is tied to (mm)
+ * @param station along the finger (mm); not a number for one that runs along it
  */
-public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D> anchor) {
+public record Landmark(
+    String name, Kind kind, SurfaceShape shape, List<Vector3D> anchor, double station) {
   private static final int AROUND = 72;
   private static final double LIFT = 0.25;
   private static final double THIN = 0.22;
@@ -40,7 +42,7 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
   }
 
   /** All landmarks of a finger. */
-  static List<Landmark> of(Measurements measured, DigitSurface digit) {
+  public static List<Landmark> of(Measurements measured, DigitSurface digit) {
     List<Landmark> marks = new ArrayList<>();
     for (Level level : Level.values()) {
       if (level != Level.WEB && measured.circumference().containsKey(level)) {
@@ -50,6 +52,10 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
     marks.add(ring("Web", Kind.CREASE, digit, 0, Math.PI));
     double crease = -measured.palmarCreaseToWeb();
     marks.add(ring("Palmar crease", Kind.CREASE, digit, crease, Math.PI / 2));
+    for (double fold :
+        new double[] {measured.webToPip(), measured.webToPip() + measured.pipToDip()}) {
+      marks.add(ring("", Kind.CREASE, digit, fold, Math.PI / 3));
+    }
     marks.add(axis(digit));
     marks.add(midlateral(digit, 1));
     marks.add(midlateral(digit, -1));
@@ -78,7 +84,8 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
       path.add(lifted(slice, digit, -reach + 2 * reach * share));
     }
     double radius = kind == Kind.CREASE ? THICK : THIN;
-    return new Landmark(name, kind, SurfaceShape.of(Tube.along(path, closed, radius)), path);
+    SurfaceShape line = SurfaceShape.of(Tube.along(path, closed, radius));
+    return new Landmark(name, kind, line, path, station);
   }
 
   private static Vector3D lifted(Slice slice, DigitSurface digit, double t) {
@@ -97,7 +104,8 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
         "PIP axis",
         Kind.AXIS,
         SurfaceShape.of(Tube.along(path, false, THICK)),
-        List.of(one, other));
+        List.of(one, other),
+        digit.pipAxis());
   }
 
   private static Landmark midlateral(DigitSurface digit, int side) {
@@ -109,6 +117,10 @@ public record Landmark(String name, Kind kind, SurfaceShape shape, List<Vector3D
     Vector3D last = path.get(path.size() - 1);
     String name = side > 0 ? "Mid-lateral line" : "";
     return new Landmark(
-        name, Kind.MIDLATERAL, SurfaceShape.of(Tube.along(path, false, THIN)), List.of(last));
+        name,
+        Kind.MIDLATERAL,
+        SurfaceShape.of(Tube.along(path, false, THIN)),
+        List.of(last),
+        Double.NaN);
   }
 }

@@ -97,6 +97,43 @@ public record CrossSection(
     gaps = List.copyOf(gaps);
   }
 
+  /** Least distance between the two pieces (mm); empty unless both are met. */
+  public Optional<Double> between() {
+    return cuts.size() < 2
+        ? Optional.empty()
+        : cuts.get(1).loops().stream()
+            .map(loop -> Outlines.distance(cuts.get(0).loops(), loop))
+            .min(Double::compare);
+  }
+
+  /**
+   * How far the dorsal shell reaches volarly past the trough's rims, the lesser of both sides (mm):
+   * less than zero where it ends before them; empty unless both are met.
+   */
+  public Optional<Double> overlap() {
+    if (cuts.size() < 2) {
+      return Optional.empty();
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (int side = -1; side <= 1; side += 2) {
+      double rim = Double.NEGATIVE_INFINITY;
+      double edge = Double.POSITIVE_INFINITY;
+      for (Cut cut : cuts) {
+        for (Loop loop : cut.loops()) {
+          for (int k = 0; k < loop.size(); k++) {
+            if (side * loop.y(k) > 0 && cut.piece().isDorsal()) {
+              edge = Math.min(edge, loop.n(k));
+            } else if (side * loop.y(k) > 0) {
+              rim = Math.max(rim, loop.n(k));
+            }
+          }
+        }
+      }
+      least = Math.min(least, rim - edge);
+    }
+    return Optional.of(least);
+  }
+
   /** The part of a piece that is met, if it is. */
   public Optional<Cut> cut(boolean dorsal) {
     return cuts.stream().filter(cut -> cut.piece().isDorsal() == dorsal).findFirst();

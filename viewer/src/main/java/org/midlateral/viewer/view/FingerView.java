@@ -11,8 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.DoubleConsumer;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.Hand;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.render.OffscreenRenderer;
@@ -31,10 +34,12 @@ public final class FingerView extends SceneView {
   private static final int CLICK_SLOP = 4;
 
   private transient DesignShapes design;
+  private transient Optional<DesignShapes> kept = Optional.empty();
   private transient Colouring colouring = Colouring.PLAIN;
   private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
   private transient DoubleConsumer stationListener = station -> {};
+  private transient BiConsumer<Double, Double> reliefListener = (station, girth) -> {};
   private double station;
   private Point pointer;
   private String note = "";
@@ -51,6 +56,22 @@ public final class FingerView extends SceneView {
   /** Calls back with the station of each click on a piece (mm). */
   public void onStation(DoubleConsumer listener) {
     stationListener = listener;
+  }
+
+  /** Calls back with station and girth of each place that is to be relieved (mm). */
+  public void onRelief(BiConsumer<Double, Double> listener) {
+    reliefListener = listener;
+  }
+
+  /** Where on the skin a point lies, its girth counted to the radial side. */
+  private void relieve(Picking.Hit hit) {
+    Vector3D p = hit.point().subtract(hit.item().place());
+    DigitSurface digit = design.orthosis().digit();
+    double station = Stations.nearest(digit, p);
+    double angle = Math.atan2(p.getY(), -(p.getZ() - digit.centre(station).getZ()));
+    SkinFoot foot = new SkinFoot(digit);
+    foot.find(p.getX(), p.getY(), p.getZ(), angle, station);
+    reliefListener.accept(foot.station(), hand() == Hand.LEFT ? -foot.girth() : foot.girth());
   }
 
   /** Fits the next design to the window. */
@@ -77,6 +98,12 @@ public final class FingerView extends SceneView {
     } else {
       refresh();
     }
+  }
+
+  /** Keeps a design beside whatever is shown next; empty to show one alone again. */
+  public void keep(Optional<DesignShapes> other) {
+    kept = other;
+    fit();
   }
 
   /** Says something about what is shown until the next design is; empty for nothing. */
@@ -151,7 +178,27 @@ public final class FingerView extends SceneView {
       SceneItem.Look look = new SceneItem.Look(palette.accent(), null, 1, false);
       items.add(0, SceneItem.of("Section", Stations.hoop(design, station), look));
     }
+    if (kept.isPresent()) {
+      Vector3D beside = beside(kept.get(), orbit());
+      for (SceneItem item : SceneContents.of(kept.get(), Colouring.PLAIN, choice, palette)) {
+        items.add(item.at(item.place().add(beside)));
+      }
+    }
     return items;
+  }
+
+  private Vector3D beside(DesignShapes other, Orbit orbit) {
+    return SideBySide.about(design).above(SideBySide.about(other), orbit);
+  }
+
+  /** Which of the two is which, at the left. */
+  private void names(Graphics2D g, Orbit orbit, int width, int height, List<Rectangle2D> taken) {
+    Vector3D above = SideBySide.about(kept.orElseThrow()).middle();
+    above = above.add(beside(kept.get(), orbit));
+    Vector3D now = SideBySide.about(design).middle();
+    double y = orbit.project(above, width, height).getY();
+    taken.add(NoteCard.draw(g, "Kept", 12, y, palette));
+    taken.add(NoteCard.draw(g, "Now", 12, orbit.project(now, width, height).getY(), palette));
   }
 
   @Override
@@ -169,6 +216,9 @@ public final class FingerView extends SceneView {
 
     if (!note.isEmpty()) {
       taken.add(NoteCard.draw(g, note, 12, title.getMaxY() + 4, palette));
+    }
+    if (kept.isPresent()) {
+      names(g, orbit, width, height, taken);
     }
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       new LandmarkLabels(orbit, width, height, palette, taken).draw(g, design.landmarks());
@@ -277,6 +327,10 @@ public final class FingerView extends SceneView {
     @Override
     public void mouseReleased(MouseEvent e) {
       if (design != null && pressed != null && pressed.distance(e.getPoint()) <= CLICK_SLOP) {
+        if (e.isControlDown()) {
+          hit(e.getPoint()).ifPresent(FingerView.this::relieve);
+          return;
+        }
         hit(e.getPoint())
             .ifPresent(
                 hit ->

@@ -29,6 +29,7 @@ final class LandmarkLabels {
   private final int height;
   private final Palette palette;
   private final List<Rectangle2D> taken = new ArrayList<>();
+  private final List<Rectangle2D> names = new ArrayList<>();
 
   LandmarkLabels(Orbit orbit, int width, int height, Palette palette, List<Rectangle2D> taken) {
     this.orbit = orbit;
@@ -93,10 +94,16 @@ final class LandmarkLabels {
       Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
       if (isFree(box)) {
         draw(g, tie, box, nx, ny);
+        names.add(box);
         taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
         return;
       }
     }
+  }
+
+  /** Where names were written. */
+  List<Rectangle2D> names() {
+    return List.copyOf(names);
   }
 
   private boolean isFree(Rectangle2D box) {

@@ -24,6 +24,7 @@ final class SceneContents {
       DesignShapes design, Colouring colouring, DisplayChoice choice, Palette palette) {
     List<SceneItem> items = new ArrayList<>();
     add(items, choice.of(ViewPart.FINGER), skin(design, choice));
+    add(items, choice.of(ViewPart.FINGER), nail(design, choice));
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       for (Landmark mark : design.landmarks()) {
         Look look = new Look(colour(mark.kind(), palette), null, 1, false);
@@ -53,6 +54,18 @@ final class SceneContents {
 
   private static SceneItem skin(DesignShapes design, DisplayChoice choice) {
     return SceneItem.of(ViewPart.FINGER.toString(), design.skin(), Look.of(choice.tone().colour()));
+  }
+
+  /** Lighter than the skin, as a nail is. */
+  private static SceneItem nail(DesignShapes design, DisplayChoice choice) {
+    Color skin = choice.tone().colour();
+    Color light =
+        new Color(lighter(skin.getRed()), lighter(skin.getGreen()), lighter(skin.getBlue()));
+    return SceneItem.of("Nail", design.nail(), Look.of(light));
+  }
+
+  private static int lighter(int channel) {
+    return channel + (255 - channel) * 2 / 5;
   }
 
   private static void add(List<SceneItem> items, PartVisibility visibility, SceneItem item) {

@@ -12,6 +12,7 @@ import java.awt.event.HierarchyEvent;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.AbstractAction;
 import javax.swing.JPanel;
@@ -268,6 +269,28 @@ public abstract class SceneView extends JPanel {
             BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.scale(scale, scale);
+    paintAll(g);
+    g.dispose();
+    return image;
+  }
+
+  /**
+   * Draws a picture of some size for a slide, in a view that is not on the screen.
+   *
+   * @param done gets it, on the screen's thread
+   */
+  public final void slide(int width, int height, Consumer<BufferedImage> done) {
+    setSize(width, height);
+    resized();
+    PictureRequest picture =
+        new PictureRequest(items(), orbit, width, pictureHeight(), paper(), true);
+    renderer.draw(picture, drawn -> SwingUtilities.invokeLater(() -> done.accept(painted(drawn))));
+  }
+
+  private BufferedImage painted(RenderedFrame drawn) {
+    frame = drawn;
+    BufferedImage image = new BufferedImage(getWidth(), getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
     paintAll(g);
     g.dispose();
     return image;

@@ -10,6 +10,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,15 @@ import org.midlateral.viewer.section.GapLine;
 public final class SectionDrawing extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double ROOM = 7.5;
+
+  /** A piece stands off the skin by as much, its wall included (mm). */
+  private static final double PIECES = 4;
+
+  /** Lines of words over the section and under it. */
+  private static final double WORDS_ABOVE = 2.7;
+
+  private static final double WORDS_BELOW = 1.7;
+
   private static final float HAIR = 1;
 
   /** From arrow to arrow along the skin (mm). */
@@ -53,6 +63,11 @@ public final class SectionDrawing extends JPanel {
   private transient Palette palette = Palette.LIGHT;
   private SkinTone tone = SkinTone.NEUTRAL;
   private double scale = 1;
+
+  /** Height of the centreline in the drawing (px). */
+  private double middle;
+
+  private final transient List<Rectangle2D> written = new ArrayList<>();
   private transient Optional<PressureField> pressures = Optional.empty();
 
   public SectionDrawing() {
@@ -106,7 +121,11 @@ public final class SectionDrawing extends JPanel {
     g.setColor(palette.paper());
     g.fillRect(0, 0, getWidth(), getHeight());
     if (section != null) {
-      scale = Math.min(getWidth() / (2 * widest()), getHeight() / (2 * deepest()));
+      int line = g.getFontMetrics(getFont()).getHeight();
+      double top = WORDS_ABOVE * line;
+      double tall = Math.max(1, getHeight() - top - WORDS_BELOW * line);
+      middle = top + tall / 2;
+      scale = Math.min(getWidth() / (2 * widest()), tall / (2 * (deepest() - ROOM + PIECES)));
       g.setFont(getFont());
       drawing(g);
     }
@@ -130,6 +149,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   private void drawing(Graphics2D g) {
+    written.clear();
     g.setStroke(new BasicStroke(HAIR));
     fill(g, List.of(section.skin()), tone.colour(), palette.ink());
     section.liner().ifPresent(liner -> fill(g, List.of(liner), palette.liner(), palette.ink()));
@@ -191,7 +211,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   private double y(double z) {
-    return getHeight() / 2.0 - z * scale;
+    return middle - z * scale;
   }
 
   private void fill(Graphics2D g, List<Loop> loops, Color inside, Color line) {
@@ -223,7 +243,13 @@ public final class SectionDrawing extends JPanel {
     float[] dashes = {5, 4};
     g.setStroke(new BasicStroke(HAIR, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0));
     g.draw(new Line2D.Double(x(left[0]), y(left[1]), x(right[0]), y(right[1])));
-    centred(g, "mid-lateral", x((left[0] + right[0]) / 2), y(right[1]) - 5);
+    double nameX = x((left[0] + right[0]) / 2);
+    double nameY = y(right[1]) - 5;
+    centred(g, "mid-lateral", nameX, nameY);
+    FontMetrics font = g.getFontMetrics();
+    double w = font.stringWidth("mid-lateral");
+    written.add(
+        new Rectangle2D.Double(nameX - w / 2, nameY - font.getAscent(), w, font.getHeight()));
     g.setColor(palette.midlateral());
     g.setStroke(new BasicStroke(1.5f));
     for (double[] point : section.midlateral()) {
@@ -240,13 +266,18 @@ public final class SectionDrawing extends JPanel {
     double fy = y(gap.z());
     double tx = fx - gap.outY() * 20;
     double ty = fy + gap.outZ() * 20;
-    g.setColor(onSkin().ink());
-    g.draw(new Line2D.Double(fx, fy, tx, ty));
     String text = String.format(java.util.Locale.ROOT, "%.2f", gap.millimetres());
     double w = font.stringWidth(text);
     Rectangle2D box =
         new Rectangle2D.Double(
             tx - gap.outY() * w / 2 - w / 2 - 2, ty + gap.outZ() * 8 - 8, w + 4, 16);
+    if (written.stream().anyMatch(box::intersects)) {
+      // In a small drawing there is no room for all of them; the table has the least.
+      return;
+    }
+    written.add(box);
+    g.setColor(onSkin().ink());
+    g.draw(new Line2D.Double(fx, fy, tx, ty));
     g.setColor(Translucent.of(palette.card(), 0.9));
     g.fill(box);
     g.setColor(palette.ink());
@@ -282,7 +313,7 @@ public final class SectionDrawing extends JPanel {
     g.setStroke(new BasicStroke(HAIR));
     g.setColor(onSkin().ink());
     String text = String.format(java.util.Locale.ROOT, "%.0f kPa at most here", most);
-    centred(g, text, getWidth() / 2.0, getHeight() / 2.0 + g.getFontMetrics().getHeight());
+    centred(g, text, getWidth() / 2.0, middle + g.getFontMetrics().getHeight());
   }
 
   private void directions(Graphics2D g) {

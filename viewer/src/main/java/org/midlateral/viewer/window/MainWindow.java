@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
-import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -16,6 +15,7 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JSeparator;
+import javax.swing.KeyStroke;
 import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import javax.swing.WindowConstants;
@@ -23,6 +23,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.key.ValueKind;
+import org.midlateral.viewer.compare.DesignPair;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.UnitChange;
 import org.midlateral.viewer.form.Form;
@@ -30,7 +31,6 @@ import org.midlateral.viewer.form.ListChange;
 import org.midlateral.viewer.lesson.Lesson;
 import org.midlateral.viewer.memory.Settings;
 import org.midlateral.viewer.memory.SettingsFolder;
-import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
@@ -38,6 +38,7 @@ import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.view.WindowIcon;
 
 /** The one window of the program. */
 public final class MainWindow extends JFrame {
@@ -59,10 +60,13 @@ public final class MainWindow extends JFrame {
   private final Form form;
   private final SectionCard section;
   private final FindingsBar findings;
+  private JPanel bottom;
+  private Rectangle windowed;
   private final transient ViewBar viewBar;
   private final transient Menus menus;
   private final transient InspectionWorker inspection = new InspectionWorker(this::inspected);
   private final transient ColouringWorker colouring = new ColouringWorker(this::coloured);
+  private final DifferenceLine difference = new DifferenceLine();
 
   /** Inspecting begins when the design has been left alone for a moment. */
   private final Timer quiet = new Timer(QUIET_MILLIS, e -> inspect());
@@ -70,13 +74,9 @@ public final class MainWindow extends JFrame {
   /** While a value is being typed nothing is said about it. */
   private final Timer typing = new Timer(QUIET_MILLIS, e -> showFindings());
 
-  /** What is not saved is kept when it has been left alone for a moment. */
-  private final Timer keeping = new Timer(QUIET_MILLIS, e -> keep());
-
-  private final transient SettingsFolder folder;
-  private final transient Unsaved unsaved;
-  private transient Settings settings;
+  private final transient WindowMemory memory;
   private transient MadeDraft made;
+  private transient Optional<MadeDraft> kept = Optional.empty();
   private transient List<Finding> inspected;
 
   /** Whether inspecting is to begin anew. */
@@ -100,21 +100,15 @@ public final class MainWindow extends JFrame {
   }
 
   private MainWindow(OffscreenRenderer renderer, SettingsFolder folder, Settings settings) {
-    this.folder = folder;
-    this.settings = settings;
-    unsaved = Unsaved.ofThisProcess(folder);
+    memory = new WindowMemory(this, session, folder, settings);
     view = new FingerView(renderer);
     view.setName("view");
     form = new Form(this::edit, this::items, this::takeOut, this::left);
-    lesson =
-        new Lesson(
-            renderer,
-            (image, name) ->
-                FileDialogs.toSave(this, this.settings.folder(), Optional.empty(), name, "png")
-                    .ifPresent(path -> PictureFile.write(this, image, path)));
+    lesson = new Lesson(renderer, new Slides(this, () -> memory.settings().folder()));
     section = new SectionCard(view::setStation);
     findings = new FindingsBar(form::goTo, () -> MessageDialogs.cautions(this, made));
     view.onStation(section::moveTo);
+    view.onRelief(this::relieve);
     viewBar = new ViewBar(view, this::colourBy, section::setTone);
     menus =
         new Menus(
@@ -125,7 +119,10 @@ public final class MainWindow extends JFrame {
                 this::open,
                 this::made,
                 this::began,
-                () -> this.settings,
+                this::compare,
+                () -> setFullScreen(!isFullScreen()),
+                this::saveSeen,
+                memory::settings,
                 this::used),
             session,
             view);
@@ -133,9 +130,9 @@ public final class MainWindow extends JFrame {
     arrange();
     quiet.setRepeats(false);
     typing.setRepeats(false);
-    keeping.setRepeats(false);
     session.onChange(this::changed);
     session.onOpen(this::opened);
+    setIconImages(WindowIcon.images());
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(
         new WindowAdapter() {
@@ -150,8 +147,16 @@ public final class MainWindow extends JFrame {
           }
         });
     JComponent root = getRootPane();
+    root.registerKeyboardAction(
+        e -> {
+          if (isFullScreen()) {
+            setFullScreen(false);
+          }
+        },
+        KeyStroke.getKeyStroke("ESCAPE"),
+        JComponent.WHEN_IN_FOCUSED_WINDOW);
     root.setTransferHandler(new FileDrop(menus::openFile));
-    place();
+    memory.place();
     if (settings.dark()) {
       setDark(true);
     }
@@ -159,70 +164,24 @@ public final class MainWindow extends JFrame {
     changed();
   }
 
-  /** Where it stood the last time, if that is on a screen that is there. */
-  private void place() {
-    Rectangle screens = new Rectangle();
-    for (GraphicsDevice screen :
-        GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices()) {
-      screens.add(screen.getDefaultConfiguration().getBounds());
-    }
-    Optional<Rectangle> last = settings.window().filter(screens::contains);
-    if (last.isPresent()) {
-      setBounds(last.get());
-    } else {
-      setLocationRelativeTo(null);
-    }
-  }
-
   private void used(Path file) {
-    remember(settings.with(file));
+    memory.used(file);
     menus.remembered();
-  }
-
-  private void remember(Settings other) {
-    settings = other;
-    folder.write(settings);
-  }
-
-  /** What is not saved is kept, so that it outlives the process. */
-  private void keep() {
-    if (session.isDirty()) {
-      unsaved.keep(session.draft(), session.file());
-    } else {
-      unsaved.clear();
-    }
   }
 
   /** Asks whether to take up what a former process left unsaved. */
   public void offerUnsaved() {
-    Optional<Unsaved> found = Unsaved.abandoned(folder);
-    Optional<Unsaved.Left> left = found.flatMap(Unsaved::read);
-    if (left.isEmpty()) {
-      return;
-    }
-    String whose = left.get().draft().get("reference");
-    String of = left.get().of().map(path -> ", of " + path).orElse("");
-    String question =
-        "Values of "
-            + (whose.isEmpty() ? "a finger without a reference" : whose)
-            + of
-            + " were typed in and not saved before the program ended.";
-    int answer =
-        MessageDialogs.ask(this, "Unsaved values", question, "Take them up", "Discard", "Later");
-    if (answer == 0) {
-      session.takeUp(left.get());
-      unsaved.keep(session.draft(), session.file());
-    }
-    if (answer == 0 || answer == 1) {
-      found.get().clear();
-    }
+    memory.offerUnsaved();
   }
 
   private void arrange() {
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(viewBar.above(), BorderLayout.NORTH);
     middle.add(view, BorderLayout.CENTER);
-    middle.add(viewBar.below(), BorderLayout.SOUTH);
+    JPanel under = new JPanel(new BorderLayout());
+    under.add(difference, BorderLayout.NORTH);
+    under.add(viewBar.below(), BorderLayout.CENTER);
+    middle.add(under, BorderLayout.SOUTH);
     form.setPreferredSize(new Dimension(FORM_WIDTH, 100));
     section.setPreferredSize(new Dimension(SECTION_WIDTH, 100));
     JPanel all = new JPanel(new BorderLayout());
@@ -235,9 +194,10 @@ public final class MainWindow extends JFrame {
     pages.add(lesson, LESSON_PAGE);
     JPanel content = new JPanel(new BorderLayout());
     content.add(pages);
-    content.add(beside(findings, BorderLayout.NORTH), BorderLayout.SOUTH);
+    bottom = beside(findings, BorderLayout.NORTH);
+    content.add(bottom, BorderLayout.SOUTH);
     setContentPane(content);
-    setMinimumSize(new Dimension(1100, 680));
+    setMinimumSize(new Dimension(1000, 660));
     setSize(1280, 800);
   }
 
@@ -260,7 +220,7 @@ public final class MainWindow extends JFrame {
       lesson.clear(NOT_MADE);
     }
     making.ask(session.draft(), made, quantity);
-    keeping.restart();
+    memory.changed();
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
@@ -274,6 +234,7 @@ public final class MainWindow extends JFrame {
     making.forget();
     inspection.forget();
     colouring.forget();
+    compare(false);
     quiet.stop();
     typing.stop();
     made = null;
@@ -357,6 +318,19 @@ public final class MainWindow extends JFrame {
             .with(item + "height", "1 mm"));
   }
 
+  /** A sore spot that was clicked becomes a relief there. */
+  private void relieve(double station, double girth) {
+    Draft draft = session.draft();
+    String item = "relief.bubbles[" + draft.items("relief.bubbles") + "].";
+    session.replace(
+        draft
+            .with("relief.make", "yes")
+            .with(item + "station", String.format(Locale.ROOT, "%.1f mm", station))
+            .with(item + "girth", String.format(Locale.ROOT, "%.1f mm", girth))
+            .with(item + "height", "1 mm"));
+    form.goTo(item + "height");
+  }
+
   private void colourBy(Quantity other) {
     quantity = other;
     making.ask(session.draft(), made, quantity);
@@ -385,6 +359,7 @@ public final class MainWindow extends JFrame {
     showFindings();
     section.show(made.shapes().get());
     section.setPressures(answer.colouring().pressures());
+    tellDifference();
     if (lesson.isShowing()) {
       lesson.follow(made.shapes().get());
     }
@@ -392,6 +367,23 @@ public final class MainWindow extends JFrame {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
       colouring.ask(made, answer.asked().quantity());
     }
+  }
+
+  /** Keeps the design that is shown beside what is made next, or shows one alone again. */
+  private void compare(boolean on) {
+    kept = on ? Optional.ofNullable(made).filter(m -> m.shapes().isPresent()) : Optional.empty();
+    if (on && kept.isEmpty()) {
+      MessageDialogs.trouble(this, "A refused design is not compared; mend the values marked.");
+    }
+    menus.setComparing(kept.isPresent());
+    view.keep(kept.flatMap(MadeDraft::shapes));
+    difference.setVisible(kept.isPresent());
+    tellDifference();
+  }
+
+  private void tellDifference() {
+    difference.tell(
+        kept.filter(k -> shown().isPresent()).map(before -> new DesignPair(before, made)));
   }
 
   private void inspect() {
@@ -456,6 +448,32 @@ public final class MainWindow extends JFrame {
     }
   }
 
+  /** All of the screen, without the findings, or as it was. */
+  void setFullScreen(boolean on) {
+    GraphicsDevice screen = getGraphicsConfiguration().getDevice();
+    if (on) {
+      windowed = getBounds();
+    }
+    bottom.setVisible(!on);
+    screen.setFullScreenWindow(on ? this : null);
+    if (!on && windowed != null) {
+      setBounds(windowed);
+    }
+  }
+
+  boolean isFullScreen() {
+    return !bottom.isVisible();
+  }
+
+  /** Saves what is seen: the finger, or the lesson's step. */
+  private boolean saveSeen() {
+    if (lesson.isShowing()) {
+      lesson.still();
+      return true;
+    }
+    return false;
+  }
+
   Lesson lesson() {
     return lesson;
   }
@@ -482,9 +500,7 @@ public final class MainWindow extends JFrame {
   /** Changes to the light or the dark appearance. */
   void setDark(boolean dark) {
     palette = Palette.of(dark);
-    if (dark != settings.dark()) {
-      remember(settings.withDark(dark));
-    }
+    memory.setDark(dark);
     Appearance.apply(dark);
     view.setPalette(palette);
     section.setPalette(palette);
@@ -527,14 +543,11 @@ public final class MainWindow extends JFrame {
 
   @Override
   public void dispose() {
-    if (getExtendedState() == NORMAL) {
-      remember(settings.withWindow(getBounds()));
-    }
-    keeping.stop();
-    unsaved.clear();
+    memory.close(getExtendedState() == NORMAL && !isFullScreen());
     making.close();
     inspection.close();
     colouring.close();
+    difference.close();
     quiet.stop();
     typing.stop();
     lesson.close();

@@ -34,6 +34,7 @@ final class Menus {
   private final MenuAction undo;
   private final MenuAction redo;
   private final JToggleButton lessonButton = new JToggleButton("Lesson");
+  private final JToggleButton compareButton = new JToggleButton("Compare");
   private final JMenuBar bar = new JMenuBar();
   private final JMenu recent = new JMenu("Open recent");
   private ExportJob exporting;
@@ -46,6 +47,9 @@ final class Menus {
    * @param open opens a file, and gives what stood in the way
    * @param made gives what is made now
    * @param began makes the form ready for a new finger
+   * @param compare keeps the design to compare others with it, or ends that
+   * @param fullScreen fills the screen, or ends that
+   * @param saveLesson saves a still of the lesson, where that is what is seen
    * @param settings what is remembered
    * @param used remembers a file that was opened or saved
    */
@@ -55,6 +59,9 @@ final class Menus {
       Function<Path, Optional<String>> open,
       Supplier<Optional<MadeDraft>> made,
       Runnable began,
+      Consumer<Boolean> compare,
+      Runnable fullScreen,
+      BooleanSupplier saveLesson,
       Supplier<Settings> settings,
       Consumer<Path> used) {}
 
@@ -74,6 +81,10 @@ final class Menus {
     lessonButton.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
     lessonButton.addActionListener(e -> commands.showLesson().accept(lessonButton.isSelected()));
     bar.add(lessonButton);
+    compareButton.setName("do.compare");
+    compareButton.setToolTipText("Keep this design beside what is changed from now on (Ctrl+K)");
+    compareButton.addActionListener(e -> commands.compare().accept(compareButton.isSelected()));
+    bar.add(compareButton);
     for (MenuAction action : new MenuAction[] {undo, redo}) {
       bar.add(button(action));
     }
@@ -94,6 +105,10 @@ final class Menus {
     JMenu menu = new JMenu(name);
     menu.setMnemonic(mnemonic);
     return menu;
+  }
+
+  void setComparing(boolean on) {
+    compareButton.setSelected(on);
   }
 
   void setLessonShown(boolean on) {
@@ -181,10 +196,17 @@ final class Menus {
     menu.add(new MenuAction("How the joint is held", 'H', "ctrl J", this::held));
     menu.add(
         new MenuAction(
+            "Compare with this design",
+            'C',
+            "ctrl K",
+            () -> commands.compare().accept(!compareButton.isSelected())));
+    menu.add(
+        new MenuAction(
             "Lesson",
             'L',
             "ctrl L",
             () -> commands.showLesson().accept(!lessonButton.isSelected())));
+    menu.add(new MenuAction("Full screen", 'U', "F11", () -> commands.fullScreen().run()));
     JCheckBoxMenuItem dark = new JCheckBoxMenuItem("Dark appearance");
     dark.setMnemonic(KeyEvent.VK_D);
     dark.setAccelerator(KeyStroke.getKeyStroke("ctrl D"));
@@ -338,6 +360,9 @@ final class Menus {
   }
 
   private void picture() {
+    if (commands.saveLesson().getAsBoolean()) {
+      return;
+    }
     String reference = session.draft().get("reference");
     FileDialogs.toSave(window, folder(), Optional.empty(), reference, "png")
         .ifPresent(path -> PictureFile.write(window, view.still(), path));

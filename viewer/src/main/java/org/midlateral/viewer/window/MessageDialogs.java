@@ -16,11 +16,12 @@ import org.midlateral.viewer.scene.MadeDraft;
 
 /** Texts that come up over the window. */
 final class MessageDialogs {
-  private static final String KEYS =
+  /** All keys, as F1 tells them. */
+  static final String KEYS =
       """
       In the picture
       Drag: turn        Shift and drag, or the right button: move        Wheel: nearer, farther
-      Click a piece: its section        Rest the pointer on a piece: the value there
+      Click a piece: its section        Ctrl and click: a relief there        Rest the pointer on a piece: the value there
       Arrow keys: turn        Shift and arrow keys: move        + and -: nearer, farther
       1 to 6: dorsal, volar, radial, ulnar, proximal, distal        0: fit to the window
 
@@ -31,7 +32,12 @@ final class MessageDialogs {
       Anywhere
       Ctrl+N new finger        Ctrl+O open        Ctrl+Shift+O open a course        Ctrl+S save        Ctrl+E export all files
       Ctrl+P save the picture        Ctrl+Z undo        Ctrl+Y redo        Ctrl+D dark or light
-      Alt+1 to Alt+6 the six sides
+      Ctrl+J how the joint is held        Ctrl+K compare        Ctrl+L lesson        Ctrl+Q quit
+      Ctrl+Shift+S save as        Ctrl+Shift+Z redo        F1 this list        Alt+1 to Alt+6 the six sides
+      Alt+0 fit to the window        F11 full screen, Escape back
+
+      In the lesson
+      Right or Page Down: next step        Left or Page Up: back        Ctrl+P: a still for a slide
       """;
 
   private MessageDialogs() {}
@@ -97,7 +103,7 @@ final class MessageDialogs {
 
   static void keys(Component parent) {
     JOptionPane.showMessageDialog(
-        parent, area(KEYS, 640, 245), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
+        parent, area(KEYS, 700, 350), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
   }
 
   /** All cautions, or those for the material of a design. */

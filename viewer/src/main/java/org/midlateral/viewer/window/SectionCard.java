@@ -1,6 +1,8 @@
 package org.midlateral.viewer.window;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
@@ -13,14 +15,18 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingConstants;
 import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.DesignShapes;
+import org.midlateral.viewer.scene.Landmark;
 import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.Stations;
 import org.midlateral.viewer.view.Palette;
@@ -31,6 +37,7 @@ import org.midlateral.viewer.view.SkinTone;
 final class SectionCard extends JPanel {
   private static final long serialVersionUID = 1;
   private static final double STEPS_PER_MM = 2;
+  private static final int JUMP_WIDTH = 112;
   private static final String TITLE = "Section";
   private static final String NOT_MADE = "not made yet";
   private static final String NONE = "–";
@@ -40,7 +47,17 @@ final class SectionCard extends JPanel {
   private final JLabel place = new JLabel();
   private final SectionDrawing drawing = new SectionDrawing();
   private final Map<String, JLabel> figures = new LinkedHashMap<>();
+  private final JComboBox<Mark> jump = new JComboBox<>();
   private final transient DoubleConsumer onStation;
+
+  /** A landmark with its station (mm). */
+  private record Mark(String name, double station) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
   private transient DesignShapes design;
   private double station = Double.NaN;
   private boolean setting;
@@ -55,7 +72,31 @@ final class SectionCard extends JPanel {
     title.setName("section.title");
     place.setName("section.station");
     head.add(title, BorderLayout.NORTH);
-    head.add(place, BorderLayout.CENTER);
+    JPanel where = new JPanel(new BorderLayout());
+    where.add(place, BorderLayout.CENTER);
+    where.add(jump, BorderLayout.EAST);
+    head.add(where, BorderLayout.CENTER);
+    jump.setName("section.jump");
+    jump.getAccessibleContext().setAccessibleName("Go to a landmark");
+    jump.setPreferredSize(new Dimension(JUMP_WIDTH, jump.getPreferredSize().height));
+    jump.setRenderer(
+        new DefaultListCellRenderer() {
+          private static final long serialVersionUID = 1;
+
+          @Override
+          public Component getListCellRendererComponent(
+              JList<?> list, Object value, int index, boolean selected, boolean focused) {
+            Object shown = value == null ? "Go to" : value;
+            return super.getListCellRendererComponent(list, shown, index, selected, focused);
+          }
+        });
+    jump.setToolTipText("Go to a landmark's own station");
+    jump.addActionListener(
+        e -> {
+          if (!setting && jump.getSelectedItem() instanceof Mark mark) {
+            moveTo(mark.station());
+          }
+        });
     slider.setName("station");
     slider.getAccessibleContext().setAccessibleName("Station of the section");
     slider.addChangeListener(
@@ -91,6 +132,8 @@ final class SectionCard extends JPanel {
     at.insets = new Insets(6, 0, 1, 2);
     wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
     at.insets = new Insets(1, 0, 1, 2);
+    wide(table, at, "Clearance over the liner, mm", figure("liner"));
+    wide(table, at, "Overlap of, gap between pieces; mm", figure("overlap"));
     wide(table, at, "Bridge of trough, shell; mm", figure("bridge"));
     wide(table, at, "Round the skin, mm", figure("skin.girth"));
     wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
@@ -140,6 +183,7 @@ final class SectionCard extends JPanel {
     title.setText(TITLE);
     place.setText(NOT_MADE);
     slider.setEnabled(false);
+    jump.removeAllItems();
     figures.values().forEach(figure -> figure.setText(NONE));
   }
 
@@ -154,6 +198,15 @@ final class SectionCard extends JPanel {
     slider.setMinimum(first);
     slider.setMaximum(last);
     marks();
+    jump.removeAllItems();
+    for (Landmark mark : design.landmarks()) {
+      if (!mark.name().isEmpty()
+          && !Double.isNaN(mark.station())
+          && mark.station() >= Stations.first(design)) {
+        jump.addItem(new Mark(mark.name(), Math.min(mark.station(), Stations.last(design))));
+      }
+    }
+    jump.setSelectedItem(null);
     setting = false;
     double at = Double.isNaN(station) ? design.orthosis().digit().pipAxis() : station;
     moveTo(Math.max(Stations.first(design), Math.min(Stations.last(design), at)));
@@ -190,6 +243,16 @@ final class SectionCard extends JPanel {
     fill("slipping", section.slipping());
     fill("bonded", section.bonded());
     figures.get("gap").setText(gap(section.cut(false)) + ", " + gap(section.cut(true)));
+    double liner = design.orthosis().order().design().trough().liner();
+    figures
+        .get("liner")
+        .setText(section.cut(false).map(c -> decimals(c.leastGap() - liner, 2)).orElse(NONE));
+    figures
+        .get("overlap")
+        .setText(
+            section.overlap().map(o -> decimals(o, 1)).orElse(NONE)
+                + ", "
+                + section.between().map(b -> decimals(b, 2)).orElse(NONE));
     figures.get("bridge").setText(bridge(section.cut(false)) + ", " + bridge(section.cut(true)));
     figures.get("skin.girth").setText(decimals(section.circumference(), 1));
     figures.get("skin.quarter").setText(decimals(section.circumference() / 4, 1));

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 import org.midlateral.viewer.draft.DraftText.NotADraft;
+import org.midlateral.viewer.draft.EditedText;
 import org.midlateral.viewer.draft.History;
 import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.sample.Sample;
@@ -176,7 +177,7 @@ final class Session {
 
   /** Saves to a file, whole or not at all; of the file's own text all but the values stays. */
   void save(Path path) throws FileTrouble {
-    String written = text == null ? DraftText.write(draft()) : DraftText.write(draft(), text);
+    String written = text == null ? DraftText.write(draft()) : EditedText.write(draft(), text);
     try {
       Path beside = Files.createTempFile(path.toAbsolutePath().getParent(), ".midlateral", ".part");
       try {

@@ -1,5 +1,6 @@
 package org.midlateral.viewer.window;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
@@ -7,7 +8,6 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.BorderFactory;
-import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JButton;
@@ -55,24 +55,24 @@ final class ViewBar {
   }
 
   private static JPanel row() {
-    JPanel row = new JPanel();
-    row.setLayout(new BoxLayout(row, BoxLayout.X_AXIS));
-    row.setBorder(BorderFactory.createEmptyBorder(3, 8, 3, 8));
+    JPanel row = new WrappingRow();
+    row.setBorder(BorderFactory.createEmptyBorder(0, 2, 0, 2));
     return row;
   }
 
   private static void add(JPanel row, JComponent control) {
-    if (row.getComponentCount() > 0) {
-      row.add(Box.createHorizontalStrut(GAP));
-    }
     row.add(control);
   }
 
+  /** A control with its name before it, which stay together. */
   private static void labelled(JPanel row, String text, JComponent control) {
     JLabel label = new JLabel(text);
     label.setLabelFor(control);
-    add(row, label);
-    add(row, control);
+    JPanel both = new JPanel(new BorderLayout(GAP, 0));
+    both.setOpaque(false);
+    both.add(label, BorderLayout.WEST);
+    both.add(control, BorderLayout.CENTER);
+    add(row, both);
   }
 
   /** A box that shows its items by words of theirs. */
@@ -150,7 +150,6 @@ final class ViewBar {
     JButton fit = button("Fit", "fit");
     fit.setToolTipText("Bring all into the window (Alt+0)");
     fit.addActionListener(e -> view.fit());
-    below.add(Box.createHorizontalGlue());
     add(below, fit);
   }
 

@@ -79,7 +79,7 @@ class EditedTextTest {
   void whatCannotBeDoneInPlaceIsNotDone() throws Exception {
     Draft draft = DraftText.read(FILE).with("trough.liner", "1");
     assertThat(EditedText.of(FILE, draft)).isEmpty();
-    assertThat(DraftText.read(DraftText.write(draft, FILE))).isEqualTo(draft);
+    assertThat(DraftText.read(EditedText.write(draft, FILE))).isEqualTo(draft);
   }
 
   /** Keys of every sample and of the template taken out, put in and changed at random. */
@@ -99,7 +99,7 @@ class EditedTextTest {
           draft = draft.with(path, others[random.nextInt(others.length)]);
         }
         draft = draft.with("note", "n" + round).with("trough.wall", "1." + round % 10);
-        String written = DraftText.write(draft, text);
+        String written = EditedText.write(draft, text);
         assertThat(DraftText.read(written)).isEqualTo(draft);
         kept += text.lines().filter(l -> l.startsWith("#")).allMatch(written::contains) ? 1 : 0;
       }

@@ -8,6 +8,7 @@ import java.awt.Container;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -93,6 +94,26 @@ class FormTest {
     JTextField field = at(form, "circumference.pip", JTextField.class);
     field.getActionMap().get("UP").actionPerformed(new ActionEvent(field, 0, ""));
     assertThat(told).containsExactly("circumference.pip=71");
+  }
+
+  @Test
+  void aCommaIsReadAsTheLocaleTypesIt() {
+    Locale before = Locale.getDefault();
+    try {
+      for (Locale locale : new Locale[] {Locale.GERMANY, Locale.US}) {
+        Locale.setDefault(locale);
+        List<String> told = new ArrayList<>();
+        Form form = form((path, text) -> told.add(path + "=" + text), path -> {});
+        at(form, "trough.wall", JTextField.class).setText("1,8");
+        at(form, "note", JTextField.class).setText("1,8");
+        String read = locale.equals(Locale.GERMANY) ? "1.8" : "1,8";
+        assertThat(told).containsExactly("trough.wall=" + read, "note=1,8");
+        form.show(new Draft(Map.of("trough.wall", read)));
+        assertThat(at(form, "trough.wall", JTextField.class).getText()).isEqualTo("1,8");
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   @Test

@@ -88,5 +88,30 @@ class ComparisonTest {
     assertThat(farthest[1]).isGreaterThan(farthest[2]);
     // The largest is drawn 13 mm long at most, and more than a third of that.
     assertThat(farthest[0] * comparison.exaggeration()).isBetween(4.0, 13.0);
+    theReasonsHaveTheFigures(comparison);
+  }
+
+  /** What is drawn as a reason is what the table's figures are made of. */
+  private static void theReasonsHaveTheFigures(Comparison comparison) {
+    Reasons reasons = comparison.reasons();
+    double modulus = 0;
+    double before = 0;
+    for (Reasons.WrapReason wrap : reasons.wraps()) {
+      // EI over I is the one modulus of all of them; EI was taken in the panel next to the axis.
+      double each = wrap.bending() / wrap.moments().aboutY();
+      modulus = modulus == 0 ? each : modulus;
+      assertThat(each).as(wrap.title()).isCloseTo(modulus, Percentage.withPercentage(4));
+      double depth = wrap.reach(1) + wrap.reach(-1);
+      assertThat(depth).as(wrap.title()).isGreaterThan(before);
+      before = depth;
+    }
+    Reasons.RingReason ring = reasons.ring().orElseThrow();
+    assertThat(ring.slipping()).isBetween(ring.trough(), ring.bonded() / 2);
+    assertThat(reasons.wraps().get(0).rims()).isPresent();
+    assertThat(reasons.wraps().get(3).rims()).isEmpty();
+    assertThat(reasons.split().orElseThrow().sum()).isGreaterThan(0);
+    assertThat(reasons.support().pipForce())
+        .isCloseTo(
+            reasons.support().proximalForce() + reasons.support().distalForce(), within(1e-12));
   }
 }

@@ -43,10 +43,10 @@ class SettingsFolderTest {
 
   @Test
   void whatIsDamagedIsAsIfItHadNeverBeen() throws Exception {
-    Path file = folder.resolve("viewer.properties");
-    Files.writeString(file, "window=1 2 x 4\nrecent.0=\\u12");
+    Path file = folder.resolve("viewer.yaml");
+    Files.writeString(file, "window: 1 2 x 4\nrecent: [unclosed");
     assertThat(new SettingsFolder(folder).read()).isEqualTo(Settings.none());
-    Files.writeString(file, "window=1 2 3\nfolder= \ndark=perhaps");
+    Files.writeString(file, "window: 1 2 3\nfolder:\ndark: perhaps");
     assertThat(new SettingsFolder(folder).read()).isEqualTo(Settings.none());
   }
 

@@ -77,6 +77,21 @@ class CrossSectionTest {
     assertThat(CrossSection.of(shapes, 2).cut(false).orElseThrow().bridge().skin()).isEmpty();
   }
 
+  /** At the PIP joint the pieces keep the gap asked for, and the shell reaches past the rims. */
+  @Test
+  void overlapAndGapAreThoseAskedFor() {
+    double pip = design.orthosis().digit().pipAxis();
+    CrossSection section = CrossSection.of(design, pip);
+    var asked = design.orthosis().order().design();
+    assertThat(section.between().orElseThrow()).isGreaterThan(asked.dorsalShell().fitGap() - 0.05);
+    // Along a flank that leans, the height of the overlap is somewhat less than its length.
+    assertThat(section.overlap().orElseThrow())
+        .isBetween(0.5 * asked.dorsalShell().overlap(), 1.6 * asked.dorsalShell().overlap());
+    CrossSection past = CrossSection.of(design, design.orthosis().digit().pulpEnd() - 6);
+    assertThat(past.overlap()).isEmpty();
+    assertThat(past.between()).isEmpty();
+  }
+
   @Test
   void aSectionPastTheShellHasOnlyTheTrough() {
     double nearEnd = design.orthosis().trough().piece().outline().flankEnd() - 0.5;

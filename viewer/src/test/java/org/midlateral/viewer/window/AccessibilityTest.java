@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.FocusTraversalPolicy;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,6 +19,7 @@ import javax.swing.JList;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JSlider;
+import javax.swing.MenuElement;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -106,9 +109,22 @@ class AccessibilityTest {
     assertThat(small).isEmpty();
   }
 
-  /** At the smallest size asked for nothing stands outside the window. */
+  /** At every size asked for nothing stands outside the window. */
   @Test
   void everyControlIsInsideTheWindow() {
+    for (int[] size : new int[][] {{1024, 700}, {1366, 768}, {1280, 800}}) {
+      driver.inSwing(
+          () -> {
+            driver.window.setSize(size[0], size[1]);
+            driver.window.validate();
+            return null;
+          });
+      driver.settle();
+      everyControlIsInside(size[0], size[1]);
+    }
+  }
+
+  private void everyControlIsInside(int width, int height) {
     List<String> outside =
         driver.inSwing(
             () -> {
@@ -130,9 +146,57 @@ class AccessibilityTest {
                       }
                     }
                   });
-              assertThat(driver.window.getWidth()).isEqualTo(1280);
               return names;
             });
-    assertThat(outside).isEmpty();
+    assertThat(outside).as("%d by %d", width, height).isEmpty();
+  }
+
+  @Test
+  void everyControlHasANameForAScreenReader() {
+    List<String> nameless =
+        driver.inSwing(
+            () -> {
+              List<String> names = new ArrayList<>();
+              visit(
+                  driver.window.getContentPane(),
+                  c -> {
+                    String name = c.getAccessibleContext().getAccessibleName();
+                    if (isControl(c) && (name == null || name.isBlank())) {
+                      names.add(c.getClass().getSimpleName() + " " + c.getName());
+                    }
+                  });
+              return names;
+            });
+    assertThat(nameless).isEmpty();
+  }
+
+  @Test
+  void everyShortcutIsInTheListOfKeys() {
+    List<String> missing =
+        driver.inSwing(
+            () -> {
+              List<String> keys = new ArrayList<>();
+              for (MenuElement menu : driver.window.getJMenuBar().getSubElements()) {
+                shortcuts(menu, keys);
+              }
+              assertThat(keys).contains("Ctrl+N", "F11", "Ctrl+Shift+S");
+              keys.removeIf(key -> MessageDialogs.KEYS.contains(key) || key.matches("Alt\\+[1-6]"));
+              return keys;
+            });
+    assertThat(missing).isEmpty();
+  }
+
+  /** Written as the list has them. */
+  private static void shortcuts(MenuElement in, List<String> keys) {
+    if (in instanceof JMenuItem item && item.getAccelerator() != null) {
+      int modifiers = item.getAccelerator().getModifiers();
+      String with = InputEvent.getModifiersExText(modifiers);
+      String key = KeyEvent.getKeyText(item.getAccelerator().getKeyCode());
+      String order = with.equals("Shift+Ctrl") ? "Ctrl+Shift" : with;
+      keys.add(order.isEmpty() ? key : order + "+" + key);
+    }
+    for (MenuElement inner : in.getSubElements()) {
+      shortcuts(inner, keys);
+    }
   }
 }

@@ -24,9 +24,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.view.ViewSide;
 
 /** End to end: what a user does with mouse and keys, and what the screen then says. */
 @ExtendWith(OnDisplay.class)
@@ -155,6 +157,37 @@ class EndToEndTest {
     Rectangle view = driver.place(driver.view());
     driver.click(view.x + view.width / 2 - 60, view.y + view.height / 2 + 20);
     assertThat(driver.label("section.station")).isNotEqualTo(before);
+    // A landmark has its own station, to the tenth.
+    driver.inSwing(
+        () -> {
+          JComboBox<?> jump = driver.find(JComboBox.class, "section.jump");
+          jump.setSelectedIndex(0);
+          assertThat(jump.getSelectedItem()).hasToString("Proximal phalanx");
+          return null;
+        });
+    assertThat(driver.label("section.station")).startsWith("12.0 mm distal");
+  }
+
+  @Test
+  void aSpotClickedWithControlIsRelievedThere() throws Exception {
+    driver = WindowDriver.withSample(Sample.SLIM);
+    driver.inSwing(
+        () -> {
+          driver.view().lookFrom(ViewSide.VOLAR);
+          return null;
+        });
+    driver.settle();
+    Rectangle view = driver.place(driver.view());
+    driver.clickWith(KeyEvent.VK_CONTROL, view.x + view.width / 2, view.y + view.height / 2);
+    driver.until("a relief", () -> driver.window.session().draft().items("relief.bubbles") == 1);
+    Draft draft = driver.window.session().draft();
+    // Seen from the volar side the middle of the picture lies on the volar midline.
+    String girth = draft.get("relief.bubbles[0].girth").replace(" mm", "");
+    assertThat(Double.parseDouble(girth)).isBetween(-3.0, 3.0);
+    String station = draft.get("relief.bubbles[0].station").replace(" mm", "");
+    assertThat(Double.parseDouble(station)).isBetween(5.0, 40.0);
+    driver.settle();
+    assertThat(driver.window.shown()).isPresent();
   }
 
   @Test

@@ -80,9 +80,16 @@ class LessonTest {
         .contains("N·mm")
         .contains("finite elements");
     assertThat(driver.window.lesson().title()).startsWith("demo-little-slim");
+    forward(4);
+    assertThat(text()).startsWith("Held against the half");
+    forward(1);
+    assertThat(text()).startsWith("Why: material counts by the square");
     forward(9);
-    assertThat(driver.label("lesson.count")).isEqualTo("6 of 6");
-    driver.keys(KeyEvent.VK_LEFT);
+    assertThat(driver.label("lesson.count")).isEqualTo("10 of 10");
+    assertThat(text()).startsWith("And the finger?");
+    for (int i = 0; i < 5; i++) {
+      driver.keys(KeyEvent.VK_LEFT);
+    }
     settle();
     assertThat(text()).startsWith("Closed");
   }
@@ -91,7 +98,7 @@ class LessonTest {
   void theShallowWrapBendsAndTheHalfHardly() {
     BufferedImage before = picture();
     forward(3);
-    assertThat(driver.label("lesson.count")).isEqualTo("4 of 6");
+    assertThat(driver.label("lesson.count")).isEqualTo("4 of 10");
     BufferedImage after = picture();
     // From left to right: 0.25, 0.35, half, closed. Dorsal is to the right.
     assertThat(floor(after, 0.2, 0.4) - floor(before, 0.2, 0.4)).isGreaterThan(15);
@@ -115,10 +122,12 @@ class LessonTest {
     forward(5);
     Path file = folder.resolve("still.png");
     driver.press("Save a still");
+    driver.press("1920 × 1080");
     driver.choose(file, "Save");
     driver.until("the picture", () -> Files.exists(file) && file.toFile().length() > 5000);
     BufferedImage still = ImageIO.read(file.toFile());
-    assertThat(still.getWidth()).isEqualTo(driver.find(Component.class, "lesson.view").getWidth());
+    assertThat(still.getWidth()).isEqualTo(1920);
+    assertThat(still.getHeight()).isEqualTo(1080);
     Color shell = Palette.LIGHT.shell();
     assertThat(Pixels.count(still, Pixels.shadeOf(shell))).isGreaterThan(1000);
   }

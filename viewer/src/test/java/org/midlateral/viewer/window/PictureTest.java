@@ -26,6 +26,10 @@ import org.midlateral.viewer.view.ViewSide;
 class PictureTest {
   private static final IntPredicate TROUGH = Pixels.shadeOf(Palette.LIGHT.trough());
   private static final IntPredicate SHELL = Pixels.shadeOf(Palette.LIGHT.shell());
+
+  /** Height of what is written at the upper edge (px). */
+  private static final int TITLE = 30;
+
   private WindowDriver driver;
 
   @BeforeEach
@@ -95,8 +99,9 @@ class PictureTest {
     marks(false);
     BufferedImage image = picture();
     int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
-    // Left of the compass and above the scale: only the finger.
-    BufferedImage middle = image.getSubimage(0, 0, image.getWidth(), image.getHeight() - 140);
+    // Below the title, left of the compass and above the scale: only the finger.
+    BufferedImage middle =
+        image.getSubimage(0, TITLE, image.getWidth(), image.getHeight() - TITLE - 140);
     Rectangle finger = Pixels.bounds(middle, rgb -> Pixels.apart(rgb, paper) > 12);
     // Sample: 24 + 23 + 24 mm from web to tip, 21 mm to the crease, and 4 mm of stump.
     assertThat(finger.width / pixelsPerMm()).isCloseTo(96, within(0.6));
@@ -116,7 +121,8 @@ class PictureTest {
     marks(false);
     BufferedImage image = picture();
     int paper = Palette.LIGHT.paper().getRGB() & 0xFFFFFF;
-    BufferedImage middle = image.getSubimage(0, 0, image.getWidth(), image.getHeight() - 140);
+    BufferedImage middle =
+        image.getSubimage(0, TITLE, image.getWidth(), image.getHeight() - TITLE - 140);
     Rectangle finger = Pixels.bounds(middle, rgb -> Pixels.apart(rgb, paper) > 12);
     int x = (int) finger.getCenterX();
     int high = middle.getRGB(x, finger.y + finger.height / 4) & 255;

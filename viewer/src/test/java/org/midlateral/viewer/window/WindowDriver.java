@@ -360,6 +360,15 @@ final class WindowDriver {
     button(() -> {});
   }
 
+  /** Clicks while a key is held down. */
+  void clickWith(int key, int x, int y) {
+    robot.mouseMove(x, y);
+    robot.keyPress(key);
+    button(() -> {});
+    robot.keyRelease(key);
+    idle();
+  }
+
   /** Presses, moves and lets go, and waits until both ends of it have come in. */
   private void button(Runnable between) {
     if (!comesIn(between)) {
