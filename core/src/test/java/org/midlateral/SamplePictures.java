@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.pdfbox.Loader;
@@ -54,35 +55,33 @@ public final class SamplePictures {
 
   private static final double BELOW = 0.565;
 
-  private final Map<String, BufferedImage> pictures = new LinkedHashMap<>();
-
   private SamplePictures() {}
 
   /** Takes the folder of the samples; writes into its folder of pictures. */
   public static void main(String[] arguments) throws Exception {
     Path samples = Path.of(arguments[0]);
     Path folder = Files.createDirectories(samples.resolve("pictures"));
-    for (Map.Entry<String, BufferedImage> picture : all(samples).entrySet()) {
-      ImageIO.write(picture.getValue(), "png", folder.resolve(picture.getKey()).toFile());
+    for (Map.Entry<String, Callable<BufferedImage>> picture : all(samples).entrySet()) {
+      ImageIO.write(picture.getValue().call(), "png", folder.resolve(picture.getKey()).toFile());
     }
   }
 
-  /** Every picture by the name of its file. */
-  static Map<String, BufferedImage> all(Path samples) throws Exception {
-    SamplePictures drawn = new SamplePictures();
-    for (Map.Entry<String, Path> course : files(samples.resolve("courses")).entrySet()) {
-      drawn.course(course.getKey(), course.getValue());
+  /** Every picture by the name of its file, drawn when it is called for. */
+  static Map<String, Callable<BufferedImage>> all(Path samples) throws IOException {
+    Map<String, Callable<BufferedImage>> pictures = new LinkedHashMap<>();
+    files(samples.resolve("courses"))
+        .forEach((name, course) -> pictures.put(name + ".png", () -> course(course)));
+    files(samples)
+        .forEach(
+            (name, file) ->
+                pictures.put(name + ".png", () -> drawn(640, 400, figures(file, false, 0))));
+    Path ring = samples.resolve("bulbous-ring.yaml");
+    pictures.put("in-place.png", () -> drawn(960, 560, figures(ring, true, 0)));
+    pictures.put("apart.png", () -> drawn(640, 460, figures(ring, true, LIFT)));
+    for (String document : List.of("bench-sheet", "pattern", "patient-page")) {
+      pictures.put(document + ".png", () -> firstPage(ring, document));
     }
-    for (Map.Entry<String, Path> sample : files(samples).entrySet()) {
-      Orthosis made = Orthosis.make(Orders.read(sample.getValue(), List.of()).order());
-      drawn.draw(sample.getKey(), 640, 400, figures(made, false, 0));
-      if (sample.getKey().equals("bulbous-ring")) {
-        drawn.draw("in-place", 960, 560, figures(made, true, 0));
-        drawn.draw("apart", 640, 460, figures(made, true, LIFT));
-      }
-    }
-    drawn.pages(samples.resolve("bulbous-ring.yaml"));
-    return drawn.pictures;
+    return pictures;
   }
 
   /** The measurement files of a folder by their names. */
@@ -95,22 +94,20 @@ public final class SamplePictures {
   }
 
   /** The verdict and the first two charts of a course's first page. */
-  private void course(String name, Path course) throws IOException {
+  private static BufferedImage course(Path course) throws IOException {
     BufferedImage page = page(FollowUpDocument.pdf(FollowUp.of(Courses.read(course).course())), 0);
     int top = (int) (TOP * page.getHeight());
     int below = (int) (BELOW * page.getHeight());
-    pictures.put(name + ".png", page.getSubimage(0, top, page.getWidth(), below - top));
+    return page.getSubimage(0, top, page.getWidth(), below - top);
   }
 
-  private void pages(Path sample) throws IOException {
+  private static BufferedImage firstPage(Path sample, String document) throws IOException {
     Orders.Result read = Orders.read(sample, List.of("making=hand"));
     Product product =
         ProductRecipe.withDocuments(ProductRecipe.make(read.order(), read.cautions()));
-    for (String document : List.of("bench-sheet", "pattern", "patient-page")) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      product.documents().orElseThrow().files().get(document + ".pdf").writeTo(bytes);
-      pictures.put(document + ".png", page(bytes.toByteArray(), 0));
-    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    product.documents().orElseThrow().files().get(document + ".pdf").writeTo(bytes);
+    return page(bytes.toByteArray(), 0);
   }
 
   private static BufferedImage page(byte[] pdf, int number) throws IOException {
@@ -119,8 +116,9 @@ public final class SamplePictures {
     }
   }
 
-  private static List<MeshFigure> figures(Orthosis made, boolean both, double lift)
+  private static List<MeshFigure> figures(Path sample, boolean both, double lift)
       throws DesignRefused {
+    Orthosis made = Orthosis.make(Orders.read(sample, List.of()).order());
     Measurements measured = made.order().measurements();
     SkinMesh skin =
         SkinMesh.of(made.digit(), -measured.palmarCreaseToWeb(), List.of(), SkinMesh.AROUND, 0.8);
@@ -141,8 +139,8 @@ public final class SamplePictures {
     return new TriangleMesh(xyz, mesh.triangles());
   }
 
-  private void draw(String name, int width, int height, List<MeshFigure> figures) {
+  private static BufferedImage drawn(int width, int height, List<MeshFigure> figures) {
     Viewpoint view = Viewpoint.from(ASIDE, Vector3D.Unit.PLUS_Z);
-    pictures.put(name + ".png", new Picture(figures, view, width, height).image());
+    return new Picture(figures, view, width, height).image();
   }
 }

@@ -24,6 +24,7 @@ final class InputOptions {
   @Option(
       names = "--set",
       paramLabel = "KEY=VALUE",
+      completionCandidates = SettableKeys.class,
       description = "Goes before what the file says, as trough.wrap=0.45; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 

@@ -120,7 +120,7 @@ record Finish(Order order, Relief relief) {
 
   /** The word on the dorsal shell where it is asked for; a reference goes before it. */
   private Optional<Geometry> word(Piece shell) {
-    if (!isWordAsked() || order.design().print().label()) {
+    if (!isWordAsked()) {
       return Optional.empty();
     }
     return fields(shell)
@@ -129,12 +129,14 @@ record Finish(Order order, Relief relief) {
         .findFirst();
   }
 
+  /** The reference, where it is asked for, takes the word's place. */
   private boolean isWordAsked() {
     return order.design().print().proximal() == ProximalSign.WORD
+        && !order.design().print().label()
         && order.design().making().way() != Making.HAND;
   }
 
-  /** A note where the word was asked for and the dorsal shell does not bear it. */
+  /** A note where the word was asked for and the dorsal shell has no room for it. */
   Optional<Finding> wordless(Piece bareShell) {
     if (!isWordAsked() || word(bareShell).isPresent()) {
       return Optional.empty();
@@ -142,7 +144,6 @@ record Finish(Order order, Relief relief) {
     String text =
         "The word PROXIMAL has no room on the "
             + bareShell.name()
-            + (order.design().print().label() ? ", where the reference is" : "")
             + "; the raised hook alone tells its proximal end.";
     return Optional.of(
         Finding.note("proximal-word", "print.proximal", text, Double.NaN, Double.NaN));
