@@ -210,13 +210,10 @@ final class LessonView extends SceneView {
   /** What is drawn, and how large. */
   private List<String> notes() {
     String times = "Deflections drawn × " + Scale.text(comparison.exaggeration());
-    String moment = "Moment " + Scale.text(comparison.moment()) + " N·mm. Estimate.";
+    String moment = Scale.text(comparison.moment()) + " N·mm; estimate";
     return comparison.byElements()
-        ? List.of(times + ", as the finite elements find them.", "Pale: before the load. " + moment)
-        : List.of(
-            times + ", as a beam's:",
-            "finite elements cannot be had for every wrap here.",
-            "Pale: before the load. " + moment);
+        ? List.of(times, "Pale: before the load", moment)
+        : List.of(times + ", as a beam's", "Pale: before the load", moment);
   }
 
   /** Which end is which, and which side. */

@@ -82,8 +82,7 @@ final class ReasonPainter {
       g.setColor(palette.ink());
       bold(wrap.title(), middle, y);
       y += line;
-      centred(
-          say("%.1f mm over, %.1f mm under the axis", wrap.reach(1), wrap.reach(-1)), middle, y);
+      centred(say("%.1f mm over, %.1f under it", wrap.reach(1), wrap.reach(-1)), middle, y);
       centred("EI " + Scale.text(wrap.bending()) + " N·mm²", middle, y + line);
       g.setColor(palette.quiet());
       centred(rims(wrap), middle, y + 2.0 * line);
@@ -97,7 +96,7 @@ final class ReasonPainter {
         .map(
             opening ->
                 (opening < 0 ? "rims close by " : "rims open by ")
-                    + say("%.2g mm under the load", Math.abs(opening)))
+                    + say("%.2g mm", Math.abs(opening)))
         .orElse("no free rims");
   }
 
