@@ -134,7 +134,7 @@ final class ViewBar {
     pull.setToolTipText("Draw the pieces off the finger, the way they were put on");
     int height = pull.getPreferredSize().height;
     pull.setMinimumSize(new Dimension(58, height));
-    pull.setPreferredSize(new Dimension(110, height));
+    pull.setPreferredSize(new Dimension(80, height));
     pull.addChangeListener(e -> view.choose(view.choice().withPull(pull.getValue())));
     return pull;
   }

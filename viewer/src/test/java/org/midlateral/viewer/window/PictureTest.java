@@ -16,7 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.PartVisibility;
 import org.midlateral.viewer.view.ViewSide;
@@ -161,7 +163,14 @@ class PictureTest {
     assertThat(Pixels.apart(part, 0x35b779)).isLessThan(12);
     BufferedImage pieces = image.getSubimage(0, 0, image.getWidth(), y - 20);
     assertThat(Pixels.count(pieces, SHELL)).isLessThan(500);
-    assertThat(Pixels.count(pieces, Pixels.shadeOf(new Color(0x482878)))).isGreaterThan(2000);
+    assertThat(Pixels.count(pieces, Pixels.shadeOf(ofDorsum()))).isGreaterThan(2000);
+  }
+
+  /** What the legend gives the clearance that the shell was asked to keep dorsally. */
+  private Color ofDorsum() {
+    DesignShapes design = driver.window.shown().orElseThrow();
+    double asked = design.orthosis().order().design().dorsalShell().clearance();
+    return new Color(Colouring.of(design, Quantity.CLEARANCE).scale().colour(asked));
   }
 
   /** Ends and middle of the published map cool to warm: #3b4cc0, #dddddd, #b40426. */
