@@ -84,7 +84,7 @@ final class BatchCommand implements Callable<Integer> {
   @Option(
       names = "--set",
       paramLabel = "KEY=VALUE",
-      completionCandidates = SettableKeys.class,
+      completionCandidates = InputOptions.SettableKeys.class,
       description = "Goes before what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 

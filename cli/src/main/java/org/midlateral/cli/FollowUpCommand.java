@@ -48,7 +48,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  midlateral follow-up course.yaml --out out/weeks",
-      "  midlateral follow-up course.yaml --add hours-worn=8 --on 2026-03-31"
+      "  midlateral follow-up course.yaml --add date=2026-03-31 --add hours-worn=8"
     })
 final class FollowUpCommand implements Callable<Integer> {
 

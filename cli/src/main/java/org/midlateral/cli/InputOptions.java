@@ -3,6 +3,7 @@ package org.midlateral.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.document.format.SolidFormat;
@@ -11,6 +12,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.recipe.record.MakingSource;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -18,13 +20,24 @@ import picocli.CommandLine.Parameters;
 /** The measurement file of a command, and what is laid over it. */
 final class InputOptions {
 
+  /** What may follow {@code --set}, for the shell's completion; read when that is asked for. */
+  static final class SettableKeys implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return KeyTable.standard().keys().stream()
+          .filter(key -> !key.isOfItem())
+          .map(key -> key.path() + "=")
+          .iterator();
+    }
+  }
+
   @Parameters(paramLabel = "FILE", description = "Measurement file, YAML or JSON.")
   private Path file;
 
   @Option(
       names = "--set",
       paramLabel = "KEY=VALUE",
-      completionCandidates = SettableKeys.class,
+      completionCandidates = InputOptions.SettableKeys.class,
       description = "Goes before what the file says, as trough.wrap=0.45; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 

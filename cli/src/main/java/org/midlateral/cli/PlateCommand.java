@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  midlateral plate out/batch --machine machine.yaml --out plates",
-      "  midlateral plate out/monday out/tuesday --machine machine.yaml --out plates --force"
+      "  midlateral plate out/mon out/tue --machine machine.yaml --out plates"
     })
 final class PlateCommand implements Callable<Integer> {
 

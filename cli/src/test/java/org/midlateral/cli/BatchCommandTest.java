@@ -187,7 +187,7 @@ class BatchCommandTest {
         "source "
             + script
             + "; COMP_WORDS=(midlateral make --set trough.wr); COMP_CWORD=3;"
-            + " _complete_midlateral; echo \"${COMPREPLY[@]}\"";
+            + " _complete_midlateral 2>/dev/null; echo \"${COMPREPLY[@]}\"";
     Process bash =
         new ProcessBuilder("bash", "-c", typed)
             .redirectErrorStream(true)

@@ -150,7 +150,6 @@ class MainTest {
   void aWrongCommandLineEndsWith2InTwoLines() {
     for (List<String> line :
         List.of(
-            List.<String>of(),
             List.of("chek"),
             List.of("check"),
             List.of("check", "a", "b"),
