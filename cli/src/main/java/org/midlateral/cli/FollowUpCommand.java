@@ -169,6 +169,7 @@ final class FollowUpCommand implements Callable<Integer> {
     }
     if (next != null && told.next().ok()) {
       byte[] order = told.next().text().getBytes(StandardCharsets.UTF_8);
+      WholeFile.makeFolderOf(next);
       files.put(next, out -> out.write(order));
     }
     if (!files.isEmpty()) {

@@ -151,6 +151,7 @@ final class RigidityCommand implements Callable<Integer> {
     Rigidity rigidity = RigidityRecipe.of(made, compared);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
+      WholeFile.makeFolderOf(plot);
       WholeFile.write(plot, out -> out.write(picture), force);
     }
     List<Finding> findings = new ArrayList<>(made.missing().stream().toList());

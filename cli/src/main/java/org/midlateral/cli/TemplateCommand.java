@@ -83,6 +83,7 @@ final class TemplateCommand implements Callable<Integer> {
             ? MeasuringForm.pdf(unit, PaperSize.usualWith(unit))
             : Template.text(unit, making).getBytes(StandardCharsets.UTF_8);
     try {
+      WholeFile.makeFolderOf(out);
       WholeFile.write(out, stream -> stream.write(bytes), force);
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);

@@ -68,6 +68,18 @@ public final class WholeFile {
   }
 
   /**
+   * Makes the folder of a file, where it is missing.
+   *
+   * @throws FileProblem if that cannot be
+   */
+  public static void makeFolderOf(Path file) {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null) {
+      makeFolder(folder);
+    }
+  }
+
+  /**
    * Writes one file.
    *
    * @param force whether a file of that name may be replaced

@@ -108,6 +108,7 @@ public record CourseFile(Path path) {
 
   private Courses.CourseRead saved(String text, boolean force) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    WholeFile.makeFolderOf(path);
     WholeFile.write(path, out -> out.write(bytes), force);
     return read();
   }

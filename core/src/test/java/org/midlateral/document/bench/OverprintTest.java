@@ -60,14 +60,13 @@ class OverprintTest {
     } catch (DesignRefused refused) {
       return;
     }
-    for (String making : List.of("hand", "print")) {
-      for (String unit : List.of("mm", "in")) {
-        for (String paper : List.of("a4", "letter")) {
-          List<String> other = new ArrayList<>(entries);
-          other.addAll(List.of("making=" + making, "unit=" + unit, "paper=" + paper));
-          String what = making + ", " + unit + ", " + paper + ": ";
-          check(what, made, Orders.parse("reference: random", "random", other).order());
-        }
+    String making = seed % 2 == 0 ? "hand" : "print";
+    for (String unit : List.of("mm", "in")) {
+      for (String paper : List.of("a4", "letter")) {
+        List<String> other = new ArrayList<>(entries);
+        other.addAll(List.of("making=" + making, "unit=" + unit, "paper=" + paper));
+        String what = making + ", " + unit + ", " + paper + ": ";
+        check(what, made, Orders.parse("reference: random", "random", other).order());
       }
     }
   }

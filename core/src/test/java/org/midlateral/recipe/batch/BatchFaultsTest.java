@@ -31,6 +31,10 @@ import org.midlateral.recipe.record.MakingRecord;
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 class BatchFaultsTest {
   private static final int KILLS = LongRun.count(6, 100);
+
+  /** Kills while the orders themselves change, which take twice as long each. */
+  private static final int CHANGES = LongRun.count(3, 20);
+
   private static final int LINES = LongRun.count(12_000, 1_000_000);
 
   private static final int ORDERS = 24;
@@ -75,7 +79,7 @@ class BatchFaultsTest {
     Path out = Files.createDirectory(folder.resolve("changing"));
     Random random = new Random(5);
     int cut = 0;
-    for (int i = 0; i < KILLS / 2; i++) {
+    for (int i = 0; i < CHANGES; i++) {
       Path table = changed(i);
       Process process =
           BatchProcess.start(
@@ -86,7 +90,7 @@ class BatchFaultsTest {
       everyFileIsWhole(out);
     }
     assertThat(cut).as("runs that were cut short").isPositive();
-    Path last = changed(KILLS / 2);
+    Path last = changed(CHANGES);
     run(last, out);
     Map<OrderState, Long> again = run(last, out);
     assertThat(again.keySet()).isSubsetOf(OrderState.UNCHANGED, OrderState.WRONG);
