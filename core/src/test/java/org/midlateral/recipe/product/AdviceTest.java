@@ -22,7 +22,7 @@ import org.midlateral.measurement.file.Orders;
 /** Every change that a refusal names was tried: the order with it is made, whole. */
 class AdviceTest {
   /** Refused designs that are looked at; 300 take half an hour. */
-  private static final int REFUSED = Integer.getInteger("midlateral.refused", LongRun.count(4, 15));
+  private static final int REFUSED = Integer.getInteger("midlateral.refused", LongRun.count(4, 8));
 
   /** Designs drawn at once; one in five or six of them is refused. */
   private static final int AT_ONCE = 8;
