@@ -222,7 +222,11 @@ class BatchFaultsTest {
     try (Stream<Path> files = Files.walk(out)) {
       for (Path file : files.filter(f -> f.endsWith(MakingRecord.FILE)).toList()) {
         if (random.nextBoolean()) {
-          Files.delete(file);
+          try (Stream<Path> all = Files.list(file.getParent())) {
+            for (Path each : all.toList()) {
+              Files.delete(each);
+            }
+          }
         }
       }
     }
