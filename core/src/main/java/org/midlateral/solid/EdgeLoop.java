@@ -16,6 +16,9 @@ import org.midlateral.piece.Piece;
 final class EdgeLoop {
   private static final int TRIES = 3;
 
+  /** No edge is divided into more at once: where a surface folds, no spacing mends it. */
+  private static final double MOST_CLOSER = 2.5;
+
   private final double[] angle;
   private final double[] station;
 
@@ -87,7 +90,9 @@ final class EdgeLoop {
     for (int i = 0; i < times.length; i++) {
       double error = error(i, wall);
       times[i] =
-          error > ErrorBudget.CHORD_OF_EDGES ? error / ErrorBudget.CHORD_OF_EDGES_AT_FIRST : 1;
+          error > ErrorBudget.CHORD_OF_EDGES
+              ? Math.min(MOST_CLOSER, error / ErrorBudget.CHORD_OF_EDGES_AT_FIRST)
+              : 1;
     }
     return times;
   }
