@@ -141,7 +141,7 @@ final class ReasonPainter {
   /** EI along the finger, a line a wrap, on a scale of powers of ten. */
   private void curves(Reasons reasons, double share) {
     Rectangle2D plot =
-        new Rectangle2D.Double(2.2 * margin, 2.5 * line, width - 6.0 * margin, height - 6.0 * line);
+        new Rectangle2D.Double(2.2 * margin, 4.2 * line, width - 6.0 * margin, height - 7.7 * line);
     double low = Double.MAX_VALUE;
     double high = 0;
     double from = Double.MAX_VALUE;
