@@ -41,11 +41,11 @@ import picocli.CommandLine.Spec;
     name = "batch",
     description = {
       "Makes the parts and reports of many orders, on all cores.",
-      "Cut short and run again, it goes on where it stopped and makes again only what "
-          + "changed. In the end each order's folder holds what the table says now, or "
-          + "nothing but a record of why; what else lay there is moved to DIR/superseded, "
-          + "and the report tells it. An order whose dorsal shell cannot be made is made "
-          + "without it, and told as partly made."
+      "Stopped and run again, it goes on where it stopped and makes again only what changed. In"
+          + " the end each order's folder holds what the table says now, or nothing but a"
+          + " record of why; what else lay there is moved to DIR/superseded, and the report"
+          + " says so. An order whose dorsal shell cannot be made is made without it, and"
+          + " reported as partly made."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
@@ -67,7 +67,7 @@ final class BatchCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "ORDERS",
       description = {
-        "Table (CSV by RFC 4180, cells parted by commas, or by semicolons with decimal commas)"
+        "Table (CSV by RFC 4180, cells separated by commas, or by semicolons with decimal commas)"
             + " whose",
         "first row names keys, as circumference.pip, and whose every further row is an order;",
         "or a folder of measurement files."
@@ -85,19 +85,19 @@ final class BatchCommand implements Callable<Integer> {
       names = "--set",
       paramLabel = "KEY=VALUE",
       completionCandidates = InputOptions.SettableKeys.class,
-      description = "Goes before what every order says; may be repeated.")
+      description = "Replaces what every order says; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
   @Option(
       names = "--map",
       paramLabel = "COLUMN=KEY",
-      description = "What a column of another name is, as Finger=digit; may be repeated.")
+      description = "The key of a column that has another name, as Finger=digit; may be repeated.")
   private List<String> maps = new ArrayList<>();
 
   @Option(
       names = "--ignore",
       paramLabel = "COLUMN",
-      description = "A column that is of no use here; may be repeated.")
+      description = "A column to leave out; may be repeated.")
   private List<String> ignored = new ArrayList<>();
 
   @Option(
@@ -122,7 +122,8 @@ final class BatchCommand implements Callable<Integer> {
 
   @Option(
       names = "--no-label",
-      description = "Labels no part but where an order says print.label; else all that have room.")
+      description =
+          "Labels parts only where an order says print.label; without it, all that have" + " room.")
   private boolean noLabel;
 
   @Option(
@@ -156,7 +157,7 @@ final class BatchCommand implements Callable<Integer> {
     }
     if (watch && messages.json()) {
       throw new ParameterException(
-          spec.commandLine(), "--watch goes without --json: it has no end");
+          spec.commandLine(), "--watch cannot be used with --json: it does not end");
     }
     SourceWatch seen = new SourceWatch(orders);
     try {

@@ -20,7 +20,7 @@ import picocli.CommandLine.Mixin;
       "",
       "Examples:",
       "  midlateral check finger.yaml",
-      "  midlateral check finger.yaml --set trough.wrap=0.45"
+      "  midlateral check finger.yaml --set trough.wall=2"
     })
 final class CheckCommand implements Callable<Integer> {
 

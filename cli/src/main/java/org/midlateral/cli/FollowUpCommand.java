@@ -37,10 +37,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "follow-up",
     description = {
-      "Tells what a course of visits says: is extension kept, and what to do.",
-      "A course is a measurement file with visits under it. How the piece sits today "
-          + "is told beside the weeks. Estimate, for comparison; does not clear a piece for "
-          + "use."
+      "Reads a course of visits: whether extension is kept, and what to do.",
+      "A course is a measurement file with visits under it. It also says how the piece sits"
+          + " today. Estimate, for comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,

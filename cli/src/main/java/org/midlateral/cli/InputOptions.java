@@ -38,7 +38,7 @@ final class InputOptions {
       names = "--set",
       paramLabel = "KEY=VALUE",
       completionCandidates = InputOptions.SettableKeys.class,
-      description = "Goes before what the file says, as trough.wrap=0.45; may be repeated.")
+      description = "Replaces what the file says, as trough.wall=2; may be repeated.")
   private List<String> overrides = new ArrayList<>();
 
   private final List<Order> orders = new ArrayList<>();

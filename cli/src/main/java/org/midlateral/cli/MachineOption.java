@@ -17,7 +17,7 @@ final class MachineOption {
       paramLabel = "FILE",
       description = {
         "Profile of the machine: process, bed, least wall and gap, shrinkage, poses; its process",
-        "goes before what the order says."
+        "replaces what the order says."
       })
   private Path file;
 

@@ -26,11 +26,11 @@ import picocli.CommandLine.Option;
     name = "make",
     description = {
       "Makes every part, document and the report of one measurement file.",
-      "Where the dorsal shell alone cannot be made, the first finding says so and "
-          + "why, all the rest is made without it, and the status is 3. Each refusal names "
-          + "up to three changes of a key that were tried on this order and pass, the least "
-          + "first: dorsal-shell.overlap 3.9 passes. Some 16 orders at most are made to "
-          + "find them; none that was not tried is named."
+      "Where only the dorsal shell cannot be made, the first finding says so and why, all the"
+          + " rest is made without it, and the status is 3. Each refusal names up to three"
+          + " changes of a key that were tried on this order and work, the smallest first, as"
+          + " dorsal-shell.overlap=3.9. At most some 16 orders are made to find them; a change"
+          + " that was not tried is not named."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
@@ -132,7 +132,7 @@ final class MakeCommand implements Callable<Integer> {
     for (Path former : FormerParts.in(folder, made)) {
       streams
           .err()
-          .println("caution: " + former + " is not of this run; delete it or set it aside.");
+          .println("caution: " + former + " is left from another run; delete it or move it away.");
     }
   }
 }

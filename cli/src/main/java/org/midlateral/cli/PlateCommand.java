@@ -26,9 +26,9 @@ import picocli.CommandLine.Parameters;
     name = "plate",
     description = {
       "Lays the parts of many orders on as few plates as it can.",
-      "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a "
-          + "sheet that tells whose part lies where. What is not as it was made is left out "
-          + "and told; then the status is 3."
+      "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a sheet that"
+          + " tells whose part lies where. A part that is not as it was made is left out, with"
+          + " a message; then the status is 3."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
@@ -65,7 +65,7 @@ final class PlateCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Replaces files that exist.")
   private boolean force;
 
-  @Option(names = "--quiet", description = "Says nothing but what is wrong.")
+  @Option(names = "--quiet", description = "Prints only what is wrong.")
   private boolean quiet;
 
   PlateCommand(StandardStreams streams) {

@@ -122,10 +122,10 @@ final class RefitCommand implements Callable<Integer> {
       line(text, "%s: %s. %s%n", refit.piece(), refit.verdict().word(), refit.why());
       line(
           text,
-          "  gap to the skin: least %.2f mm (station %.0f mm, %s), mean %.2f mm, as"
-              + " made %.2f mm; pressed in over %.1f %%%n",
+          "  gap to the skin: least %.2f mm (%s, %s), mean %.2f mm, as made %.2f mm; pressed in"
+              + " over %.1f %%%n",
           refit.min(),
-          refit.minStation(),
+          Finding.fromWeb(refit.minStation()),
           side(refit.minGirth()),
           refit.mean(),
           refit.asMade(),
@@ -154,10 +154,10 @@ final class RefitCommand implements Callable<Integer> {
     }
     line(
         text,
-        "The angle is read first: a change of more than %.1f degrees counts. Tight: pressed in by"
-            + " more than %.1f mm over more than a spot (%.1f %%), or at all over more than %.0f"
-            + " %%; loose: %.1f mm more than as made about a level.%nEstimate, for comparison; does"
-            + " not clear a piece for use.%n",
+        "The angle is read first: a change of more than %.1f degrees counts. Tight: pressed into"
+            + " the skin by more than %.1f mm over more than a spot (%.1f %%), or at all over"
+            + " more than %.0f %%; loose: %.1f mm farther off than when it was made, around a"
+            + " level.%nEstimate, for comparison; does not clear a piece for use.%n",
         ReadingError.GONIOMETER.smallestChange(),
         Refit.TIGHT_DEPTH,
         100 * Refit.SPOT,

@@ -33,9 +33,9 @@ import picocli.CommandLine.Spec;
     name = "rigidity",
     description = {
       "Tells the angle the joint is held at, what presses where, and more.",
-      "Whether the closure has the force, and what a night leaves of it; then section "
-          + "rigidity along the finger and wraps compared. Estimate, for comparison; does "
-          + "not clear a piece for use."
+      "Whether the closure has the force, and what a night leaves of it; then the section's"
+          + " rigidity along the finger, and lower and higher troughs compared. Estimate, for"
+          + " comparison; does not clear a piece for use."
     },
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
@@ -63,20 +63,24 @@ final class RigidityCommand implements Callable<Integer> {
       split = ",",
       paramLabel = "SHARE",
       description =
-          "Wraps to compare, 0.2 to 0.6, and 1 for the closed tube (default: 0.25,0.35,0.5,1).")
+          "Heights of the trough to compare, as shares of the finger's girth (trough.wrap), 0.2"
+              + " to 0.6, and 1 for the closed tube (default: 0.25,0.35,0.5,1).")
   private List<Double> wraps = new ArrayList<>();
 
   @Option(
       names = "--within",
       paramLabel = "DEGREES",
-      description = "Lists designs that hold the joint within so much at the least pressure.")
+      description =
+          "Lists designs that hold the joint within so many degrees, the lowest"
+              + " pressure first.")
   private Double within;
 
   @Option(
       names = "--samples",
       paramLabel = "N",
       defaultValue = "0",
-      description = "Draws N sets of readings and prints bands (default: none).")
+      description =
+          "Draws N sets of readings and prints the range of each result (default:" + " none).")
   private int samples;
 
   @Option(
@@ -185,7 +189,7 @@ final class RigidityCommand implements Callable<Integer> {
     try {
       return Bands.sample(order, samples, seed, tapeError);
     } catch (NotComputable e) {
-      String text = "The bands are left out: " + e.getMessage() + ".";
+      String text = "The ranges are left out: " + e.getMessage() + ".";
       findings.add(Finding.note("bands", null, text, samples, Double.NaN));
       return null;
     }

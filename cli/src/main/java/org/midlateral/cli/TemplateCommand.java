@@ -47,7 +47,7 @@ final class TemplateCommand implements Callable<Integer> {
       defaultValue = "print",
       description = {
         "How the pieces are made, hand or print (default: print);",
-        "keys that are of no use for it are left out."
+        "keys that it does not need are left out."
       })
   private Making making;
 

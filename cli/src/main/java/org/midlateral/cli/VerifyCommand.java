@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     description = {
-      "Tells which files are as made, changed, missing or strange.",
+      "Tells which files are as made, changed, missing, or strange: not of the order.",
       "Byte for byte, by their records. Status 3 where anything is not as made."
     },
     mixinStandardHelpOptions = true,
@@ -39,7 +39,7 @@ final class VerifyCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = {
         "Folder of an order, or of a batch: then each order's folder in it is looked at, and",
-        "superseded makings are not."
+        "superseded orders are not."
       })
   private Path folder;
 

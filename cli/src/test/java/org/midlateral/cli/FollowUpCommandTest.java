@@ -85,7 +85,7 @@ class FollowUpCommandTest {
             "note=from home, as told");
     assertThat(added.status()).as(added.err()).isZero();
     assertThat(added.err()).contains("one visit added");
-    assertThat(added.out()).contains("Review the plan").contains("must not be forced on");
+    assertThat(added.out()).contains("Review the plan").contains("do not force the piece on");
     assertThat(Files.readString(course)).startsWith(before);
     assertThat(Courses.read(course).course().visits()).hasSize(2);
   }
@@ -127,7 +127,7 @@ class FollowUpCommandTest {
     assertThat(Files.readAllBytes(course)).isEqualTo(damaged);
     Run begun = Run.of("follow-up", course.toString(), "--begin", SAMPLES + "/slim-little.yaml");
     assertThat(begun.status()).isEqualTo(2);
-    assertThat(begun.err()).contains("is there already");
+    assertThat(begun.err()).contains("exists already and is not replaced");
     assertThat(Files.readAllBytes(course)).isEqualTo(damaged);
   }
 

@@ -123,7 +123,7 @@ class MakeCommandTest {
         .isEqualTo(
             "caution: "
                 + out().resolve("dorsal-shell.stl")
-                + " is not of this run; delete it or set it aside.\n");
+                + " is left from another run; delete it or move it away.\n");
     assertThat(out().resolve("dorsal-shell.stl")).exists();
     Run refused =
         make(
@@ -133,9 +133,11 @@ class MakeCommandTest {
             "--set",
             "trough.proximal-margin=10");
     assertThat(refused.status()).isEqualTo(3);
-    assertThat(refused.err()).contains("trough.stl is not of this run", "dorsal-shell.stl is not");
+    assertThat(refused.err())
+        .contains(
+            "trough.stl is left from another run", "dorsal-shell.stl is left from another run");
     assertThat(make("--format", "stl", "--parts-only", "--force").err())
-        .doesNotContain("not of this run");
+        .doesNotContain("left from another run");
   }
 
   /** G12: same input, same bytes. */

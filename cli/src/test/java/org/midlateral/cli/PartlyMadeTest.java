@@ -23,7 +23,8 @@ class PartlyMadeTest {
   };
 
   private static final String MISSING =
-      "The dorsal shell is missing; the trough is made without it, and the elastic wrap closes it.";
+      "The dorsal shell is missing. The trough is made without it, and the elastic wrap closes"
+          + " it.";
 
   @TempDir Path folder;
 
@@ -141,7 +142,7 @@ class PartlyMadeTest {
     Files.writeString(stale, "of another finger");
 
     assertThat(make("part", "--parts-only", "--quiet").err())
-        .endsWith("caution: " + stale + " is not of this run; delete it or set it aside.\n");
+        .endsWith("caution: " + stale + " is left from another run; delete it or move it away.\n");
   }
 
   /** What is advised is tried: the file with it is made. */

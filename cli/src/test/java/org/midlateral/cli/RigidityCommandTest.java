@@ -32,8 +32,8 @@ class RigidityCommandTest {
     assertThat(run.out())
         .contains("N·mm²")
         .contains("Estimate, for comparison; does not clear a piece for use.")
-        .contains("Bands of 4 samples, seed 3")
-        .startsWith("Held at ")
+        .contains("Ranges over 4 samples (seed 3)")
+        .startsWith("Held ")
         .contains("the wrap needs", "In the morning", "What to change: ")
         .containsPattern("(?m)^ +0.25 +\\d+\\.\\d +\\d+\\.\\d +\\d+ +0.0\\d\\d ")
         .doesNotContain("closed", "NaN");
@@ -63,7 +63,7 @@ class RigidityCommandTest {
     Run run = Run.of("rigidity", file, "--wrap=0.5", "--samples=1", "--seed=6", "--tape-error=10");
 
     assertThat(run.status()).isZero();
-    assertThat(run.err()).contains("note: The bands are left out: of 1 sets of readings");
+    assertThat(run.err()).contains("note: The ranges are left out: of 1 sets of readings");
     assertThat(run.out()).contains("N·mm²").doesNotContain("Bands of");
   }
 
@@ -130,7 +130,7 @@ class RigidityCommandTest {
             "dorsal-shell.make=no");
 
     assertThat(run.status()).isEqualTo(3);
-    assertThat(run.err()).contains("refusal: Past the closure");
+    assertThat(run.err()).contains("refusal: The trough is too short: past the closure");
     assertThat(run.out()).isEmpty();
   }
 }

@@ -102,17 +102,22 @@ public final class TapedDigit implements DigitSurface {
     for (Level level : levels(measurements)) {
       double station = measurements.stationOf(level);
       if (!(station > before && station < measurements.pulpEnd())) {
-        return Optional.of(level.key() + " at station " + station + " mm is out of its place");
+        return Optional.of(
+            level.key()
+                + " at "
+                + station
+                + " mm from the web is out of its order"
+                + " along the finger");
       }
       before = station;
       Double tape = measurements.circumference().get(level);
       if (tape != null && !(tape > 0)) {
-        return Optional.of("nothing is " + tape + " mm round at " + level.key());
+        return Optional.of("nothing is " + tape + " mm around at " + level.key());
       }
       Double width = measurements.width().get(level);
       if (tape != null && width != null && Double.isNaN(Ellipses.depthRatio(width, tape))) {
         return Optional.of(
-            "no ellipse is " + width + " mm wide and " + tape + " mm round at " + level.key());
+            "no ellipse is " + width + " mm wide and " + tape + " mm around at " + level.key());
       }
     }
     return Optional.empty();

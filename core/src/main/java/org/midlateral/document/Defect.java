@@ -91,7 +91,8 @@ public record Defect(Throwable cause, List<String> command, List<Order> orders) 
         new ArrayList<>(
             List.of(
                 "A defect of midlateral. Please report it with this file.",
-                "It holds what it takes to meet the defect again, without reference, note and names",
+                "It holds what is needed to reproduce the defect, without reference, note and"
+                    + " names",
                 "of files; look through it before you pass it on. It is a measurement file itself.",
                 "",
                 "midlateral " + SharedData.version() + "+" + SharedData.build(),

@@ -90,7 +90,7 @@ public final class RigidityPlot {
             .width(WIDTH)
             .height(HEIGHT)
             .title(title)
-            .xAxisTitle("station from the web, proximal to distal (mm)   |   " + note)
+            .xAxisTitle("distance from the web, proximal to distal (mm)   |   " + note)
             .yAxisTitle("EI (N·mm²), logarithmic")
             .build();
     style(chart, lines);

@@ -1,6 +1,7 @@
 package org.midlateral.measurement;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Something the user should know about an input or a design.
@@ -40,6 +41,17 @@ public record Finding(
 
   public static Finding caution(String code, String key, String text, double value, double limit) {
     return new Finding(Severity.CAUTION, code, key, text, value, limit, List.of());
+  }
+
+  /**
+   * A place along the finger in words, as {@code 24.0 mm from the web}.
+   *
+   * @param station mm, negative toward the palm
+   */
+  public static String fromWeb(double station) {
+    return station < 0
+        ? String.format(Locale.ROOT, "%.1f mm proximal of the web", -station)
+        : String.format(Locale.ROOT, "%.1f mm from the web", station);
   }
 
   /** Made by {@link Refusals} alone. */

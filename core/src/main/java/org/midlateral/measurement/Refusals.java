@@ -30,8 +30,8 @@ public final class Refusals {
         radius,
         least,
         text(
-            "The tongue is %.1f mm long and %.1f mm wide: its edge would turn within %.1f mm"
-                + " beside the web, and at least %.1f mm is blunt.",
+            "The tongue is %.1f mm long and %.1f mm wide: beside the web its edge would curve"
+                + " with a radius of %.1f mm, which is sharp; at least %.1f mm is needed.",
             length, width, radius, least));
   }
 
@@ -43,8 +43,8 @@ public final class Refusals {
         margin,
         Double.NaN,
         text(
-            "At %.1f mm before the end of the pulp the trough is too narrow for corners of %.1f mm"
-                + " radius.",
+            "The trough is too narrow, %.1f mm short of the end of the pulp, for corners with a"
+                + " radius of %.1f mm.",
             margin, leastRadius));
   }
 
@@ -60,9 +60,9 @@ public final class Refusals {
         left,
         least,
         text(
-            "Bent this far, the outside of the trough keeps %.0f %% of its length at station %.0f"
-                + " mm and would fold; at least %.0f %% is needed.",
-            100 * left, station, 100 * least));
+            "At this angle the outside of the trough would fold, %.0f mm from the web: it keeps"
+                + " %.0f %% of its length there, and at least %.0f %% is needed.",
+            station, 100 * left, 100 * least));
   }
 
   /**
@@ -76,7 +76,7 @@ public final class Refusals {
         key,
         station,
         end,
-        text("%s is %.1f mm, and the finger ends at %.1f mm.", key, station, end));
+        text("%s is %.1f mm, but the finger ends %.1f mm from the web.", key, station, end));
   }
 
   /**
@@ -92,7 +92,8 @@ public final class Refusals {
         length,
         half,
         text(
-            "%s is %.1f mm, and there the skin is %.1f mm from the volar to the dorsal midline.",
+            "%s is %.1f mm, but there it is only %.1f mm along the skin from the volar to the"
+                + " dorsal midline.",
             key, length, half));
   }
 
@@ -104,8 +105,8 @@ public final class Refusals {
         overlap,
         room,
         text(
-            "An overlap of %.1f mm would bring the dorsal shell's flanks together on the volar"
-                + " side; there is room for %.1f mm.",
+            "An overlap of %.1f mm would bring the sides of the dorsal shell together on the"
+                + " volar side; there is room for %.1f mm.",
             overlap, room));
   }
 
@@ -117,8 +118,8 @@ public final class Refusals {
         length,
         room,
         text(
-            "The dorsal shell would be %.1f mm long; centred on the PIP axis it has room for"
-                + " %.1f mm between the web clearance and the trough's distal corners, and"
+            "The dorsal shell would be %.1f mm long. Centred on the PIP axis it has room for %.1f"
+                + " mm, between the web clearance and the trough's distal corners, and it"
                 + " needs at least %.0f mm.",
             length, room, least));
   }
@@ -131,8 +132,9 @@ public final class Refusals {
         clearance,
         overRims,
         text(
-            "A dorsal-shell.clearance of %.2f mm is more than the shell has over the trough's"
-                + " rims, %.2f mm.",
+            "With a dorsal-shell.clearance of %.2f mm the shell would stand farther off the skin"
+                + " on the back of the finger than over the trough's rims, where it is %.2f"
+                + " mm.",
             clearance, overRims));
   }
 
@@ -144,8 +146,8 @@ public final class Refusals {
         dorsum,
         least,
         text(
-            "The shell's steps over the trough's rims and the dorsum between them need %.2f mm of"
-                + " girth, and there are %.2f mm.",
+            "The shell's steps over the trough's rims, and the back of the finger between them,"
+                + " need %.2f mm of the girth; there are only %.2f mm.",
             2 * step + least, 2 * step + dorsum));
   }
 
@@ -157,9 +159,9 @@ public final class Refusals {
         station,
         Double.NaN,
         text(
-            "The edge of the %s folds at station %.1f mm: the gap changes too steeply there for"
+            "The edge of the %s would fold %s: the gap to the skin changes too steeply there for"
                 + " this wall.",
-            piece, station));
+            inWords(piece), Finding.fromWeb(station)));
   }
 
   /**
@@ -175,8 +177,8 @@ public final class Refusals {
         length,
         least,
         text(
-            "Past the closure over the PIP joint trough.%s-margin leaves only %.1f mm of the"
-                + " trough's %s end to press on, and at least %.0f mm are needed.",
+            "The trough is too short: past the closure over the PIP joint trough.%s-margin leaves"
+                + " only %.1f mm of its %s end to press on, and at least %.0f mm are needed.",
             end, Math.max(0, length), end, least));
   }
 
@@ -188,7 +190,7 @@ public final class Refusals {
         perimeter,
         tape,
         text(
-            "The finger's model measures %.2f mm round at %s where the tape read %.2f mm.",
+            "The model of the finger measures %.2f mm around at %s, but the tape read %.2f mm.",
             perimeter, level.key(), tape));
   }
 
@@ -200,9 +202,9 @@ public final class Refusals {
         meetings,
         0,
         text(
-            "The surface of the %s meets itself (%d places): its wall is too thick, or its gap"
-                + " rises too steeply, for the bends of this finger.",
-            piece, meetings));
+            "The surface of the %s cuts through itself (in %d places): its wall is too thick, or"
+                + " its gap rises too steeply, for the bends of this finger.",
+            inWords(piece), meetings));
   }
 
   /** G3: a wall thins. */
@@ -213,8 +215,9 @@ public final class Refusals {
         wall,
         least,
         text(
-            "The wall of the %s thins to %.3f mm where at least %.3f mm is wanted.",
-            piece, wall, least));
+            "The wall of the %s is only %.3f mm thick at its thinnest; at least %.3f mm is"
+                + " needed.",
+            inWords(piece), wall, least));
   }
 
   /** G4: a piece's inside comes too near to the skin. */
@@ -225,9 +228,9 @@ public final class Refusals {
         nearer,
         most,
         text(
-            "The inside of the %s comes %.3f mm nearer to the skin than asked for, and at most"
-                + " %.2f mm is allowed.",
-            piece, nearer, most));
+            "The inside of the %s comes %.3f mm nearer to the skin than its clearance says; at"
+                + " most %.2f mm is allowed.",
+            inWords(piece), nearer, most));
   }
 
   /** G4: a relief misses its height. */
@@ -238,9 +241,9 @@ public final class Refusals {
         miss,
         most,
         text(
-            "The gap at a relief's centre in the %s misses its height by %.3f mm, and at most"
-                + " %.2f mm is allowed.",
-            piece, miss, most));
+            "At the centre of a relief the gap under the %s is wrong by %.3f mm; at most %.2f mm"
+                + " is allowed.",
+            inWords(piece), miss, most));
   }
 
   /** G2: a finished edge misses the trim line. */
@@ -251,9 +254,9 @@ public final class Refusals {
         miss,
         most,
         text(
-            "The finished edge of the %s misses the trim line by %.3f mm, and at most %.2f mm is"
+            "The finished edge of the %s lies %.3f mm off the trim line; at most %.2f mm is"
                 + " allowed.",
-            piece, miss, most));
+            inWords(piece), miss, most));
   }
 
   /** G9: flat triangles stand off the true surface. */
@@ -264,9 +267,9 @@ public final class Refusals {
         error,
         most,
         text(
-            "Flat triangles of the %s stand %.4f mm off its true surface, and at most %.2f mm is"
+            "Flat triangles of the %s stand %.4f mm off its true surface; at most %.2f mm is"
                 + " allowed.",
-            piece, error, most));
+            inWords(piece), error, most));
   }
 
   /** G8: too many triangles are sharp; the finding's figures are in per cent. */
@@ -277,9 +280,9 @@ public final class Refusals {
         100 * share,
         100 * most,
         text(
-            "Of the mesh of the %s, %.1f %% of the triangles have an angle under 20 degrees, and"
-                + " at most %.0f %% may.",
-            piece, 100 * share, 100 * most));
+            "Of the mesh of the %s, %.1f %% of the triangles have an angle under 20 degrees; at"
+                + " most %.0f %% may have one.",
+            inWords(piece), 100 * share, 100 * most));
   }
 
   /** G8: a triangle is a sliver (degrees). */
@@ -290,8 +293,8 @@ public final class Refusals {
         angle,
         least,
         text(
-            "The mesh of the %s has an angle of %.1f degrees, and at least %.0f is wanted.",
-            piece, angle, least));
+            "The mesh of the %s has an angle of %.1f degrees; at least %.0f is needed.",
+            inWords(piece), angle, least));
   }
 
   /** G5: the two pieces meet or come too near to each other. */
@@ -302,8 +305,8 @@ public final class Refusals {
         gap,
         least,
         text(
-            "Trough and dorsal shell come as near as %.3f mm at x %.1f, y %.1f, z %.1f, and at"
-                + " least %.2f mm is wanted by dorsal-shell.fit-gap.",
+            "Trough and dorsal shell come as near to each other as %.3f mm (at x %.1f, y %.1f, z"
+                + " %.1f); dorsal-shell.fit-gap asks for at least %.2f mm.",
             gap, at.getX(), at.getY(), at.getZ(), least));
   }
 
@@ -319,7 +322,7 @@ public final class Refusals {
         null,
         Double.NaN,
         Double.NaN,
-        text("This design met a defect of the program (%s); %s.", what, request));
+        text("A defect of the program stopped this design (%s); %s.", what, request));
   }
 
   /**
@@ -342,7 +345,7 @@ public final class Refusals {
         why.value(),
         why.limit(),
         text(
-            "The dorsal shell is missing; the trough is made without it, and %s. %s",
+            "The dorsal shell is missing. The trough is made without it, and %s. %s",
             instead, why.text()));
   }
 
@@ -358,15 +361,22 @@ public final class Refusals {
     }
     String told =
         remedies.isEmpty()
-            ? "No other value that was tried of these keys passes: "
+            ? "Other values of these keys were tried, and none works: "
                 + String.join(", ", tried)
                 + "."
-            : remedies.stream().map(Remedy::told).collect(Collectors.joining("; ", "", "."));
+            : remedies.stream()
+                .map(Remedy::told)
+                .collect(Collectors.joining("; or ", "Tried, and works: ", "."));
     return refusal.with(refusal.text() + " " + told, remedies);
   }
 
   private static Finding refusal(String code, String key, double value, double limit, String text) {
     return Finding.refusal(code, key, text, value, limit);
+  }
+
+  /** A piece's name as it stands in a sentence. */
+  private static String inWords(String piece) {
+    return piece.replace('-', ' ');
   }
 
   private static String text(String format, Object... values) {

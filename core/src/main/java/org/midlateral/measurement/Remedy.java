@@ -19,10 +19,8 @@ public record Remedy(String key, String value, boolean alone) {
     return alone ? List.of(entry, ALONE + "=no") : List.of(entry);
   }
 
-  /** As {@code dorsal-shell.overlap 3.9 passes}. */
+  /** As {@code dorsal-shell.overlap=3.9}, or two such where the shell is left out as well. */
   String told() {
-    return alone
-        ? key + " " + value + " and " + ALONE + " no pass together"
-        : key + " " + value + " passes";
+    return String.join(" with ", entries());
   }
 }

@@ -55,8 +55,9 @@ public final class Concerns {
             "trough.wall",
             String.format(
                 Locale.ROOT,
-                "Under %.0f N·mm the trough alone bends by %.1f degrees, more than %.0f. A thicker"
-                    + " trough.wall, a wrap nearer to 0.5, or the dorsal shell.",
+                "Under %.0f N·mm the trough alone bends by %.1f degrees, more than %.0f. What"
+                    + " helps: a thicker trough.wall, sides nearer to half of the girth"
+                    + " (trough.wrap), or the dorsal shell.",
                 moment,
                 extensionLost,
                 EXTENSION_LOST),
@@ -82,8 +83,9 @@ public final class Concerns {
             "trough.wrap",
             String.format(
                 Locale.ROOT,
-                "At a wrap of %.2f the trough's EI at the PIP axis is %.0f N·mm², %.0f %% of the"
-                    + " %.0f N·mm² it has up to the mid-lateral lines (wrap 0.5).",
+                "Over %.2f of the girth (trough.wrap) the trough has a bending rigidity EI at the"
+                    + " PIP axis of %.0f N·mm², %.0f %% of the %.0f N·mm² that it has up to"
+                    + " the mid-lateral lines (0.5).",
                 wrap,
                 bending,
                 100 * share,

@@ -142,9 +142,9 @@ record Finish(Order order, Relief relief) {
       return Optional.empty();
     }
     String text =
-        "The word PROXIMAL has no room on the "
-            + bareShell.name()
-            + "; the raised hook alone tells its proximal end.";
+        "There is no room for the word PROXIMAL on the "
+            + bareShell.name().replace('-', ' ')
+            + "; the raised hook alone marks its proximal end.";
     return Optional.of(
         Finding.note("proximal-word", "print.proximal", text, Double.NaN, Double.NaN));
   }
@@ -172,7 +172,7 @@ record Finish(Order order, Relief relief) {
             "The reference, %d letters long, does not fit on the %s, which has room for %s; a"
                 + " shorter reference is raised whole.",
             reference.length(),
-            bare.name(),
+            bare.name().replace('-', ' '),
             borne.isEmpty()
                 ? "fewer than " + ReferenceLabel.FEWEST + ": it has no label"
                 : borne.length() + ": it bears the last of them, " + borne);

@@ -133,17 +133,17 @@ public record FitTogether(
           largestOverlap.isPresent()
               ? String.format(
                   Locale.ROOT,
-                  "dorsal-shell.overlap: %.1f mm would pass",
+                  "dorsal-shell.overlap: %.1f mm would work",
                   largestOverlap.getAsDouble())
-              : "no overlap of at least 1 mm passes; use another closure or a softer material";
+              : "no overlap of at least 1 mm works; use another closure or a softer material";
       found.add(
           Finding.caution(
               "going-on",
               "dorsal-shell.overlap",
               String.format(
                   Locale.ROOT,
-                  "To go on, the shell must open by %.2f mm, which strains it by %.2f %%, and the"
-                      + " material bears %.2f %%: %s.",
+                  "To go on, the shell must open by %.2f mm. That strains it by %.2f %%, and the"
+                      + " material bears only %.2f %%: %s.",
                   goingOn.spread(),
                   100 * goingOn.strain(),
                   100 * allowable,

@@ -110,10 +110,9 @@ public record Inspection(
         "relief.bubbles",
         String.format(
             Locale.ROOT,
-            "The centre of a relief, %.1f mm from the web and %.1f mm %s from the volar midline,"
-                + " lies under no piece; see whether relief.bubbles, or relief.volar-offset for the"
-                + " pair, means that place.",
-            bubble.station(),
+            "The centre of a relief, %s and %.1f mm %s from the volar midline, lies under no"
+                + " piece. Check relief.bubbles, or relief.volar-offset for the pair.",
+            Finding.fromWeb(bubble.station()),
             Math.abs(bubble.girth()),
             bubble.girth() < 0 ? "ulnar" : "radial"),
         Double.NaN,

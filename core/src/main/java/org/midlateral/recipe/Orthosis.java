@@ -175,7 +175,7 @@ public record Orthosis(
                         Locale.ROOT,
                         "The %s bridges a bend that its wall cannot follow, %.0f to %.0f mm from"
                             + " the web: there it stands up to %.2f mm further off the skin.",
-                        piece.name(),
+                        piece.name().replace('-', ' '),
                         b.from(),
                         b.to(),
                         b.rise()),
@@ -194,7 +194,7 @@ public record Orthosis(
     String text =
         String.format(
             Locale.ROOT,
-            "The dorsal-shell stands %.2f mm off the back of the finger instead of %.2f: between"
+            "The dorsal shell stands %.2f mm off the back of the finger instead of %.2f: between"
                 + " its steps over the trough's rims there is too little girth to come nearer.",
             made,
             asked);
@@ -213,7 +213,7 @@ public record Orthosis(
             Locale.ROOT,
             "The %s has no vents: clear of edges, reliefs, label and PIP joint there is no room for"
                 + " any of %.1f mm. Change %s, or leave vents out.",
-            name,
+            name.replace('-', ' '),
             asked.diameter(),
             key);
     return Optional.of(Finding.caution("no-vents", key, text, asked.diameter(), Double.NaN));

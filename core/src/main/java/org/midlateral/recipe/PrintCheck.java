@@ -48,9 +48,17 @@ public record PrintCheck(
       }
       double wall = piece.conformance().minWall();
       if (wall < process.leastWall()) {
-        String text = "The wall of the %s is %.2f mm at its thinnest; %s holds %.2f mm (%s).";
+        String text =
+            "The wall of the %s is %.2f mm at its thinnest; %s needs at least %.2f mm" + " (%s).";
         findings.add(
-            caution("print-wall", name + ".wall", process, "least-wall", wall, text, name));
+            caution(
+                "print-wall",
+                name + ".wall",
+                process,
+                "least-wall",
+                wall,
+                text,
+                name.replace('-', ' ')));
       }
     }
     inspected
@@ -66,7 +74,8 @@ public record PrintCheck(
                         process,
                         "least-gap",
                         gap,
-                        "The gap of the %s is %.2f mm at its smallest; %s holds %.2f mm (%s).",
+                        "The gap of the %s is %.2f mm at its smallest; %s needs at least %.2f mm"
+                            + " (%s).",
                         "two pieces")));
     inspected
         .together()
@@ -105,9 +114,9 @@ public record PrintCheck(
         String text =
             String.format(
                 Locale.ROOT,
-                "The %s takes %.0f x %.0f x %.0f mm as it is turned; %s has room for %.0f x %.0f x"
-                    + " %.0f mm, less %.0f mm at its edges.",
-                name,
+                "The %s takes %.0f x %.0f x %.0f mm as it lies on the bed; %s has room for %.0f x"
+                    + " %.0f x %.0f mm, less %.0f mm at its edges.",
+                name.replace('-', ' '),
                 box[0],
                 box[1],
                 box[2],
@@ -124,8 +133,8 @@ public record PrintCheck(
       String text =
           String.format(
               Locale.ROOT,
-              "The parts' files are %.2f %% larger than the parts, by which %s shrinks them; all"
-                  + " figures told are of the parts.",
+              "The parts in the files are %.2f %% larger than the parts will be, since %s shrinks"
+                  + " them by as much; all figures given are those of the parts.",
               100 * (machine.enlargement() - 1),
               machine.name());
       findings.add(
@@ -155,7 +164,7 @@ public record PrintCheck(
           String.format(
               Locale.ROOT,
               "The %s stands on %.0f mm² of its blunt edge; give it a brim or a raft.",
-              name,
+              name.replace('-', ' '),
               pose.footing());
       findings.add(
           Finding.note("print-footing", "print.process", text, pose.footing(), SMALL_FOOTING));
@@ -164,9 +173,10 @@ public record PrintCheck(
       String text =
           String.format(
               Locale.ROOT,
-              "The %s is turned for least support, %.0f° from lying down: its layers lie across the"
-                  + " finger's length, where bending parts them more easily than the figures say.",
-              name,
+              "The %s is turned for least support, %.0f° from lying down: its layers lie across"
+                  + " the finger's length, where bending separates them more easily than the"
+                  + " figures say.",
+              name.replace('-', ' '),
               pose.upright());
       findings.add(Finding.note("print-layers", "print.process", text, pose.upright(), UPRIGHT));
     }

@@ -161,10 +161,10 @@ public record Relief(List<ReliefBubble> bubbles) {
     String text =
         String.format(
             Locale.ROOT,
-            "Reliefs lie on one another: %.1f mm from the web and %.1f mm %s from the volar midline"
-                + " they add up to %.1f mm, where the highest of them is %.1f mm; set them apart, or"
-                + " make one of them that is as high as is meant.",
-            station,
+            "Reliefs overlap: %s and %.1f mm %s from the volar midline they add up to %.1f mm,"
+                + " where the highest of them is %.1f mm. Move them apart, or make one relief"
+                + " of the height that you want.",
+            Finding.fromWeb(station),
             Math.abs(girth),
             girth < 0 ? "ulnar" : "radial",
             sum,

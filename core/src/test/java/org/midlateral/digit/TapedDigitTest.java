@@ -259,10 +259,10 @@ class TapedDigitTest {
     }
     assertThatThrownBy(() -> TapedDigit.of(shortTip))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("tip at station 71.5 mm is out of its place");
+        .hasMessage("tip at 71.5 mm from the web is out of its order along the finger");
     assertThatThrownBy(() -> TapedDigit.of(flat))
-        .hasMessage("no ellipse is 30.0 mm wide and 66.0 mm round at pip");
-    assertThatThrownBy(() -> TapedDigit.of(nothing)).hasMessage("nothing is -1.0 mm round at tip");
+        .hasMessage("no ellipse is 30.0 mm wide and 66.0 mm around at pip");
+    assertThatThrownBy(() -> TapedDigit.of(nothing)).hasMessage("nothing is -1.0 mm around at tip");
   }
 
   private static Measurements measured(

@@ -64,7 +64,9 @@ class RefusalsTest {
 
     assertThat(advised.text())
         .isEqualTo(
-            refusal.text() + " dorsal-shell.overlap 7.5 passes; dorsal-shell.make no passes.");
+            refusal.text()
+                + " Tried, and works: dorsal-shell.overlap=7.5; or"
+                + " dorsal-shell.make=no.");
     assertThat(advised.remedies()).isEqualTo(remedies);
     assertThat(advised.code()).isEqualTo(refusal.code());
   }
@@ -74,7 +76,7 @@ class RefusalsTest {
     Remedy remedy = new Remedy("trough.wall", "1.2", true);
 
     assertThat(Refusals.advised(Refusals.surface("trough", 7), List.of(remedy), List.of()).text())
-        .endsWith(" trough.wall 1.2 and dorsal-shell.make no pass together.");
+        .endsWith(" Tried, and works: trough.wall=1.2 with dorsal-shell.make=no.");
     assertThat(remedy.entries()).containsExactly("trough.wall=1.2", "dorsal-shell.make=no");
   }
 
@@ -83,7 +85,9 @@ class RefusalsTest {
     Finding refusal = Refusals.surface("trough", 7);
 
     assertThat(Refusals.advised(refusal, List.of(), List.of("trough.wall", "trough.flare")).text())
-        .endsWith("No other value that was tried of these keys passes: trough.wall, trough.flare.");
+        .endsWith(
+            "Other values of these keys were tried, and none works: trough.wall,"
+                + " trough.flare.");
     assertThat(Refusals.advised(refusal, List.of(), List.of())).isEqualTo(refusal);
   }
 
@@ -94,7 +98,7 @@ class RefusalsTest {
 
     assertThat(missing.text())
         .isEqualTo(
-            "The dorsal shell is missing; the trough is made without it, and an elastic wrap or a"
+            "The dorsal shell is missing. The trough is made without it, and an elastic wrap or a"
                 + " sleeve closes it, not tape. "
                 + why.text());
     assertThat(missing.code()).isEqualTo("dorsal-shell-length");
@@ -123,7 +127,8 @@ class RefusalsTest {
     Finding defect = Refusals.defect("IllegalStateException", "please report it");
     assertThat(defect.text())
         .isEqualTo(
-            "This design met a defect of the program (IllegalStateException); please report it.");
+            "A defect of the program stopped this design (IllegalStateException); please report"
+                + " it.");
     assertThat(defect.key()).isNull();
   }
 }

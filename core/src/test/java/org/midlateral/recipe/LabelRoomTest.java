@@ -84,7 +84,7 @@ class LabelRoomTest {
     assertThat(product.ok()).isTrue();
     assertThat(told(product))
         .anyMatch(
-            text -> text.contains("dorsal-shell, which has room for fewer than 3: it has no"));
+            text -> text.contains("dorsal shell, which has room for fewer than 3: it has no"));
     Orthosis made = product.orthosis().orElseThrow();
     // The sign at its proximal end alone is raised.
     assertThat(made.dorsalShell().orElseThrow().piece().raised())

@@ -76,7 +76,7 @@ public final class RigidityTable {
     line("Along the finger, from the web; I and EI about the medio-lateral axis");
     line(
         "%9s %9s %9s %9s %11s %11s%s",
-        "station", "area", "I", "J", "EI", "GJ", shell ? "   EI bonded EI slipping" : "");
+        "from web", "area", "I", "J", "EI", "GJ", shell ? "   EI bonded EI slipping" : "");
     line(
         "%9s %9s %9s %9s %11s %11s%s",
         "mm", "mm²", "mm⁴", "mm⁴", "N·mm²", "N·mm²", shell ? "       N·mm²       N·mm²" : "");
@@ -103,10 +103,12 @@ public final class RigidityTable {
 
   private void wraps(RigidityBlock block) {
     line("");
-    line("Wraps compared, the trough alone in its closure, on the same joint");
+    line(
+        "Troughs compared by the share of the girth that they cover: the trough alone in its"
+            + " closure");
     line(
         "%9s %8s %9s %11s %9s %11s %11s %9s %10s",
-        "wrap",
+        "of girth",
         "held at",
         "pressure",
         "EI at PIP",
@@ -131,12 +133,14 @@ public final class RigidityTable {
           wrap.weakest().station(),
           wrap.extensionLost());
     }
-    line("Bend: of the piece alone, as a beam, which does not see its section close up.");
+    line(
+        "To half: EI as a share of the EI over half of the girth. Bend: of the piece alone, as a"
+            + " beam; that its section opens or closes is not counted.");
   }
 
   private void support(SupportBlock block) {
     line("");
-    line("Bend of the piece under three forces put by hand, for %.1f N·mm", block.moment());
+    line("Bend of the piece under three given forces, for %.1f N·mm", block.moment());
     line("%34s %10s %10s %10s", "", "proximal", "distal", "PIP");
     arms("lever arm, mm", block.leverArms());
     row("force, N", block.forces(), 1);
@@ -208,8 +212,8 @@ public final class RigidityTable {
   private void bands(Bands bands) {
     line("");
     line(
-        "Bands of %d samples, seed %d, every reading off by a standard deviation of %.2f mm;"
-            + " %d could not be made",
+        "Ranges over %d samples (seed %d), every reading with an error of %.2f mm (standard"
+            + " deviation); %d could not be made",
         bands.samples(), bands.seed(), bands.tapeError(), bands.refused());
     line("%-34s %11s %11s %11s", "", "5 %", "median", "95 %");
     band("least clearance on the finger, mm", bands.clearance(), "%11.2f");

@@ -15,8 +15,8 @@ final class BenchRemedies {
   static final List<String> SHEET =
       List.of(
           "Name, lot: ____________________   Thickness: __________",
-          "Coated: yes / no. Uncoated, it bonds where it is pinched or laid on itself; coated, it"
-              + " parts again, and the pinch must be pressed harder.",
+          "Coated: yes / no. Uncoated, it bonds where it is pinched or touches itself; coated, it"
+              + " opens again, and the pinch must be pressed harder.",
           "Softens at: ______ °C   Can be worked for: ______   Cold after: ______");
 
   private final Order order;
@@ -39,14 +39,14 @@ final class BenchRemedies {
   List<FitRemedy> remedies() {
     boolean hand = order.byHand();
     String little = lengths.with(1);
-    String anew = hand ? "mould anew" : "have it made anew";
+    String anew = hand ? "mould it again" : "have it made again";
     return List.of(
         new FitRemedy(
             "A rim digs in, or leaves a line",
             hand
                 ? "Warm the rim alone and flare it; where it stays, trim "
                     + little
-                    + " and smooth it anew."
+                    + " and smooth it again."
                 : "Round and smooth the rim there, by "
                     + little
                     + " at most; where it stays, "
@@ -56,12 +56,12 @@ final class BenchRemedies {
             "Sore at a side of the PIP joint",
             (hand
                     ? "Warm that spot and push it out from within with a round end."
-                    : "Have it made anew with more relief there.")
+                    : "Have it made again with more relief there.")
                 + " Do not pad under it: a pad presses more."),
         new FitRemedy(
             "Tight all round, or the tip white or blue",
-            "Off at once. "
-                + (hand ? "Ease the flanks apart, warm; swollen" : "Swollen")
+            "Take it off at once. "
+                + (hand ? "Warm it and ease the sides apart; swollen" : "Swollen")
                 + " or too small all over: measure and "
                 + anew
                 + "."),
@@ -83,7 +83,7 @@ final class BenchRemedies {
                 + little
                 + " at a time, until the fist and the neighbours are free."),
         new FitRemedy(
-            "The joint lies bent, off the floor",
+            "The joint bends, and lifts off the floor",
             "Never push it down with the closure: "
                 + anew
                 + " at the angle that it has without force."),

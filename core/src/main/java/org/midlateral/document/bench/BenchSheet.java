@@ -114,13 +114,13 @@ final class BenchSheet {
               column.paragraph(
                   String.format(
                       Locale.ROOT,
-                      "Pressed most: %.0f kPa %s. Look at the skin there first.",
+                      "Highest pressure: %.0f kPa %s. Look at the skin there first.",
                       worst.kilopascal(),
                       worst.where()));
               double from = solids.get(0).piece().outline().proximal();
               Drawing place = PressureFigure.of(digit, from, worst, room);
               if (column.top() - place.height() > foot) {
-                column.figure("The place on the finger that is pressed most.", place);
+                column.figure("The place on the finger with the highest pressure.", place);
               }
             });
   }

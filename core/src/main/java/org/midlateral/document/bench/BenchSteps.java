@@ -54,20 +54,21 @@ final class BenchSteps {
     steps.add(
         "Hold the finger "
             + held()
-            + ". Lay the sheet with its midline on the volar midline and its web level at the web;"
-            + " wrap it round, pinch the edges together along the dashed lines, dorsally. Stroke,"
-            + " do not press.");
+            + ". Lay the sheet with its midline on the volar midline and its web level at the"
+            + " web; lay it round the finger, pinch the edges together along the dashed"
+            + " lines, dorsally. Stroke, do not press.");
     steps.add(
         "While it is still warm, cut the pinched seam close, "
             + lengths.span(2, 3)
             + " from the finger, the points away from the skin.");
     steps.add("Hold until it is cold and stiff, the joint steady throughout.");
     steps.add(
-        "Still on the finger: lay the paper strips round, over the sheet; pen the marks, join them to"
-            + " a line on each side, and check that it runs along the middle of the finger's side.");
+        "Still on the finger: lay the paper strips round, over the sheet; copy the marks with a"
+            + " pen, join them to a line on each side, and check that it runs along the middle"
+            + " of the finger's side.");
     steps.add("Split the seam dorsally, ease it apart, and take the piece off over the tip.");
     steps.add(
-        "Only now cut along the lines. Trim the flanks to start "
+        "Only now cut along the lines. Trim the sides to start "
             + lengths.with(design.webClearance())
             + " distal of the web, the tongue to end "
             + lengths.with(design.proximalMargin())
@@ -148,20 +149,21 @@ final class BenchSteps {
     return List.of(
         "Cut the dorsal blank of the pattern from a cold sheet; carry its midline, its PIP axis and"
             + " the word PROXIMAL over.",
-        "Seat the finished trough on the finger. Where the sheet bonds to itself, lay a separating"
+        "Put the finished trough on the finger. Where the sheet bonds to itself, lay a separating"
             + " layer over the trough's rims: thin film, damp paper or a little hand cream.",
-        "Warm the sheet, dab it dry, and lay it over the dorsum, centred on the PIP joint. Lead it down"
-            + " over both rims by "
+        "Warm the sheet, dab it dry, and lay it over the dorsum, centred on the PIP joint. Bring"
+            + " it down over both rims by "
             + lengths.with(overlap)
             + " and a little more; stroke, do not press on the joint.",
         "Let it cool in place, finger and trough held steady.",
-        "Pen its edges: both rims' overlap, its proximal and its distal end. Then take it off.",
+        "Mark its edges with a pen: both rims' overlap, its proximal and its distal end. Then"
+            + " take it off.",
         "Trim it to an overlap of "
             + lengths.with(overlap)
             + " on each side; round the corners, smooth the edges.",
         "Mark its proximal end so that it can be seen and felt.",
-        "Close both with tape round the shell, at each end where it has room, over the plastic, not on"
-            + " the skin; any other closure of the sheet serves too.");
+        "Close both with tape round the shell, at each end where it has room, over the plastic,"
+            + " not on the skin; any other closure on this sheet will do too.");
   }
 
   List<String> checks() {

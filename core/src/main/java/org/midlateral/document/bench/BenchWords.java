@@ -42,7 +42,7 @@ final class BenchWords {
     trims.add(
         String.format(
             Locale.ROOT,
-            "Flanks: at %s, from %s distal of the web.",
+            "Sides: up to %s, from %s distal of the web.",
             Math.abs(design.wrap() - 0.5) < 0.005
                 ? "the mid-lateral lines"
                 : String.format(Locale.ROOT, "%.0f %% of the girth", 100 * design.wrap()),
@@ -60,7 +60,7 @@ final class BenchWords {
             ? "Distal end: open, "
                 + lengths.with(design.distalMargin())
                 + " short of the pulp's end."
-            : "Distal end: goes on over the pulp.");
+            : "Distal end: covers the end of the pulp.");
     trims.add(
         "Corners: cut at 45° over "
             + lengths.with(design.corner())
@@ -85,9 +85,10 @@ final class BenchWords {
     }
     return List.of(
         title + ", " + wall + " thick" + lined + ".",
-        "Thin, because a finger is small and its joint must not be forced apart by bulk; draping, so"
-            + " that it follows the joint under its own weight and is not pressed; with memory, so"
-            + " that it goes flat again when warmed and can be moulded anew as extension is gained.");
+        "Thin, because a finger is small and its joint must not be forced apart by bulk; draping,"
+            + " so that it follows the joint under its own weight and is not pressed; with"
+            + " memory, so that it goes flat again when warmed and can be moulded again as"
+            + " extension is gained.");
   }
 
   /** The bubbles in a table; and the pair, where it is not made and may be wanted. */

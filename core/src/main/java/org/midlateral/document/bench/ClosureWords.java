@@ -61,8 +61,8 @@ final class ClosureWords {
   private static String pull(double newton) {
     long grams = 5 * Math.round(newton / GRAVITY * 200);
     return grams > 0
-        ? "with an even pull, as of " + grams + " g hung on it"
-        : "without pull, just laid on";
+        ? "with an even pull, like that of " + grams + " g hung on it"
+        : "without pull, just laid round";
   }
 
   private static void sleeve(Sleeve sleeve, Lengths lengths, List<String> texts) {
@@ -80,7 +80,7 @@ final class ClosureWords {
     texts.add(
         parts.size() == 1
             ? "Size to look for: " + size(parts.get(0), lengths) + WORN
-            : "No even width serves. A graded sleeve, of two widths: "
+            : "No sleeve of one width fits. A sleeve of two widths: "
                 + size(parts.get(0), lengths)
                 + " proximally, "
                 + size(parts.get(1), lengths)

@@ -60,9 +60,9 @@ public record NeighbourRoom(double radial, double ulnar, Room measured) {
       String text =
           String.format(
               Locale.ROOT,
-              "The pieces stand %.1f mm out on the %s side of the PIP joint, where %.1f mm of room were"
-                  + " measured: the fingers are spread by them. A thinner wall, less overlap or relief,"
-                  + " or no dorsal shell.",
+              "The pieces add %.1f mm on the %s side of the PIP joint, where only %.1f mm of room"
+                  + " were measured: they push the fingers apart. What helps: a thinner wall,"
+                  + " less overlap or relief, or no dorsal shell.",
               takes,
               side,
               room.getAsDouble());

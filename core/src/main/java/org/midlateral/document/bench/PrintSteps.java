@@ -33,7 +33,7 @@ final class PrintSteps {
     steps.add(
         "Measure the finger again at the levels overleaf. More than "
             + lengths.with(2)
-            + " off at any level: have it made anew.");
+            + " off at any level: have it made again.");
     steps.add(cleaned());
     steps.add("Lay each piece on its view overleaf, where that is 1:1, and compare its ends.");
     steps.add(
@@ -42,7 +42,8 @@ final class PrintSteps {
     steps.add("Wash it with soap, rinse it, dry it well.");
     steps.add(liner(order.design().trough().liner()));
     steps.add(
-        "Pen the marks of page 1 on the skin, on both sides, at every level, from the volar midline.");
+        "Mark the skin with a pen as page 1 says, on both sides, at every level, from the volar"
+            + " midline.");
     steps.add("Lay the finger in, the palmar side of the PIP joint on the floor; no force.");
     steps.add("Look along both sides: the rims lie at the marks, or evenly beside them.");
     if (shell) {

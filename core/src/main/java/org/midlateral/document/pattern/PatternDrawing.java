@@ -68,9 +68,10 @@ public final class PatternDrawing {
             "The blank, at true size, with its levels and marks.",
             blank(),
             List.of(
-                "Seen from outside, distal end upward. Cut the blank, carry its lines over to the sheet,"
-                    + " wrap it round and pinch it along the dashed lines, dorsally. The thin line is"
-                    + " where it is trimmed when it is cold. Figures: from the midline to the mark.",
+                "Seen from outside, distal end upward. Cut the blank, carry its lines over to the"
+                    + " sheet, lay it round the finger and pinch it along the dashed lines,"
+                    + " dorsally. The thin line is where it is trimmed when it is cold."
+                    + " Figures: from the midline to the mark.",
                 why())));
     figures.add(
         new Figure(
@@ -188,8 +189,8 @@ public final class PatternDrawing {
         ? "Use the blank, not the template: a sheet that is cut to its outline beforehand does not lie"
             + " down on this finger. The template serves to compare the trimmed piece. "
             + leave
-        : "Template: a warm sheet takes up the finger's roundness where it is stroked down with a wet"
-            + " finger and left to settle. "
+        : "Template: a warm sheet takes the finger's roundness when you stroke it down with a wet"
+            + " finger and let it settle. "
             + leave;
   }
 

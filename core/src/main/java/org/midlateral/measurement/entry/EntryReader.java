@@ -105,7 +105,7 @@ public final class EntryReader {
           "",
           point,
           "printable characters",
-          "the character " + point + " cannot stand in YAML; allowed: printable characters");
+          "the character " + point + " is not allowed in YAML; allowed: printable characters");
     } catch (YamlEngineException e) {
       add(0, "", "", "YAML or JSON", "is not YAML: " + Shown.shown(String.valueOf(e.getMessage())));
     }
@@ -214,7 +214,7 @@ public final class EntryReader {
     }
     Integer before = lines.putIfAbsent(child, line(name));
     if (before != null) {
-      String text = "stands in the file twice, first in line " + before + "; allowed: once";
+      String text = "is in the file twice, first in line " + before + "; allowed: once";
       add(line(name), child, "", "once", text);
       skip(events.next());
       return;
@@ -250,7 +250,7 @@ public final class EntryReader {
 
   private void stopWhereTooMany(Event event) throws Stop {
     if (errors.size() >= MOST_ERRORS) {
-      fatal(event, "", "", "", "there are more errors; they show once these are mended");
+      fatal(event, "", "", "", "there are more errors; they appear when these are corrected");
     }
   }
 

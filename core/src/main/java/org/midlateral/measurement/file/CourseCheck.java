@@ -79,7 +79,7 @@ final class CourseCheck {
                 String text = beside + " looks like a mix-up; allowed: " + allowed;
                 errors.add(setting.place().error(path, setting.written(), allowed, text));
               } else if (ratio > UNUSUAL_STEP) {
-                String text = path + ": " + beside + " is an unusual step; measure again.";
+                String text = path + ": " + beside + " is an unusual difference; measure again.";
                 cautions.add(Finding.caution("unusual-step", path, text, ratio, UNUSUAL_STEP));
               }
             });
@@ -98,8 +98,8 @@ final class CourseCheck {
       String text =
           String.format(
               Locale.ROOT,
-              "%s: %.0f° active beside %.0f° passive: the joint goes straighter by its own strength"
-                  + " than by hand. Were the two exchanged?",
+              "%s: %.0f° active beside %.0f° passive: the joint goes straighter by its own"
+                  + " strength than by hand. Were the two readings swapped?",
               path,
               active.getAsDouble(),
               passive.getAsDouble());
@@ -118,8 +118,8 @@ final class CourseCheck {
       String key = choice.substring(0, choice.indexOf('=')).strip();
       if (CourseOrders.isMeasured(key)) {
         String path = path(visit) + ".choices";
-        String allowed = "keys of what is chosen; what is measured stands in the visit itself";
-        String text = key + " is measured, not chosen; allowed: " + allowed;
+        String allowed = "keys of the design; readings belong to the visit itself";
+        String text = key + " is a reading, not a choice; allowed: " + allowed;
         errors.add(settings.get(path).place().error(path, choice, allowed, text));
         return;
       }

@@ -181,7 +181,7 @@ public final class Courses {
       boolean day = builder.day().isPresent();
       if (dated && day) {
         String allowed = "a date at every visit, or a day at every visit";
-        errors.add(builder.wrong("day", allowed, "stands beside dates; allowed: " + allowed));
+        errors.add(builder.wrong("day", allowed, "is mixed with dates; allowed: " + allowed));
       } else if (!there) {
         String allowed = "a date as 2026-03-31, or in its place a day from the first visit";
         errors.add(builder.wrong("date", allowed, "is missing; allowed: " + allowed));

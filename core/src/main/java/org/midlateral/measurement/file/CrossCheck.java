@@ -102,7 +102,7 @@ final class CrossCheck {
       String text = pair + " looks like a mix-up; allowed: " + allowed;
       errors.add(setting.place().error(key, setting.written(), allowed, text));
     } else if (ratio > UNUSUAL_RATIO) {
-      String text = key + ": " + pair + " is an unusual step; measure both again.";
+      String text = key + ": " + pair + " is an unusual difference; measure both again.";
       cautions.add(Finding.caution("unusual-step", key, text, ratio, UNUSUAL_RATIO));
     }
   }
@@ -114,7 +114,7 @@ final class CrossCheck {
       if (width.isPresent() && around.isPresent()) {
         ellipse(level, width.getAsDouble(), around.getAsDouble());
       } else if (width.isPresent() && level == Level.DIP) {
-        String text = "width.dip: it has no use without circumference.dip; state that too.";
+        String text = "width.dip: it is of no use without circumference.dip; write that too.";
         double none = Double.NaN;
         cautions.add(Finding.caution("unused-width", "width.dip", text, width.getAsDouble(), none));
       }
@@ -137,7 +137,7 @@ final class CrossCheck {
         setting.written()
             + " and a circumference of "
             + with
-            + " make no finger's section; allowed: "
+            + " do not fit together in one section of a finger; allowed: "
             + allowed;
     errors.add(setting.place().error(key, setting.written(), allowed, text));
   }
@@ -189,7 +189,7 @@ final class CrossCheck {
               String text =
                   String.format(
                       Locale.ROOT,
-                      "%s puts the %s level at station %s mm; allowed: %s%s",
+                      "%s puts the %s level %s mm from the web; allowed: %s%s",
                       setting.written(),
                       level.key(),
                       Shown.number(station),
@@ -221,7 +221,8 @@ final class CrossCheck {
     if (spacing.getAsDouble() < least && settings.given(key).isPresent()) {
       Setting setting = settings.given(key).orElseThrow();
       String allowed = "a spacing of the diameter and 2 mm at least";
-      String text = setting.written() + " lets the vents run together; allowed: " + allowed;
+      String text =
+          setting.written() + " would let the vents run into each other; allowed: " + allowed;
       errors.add(setting.place().error(key, setting.written(), allowed, text));
     }
   }
@@ -237,7 +238,8 @@ final class CrossCheck {
     if (!fits) {
       String text =
           String.format(
-              "making: %s stands beside %s, which is %s; choose making and material.name to go together.",
+              "making: %s does not go with %s, which is %s; choose making and material.name to go"
+                  + " together.",
               making,
               material.name(),
               material.moulded()
@@ -282,8 +284,8 @@ final class CrossCheck {
     if (asked && material.moulded() && !process.equals(key.standard().orElseThrow())) {
       String text =
           String.format(
-              "print.process: %s stands beside %s, which is moulded by hand and not printed; choose"
-                  + " the material that is printed, or leave print.process out.",
+              "print.process: %s does not go with %s, which is moulded by hand and not printed;"
+                  + " choose the material that is printed, or leave print.process out.",
               process, material.name());
       double none = Double.NaN;
       cautions.add(Finding.caution("process-and-material", "print.process", text, none, none));
@@ -298,7 +300,7 @@ final class CrossCheck {
         if (settings.given(key).isPresent() && settings.given(needed).isEmpty()) {
           Setting setting = settings.given(key).orElseThrow();
           String allowed = "a reading with both " + keys[0] + " and " + keys[1];
-          String text = setting.written() + " stands without " + needed + "; allowed: " + allowed;
+          String text = setting.written() + " is given without " + needed + "; allowed: " + allowed;
           errors.add(setting.place().error(key, setting.written(), allowed, text));
         }
       }

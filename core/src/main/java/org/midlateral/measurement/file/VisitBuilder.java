@@ -109,7 +109,7 @@ final class VisitBuilder {
     if (straight.isPresent() && bent.isPresent() && bent.getAsDouble() < straight.getAsDouble()) {
       String key = flexion.passive().isPresent() ? "pip-flexion.passive" : "pip-flexion.active";
       Setting setting = given(key).orElseThrow();
-      String allowed = "no less than what is left of flexion in extension";
+      String allowed = "no less than the extension deficit";
       String text =
           String.format(
               Locale.ROOT,
@@ -127,7 +127,7 @@ final class VisitBuilder {
         if (given(key).isPresent() && given(needed).isEmpty()) {
           Setting setting = given(key).orElseThrow();
           String allowed = "a reading with both gauge.force and gauge.distance";
-          String text = setting.written() + " stands without " + needed + "; allowed: " + allowed;
+          String text = setting.written() + " is given without " + needed + "; allowed: " + allowed;
           errors.add(setting.place().error(path + "." + key, setting.written(), allowed, text));
         }
       }
@@ -142,8 +142,8 @@ final class VisitBuilder {
     }
     Setting setting = stated.get();
     if (word("piece", PieceChange.class).orElse(PieceChange.SAME) != PieceChange.NEW) {
-      String allowed = "choices beside piece: new";
-      String text = setting.word() + " is of no new piece; allowed: " + allowed;
+      String allowed = "choices only with piece: new";
+      String text = setting.word() + " is given, but no new piece is made; allowed: " + allowed;
       errors.add(setting.place().error(path + ".choices", setting.word(), allowed, text));
     }
     return Stream.of(setting.word().split(";")).map(String::strip).toList();

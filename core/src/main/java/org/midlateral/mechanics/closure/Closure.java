@@ -44,8 +44,8 @@ public record Closure(
       Finding.caution(
           "tape-on-skin",
           "closure.kind",
-          "Tape is for the closed shell: without a dorsal shell it lies on the skin. An elastic wrap"
-              + " or a sleeve serves instead (closure.kind: wrap or sleeve).",
+          "Tape is for the closed shell: without a dorsal shell it lies on the skin. Use an"
+              + " elastic wrap or a sleeve instead (closure.kind: wrap or sleeve).",
           Double.NaN,
           Double.NaN);
 
@@ -135,8 +135,8 @@ public record Closure(
         "closure.kind",
         String.format(
             Locale.ROOT,
-            "Two straps find no room: their hook would have %.1f mm on the volar side, between %s, and"
-                + " needs %.0f mm. An elastic wrap serves%s.",
+            "There is no room for two straps: their hook would have %.1f mm on the volar side,"
+                + " between %s, and needs %.0f mm. Use an elastic wrap%s.",
             room,
             shell ? "the shell's edges" : "the trough's rims",
             2 * Strap.LEAST_FREE,
@@ -149,8 +149,8 @@ public record Closure(
     return Finding.caution(
         "sleeve-no-width",
         "closure.kind",
-        "No sleeve of one width or of two holds at the thinnest level and spares the thickest. An"
-            + " elastic wrap serves"
+        "No sleeve of one width or of two holds at the thinnest level without pressing too much"
+            + " at the thickest. Use an elastic wrap"
             + (shell ? ", or tape (closure.kind: wrap or tape)." : " (closure.kind: wrap)."),
         Double.NaN,
         Double.NaN);
@@ -167,9 +167,10 @@ public record Closure(
             "closure.tension",
             String.format(
                 Locale.ROOT,
-                "Laid with %.2f N the wrap presses with up to %.1f kPa (%.0f mmHg) on the whole; blood"
-                    + " in the smallest vessels is at about %.1f kPa (%.0f mmHg), and no pressure is"
-                    + " safe for every finger: lay it with less pull, or in fewer layers.",
+                "With a pull of %.2f N the layers of the wrap together press with up to %.1f kPa"
+                    + " (%.0f mmHg). The pressure of blood in the smallest vessels is about"
+                    + " %.1f kPa (%.0f mmHg), and no pressure is safe for every finger: wind"
+                    + " it with less pull, or in fewer layers.",
                 wrap.tension(),
                 Laplace.KPA_PER_MPA * most,
                 Laplace.MMHG_PER_MPA * most,

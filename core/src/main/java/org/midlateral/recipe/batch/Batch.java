@@ -107,7 +107,7 @@ public final class Batch {
     String reference = read.order().measurements().reference();
     Optional<String> folder = names.folder(reference);
     if (folder.isEmpty()) {
-      String text = "the reference " + reference + " stands in an earlier order of this batch";
+      String text = "the reference " + reference + " is used by an earlier order of this batch";
       return done(Outcome.without(raw.place(), reference, "", OrderState.DUPLICATE, text));
     }
     return pool.submit(new OrderJob(raw, settings.understood(raw, read), folder.get(), settings));

@@ -63,7 +63,7 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
       former = settings.superseded().take(folder);
     } catch (FileProblem problem) {
       // The defect is what is to be told; the next run that makes the order moves what was left.
-      command.add("(its former making cannot be moved)");
+      command.add("(its former files cannot be moved)");
     }
     String request = Defect.request(defect.write(Optional.of(home())));
     return outcome(

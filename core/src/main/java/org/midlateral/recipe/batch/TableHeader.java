@@ -53,7 +53,7 @@ record TableHeader(char mark, List<String> keys, List<Boolean> nameless) {
     String mark = says.group(1).isEmpty() ? line.strip().substring(4, 5) : says.group(1);
     if (!MARKS.contains(mark)) {
       throw new SourceProblem(
-          file + ":1: cells are parted by " + Shown.shown(mark) + "; allowed: , or ;");
+          file + ":1: cells are separated by " + Shown.shown(mark) + "; allowed: , or ;");
     }
     return Optional.of(mark.charAt(0));
   }
@@ -90,7 +90,7 @@ record TableHeader(char mark, List<String> keys, List<Boolean> nameless) {
                     new SourceProblem(place + "the first row is not a row of a table (RFC 4180)"));
     if (columns.size() == 1 && header.contains("\t")) {
       throw new SourceProblem(
-          place + "the cells are parted by tabs; allowed: commas, or semicolons (RFC 4180)");
+          place + "the cells are separated by tabs; allowed: commas, or semicolons (RFC 4180)");
     }
     requireUsed(place, columns, names);
     List<String> keys = new ArrayList<>();

@@ -135,7 +135,7 @@ final class TableOrders implements OrderSource {
       }
       if (header.nameless().get(i)) {
         String cell = Shown.shown(row.get(i));
-        return broken(text, reference, line, cell + " stands in a column without a name");
+        return broken(text, reference, line, cell + " is in a column without a name");
       }
       if (!keys.get(i).isEmpty()) {
         stated.add(keys.get(i) + "=" + header.value(i, row.get(i)));

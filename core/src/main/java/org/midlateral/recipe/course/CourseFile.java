@@ -46,7 +46,7 @@ public record CourseFile(Path path) {
   public Courses.CourseRead begin(Path order, Optional<LocalDate> on) {
     if (Files.exists(path)) {
       String allowed = "the name of a file that is not there yet";
-      String text = "is there already, and no course is begun over it; allowed: " + allowed;
+      String text = "exists already and is not replaced; allowed: " + allowed;
       InputError error = new Place(path.toString(), 0).error("", "", allowed, text);
       return new Courses.CourseRead(null, List.of(error), List.of());
     }
@@ -126,7 +126,7 @@ public record CourseFile(Path path) {
                 .nearest("visits[0]." + key)
                 .map(path -> "; did you mean " + path.replaceFirst("visits\\[[0-9]*]\\.", "") + "?")
                 .orElse("");
-        String what = known ? "cannot stand" : "is no visit's key" + near;
+        String what = known ? "is not allowed" : "is no visit's key" + near;
         return Optional.of(ADD.error(key, reading, allowed, what + "; allowed: " + allowed));
       }
     }

@@ -45,8 +45,9 @@ public enum CourseRule {
       s ->
           String.format(
               Locale.ROOT,
-              "%.0f° of active extension were lost while the joint itself goes as straight as before:"
-                  + " no matter of the piece. Ask what happened; the extensor is to be looked at.",
+              "%.0f° of active extension were lost, while by hand the joint goes as straight as"
+                  + " before: the piece is not the cause. Ask what happened, and have the"
+                  + " extensor tendon examined.",
               s.activeSinceBest().orElseThrow()),
       "common practice, no source"),
 
@@ -56,8 +57,8 @@ public enum CourseRule {
       s ->
           String.format(
               Locale.ROOT,
-              "%.0f° of extension were regained since the piece was made for %.0f°: made for the former"
-                  + " angle, it no longer holds what was won.",
+              "%.0f° of extension were regained since the piece was made for %.0f°: it still"
+                  + " holds the former angle, not the one regained.",
               -s.sinceMade().orElseThrow(),
               s.madeFor().orElseThrow()),
       "the smallest change that counts, as told; common practice, no source"),
@@ -68,15 +69,16 @@ public enum CourseRule {
       s ->
           String.format(
               Locale.ROOT,
-              "%.0f° of PIP flexion were lost against its best: nights in extension may cost it. Ask how"
-                  + " much the joint is bent by day, and let the hours of wear be looked at.",
+              "%.0f° of PIP flexion were lost against its best: nights in extension may be the"
+                  + " cause. Ask how much the joint is bent by day, and review the hours of"
+                  + " wear.",
               s.flexionLost().orElseThrow()),
       "the smallest change that counts, as told; common practice, no source"),
 
   SKIN_BROKEN(
       CourseVerdict.REVIEW,
       s -> s.skin().orElse(SkinState.CLEAR) == SkinState.BROKEN,
-      s -> "The skin" + at(s) + " is broken: the piece stays off until it is whole.",
+      s -> "The skin" + at(s) + " is broken: leave the piece off until it has healed.",
       "the caution not-for; common practice, no source"),
 
   SWOLLEN(
@@ -87,7 +89,7 @@ public enum CourseRule {
               + " The finger is swollen and the "
               + name(s.sits(Verdict.TIGHT).orElseThrow())
               + " is tight: do not wear it so, look for the cause"
-              + (thinner(s) ? "; a thinner liner gives it the room in the meantime." : "."),
+              + (thinner(s) ? "; a thinner liner gives it room until then." : "."),
       "common practice, no source"),
 
   TIGHT(
@@ -108,13 +110,13 @@ public enum CourseRule {
       s ->
           standsOff(s)
               + String.format(
-                  Locale.ROOT, " A liner of %.1f mm more takes it up.", s.bridge().orElseThrow()),
+                  Locale.ROOT, " A liner %.1f mm thicker fills the gap.", s.bridge().orElseThrow()),
       "steps and thickness of liners: common practice, no source"),
 
   LOOSE(
       CourseVerdict.REMAKE,
       s -> loose(s) && s.bridge().isEmpty(),
-      s -> standsOff(s) + " No liner of one thickness takes that up.",
+      s -> standsOff(s) + " No liner of one thickness fills that gap.",
       "common practice, no source"),
 
   RED_STAYS(
@@ -146,7 +148,7 @@ public enum CourseRule {
       s ->
           "Hours worn a night: "
               + String.format(Locale.ROOT, "%.1f", s.hoursWorn().orElseThrow()).replace(".0", "")
-              + ", less than half of one. Ask what keeps it off, and mend that first.",
+              + ", less than half of one. Ask why it is not worn, and solve that first.",
       "half of a night of eight hours; common practice, no source"),
 
   NOT_READ(
@@ -226,21 +228,23 @@ public enum CourseRule {
                 Locale.ROOT, "against the %.0f° the piece was made for", s.madeFor().orElseThrow());
     return String.format(
         Locale.ROOT,
-        "%.0f° of extension were lost %s. Read it once more; then: the piece must not be forced on. Ask"
-            + " how long it was worn, whether the joint hurts or is swollen, and what happened.",
+        "%.0f° of extension were lost %s. Read it once more. If it is so, do not force the piece"
+            + " on: ask how long it was worn, whether the joint hurts or is swollen, and what"
+            + " happened.",
         Math.max(made, best),
         against);
   }
 
   private static String kept(CourseState s) {
     double first = s.sinceFirst().orElseThrow();
-    return "Extension is kept: within what a goniometer can tell of what the piece was made for."
+    return "Extension is kept: it differs from what the piece was made for by no more than a"
+        + " goniometer can tell."
         + (ReadingError.GONIOMETER.tells(first)
             ? String.format(
                 Locale.ROOT,
                 " Since the first visit %.0f° were %s.",
                 Math.abs(first),
-                first < 0 ? "won" : "lost")
+                first < 0 ? "gained" : "lost")
             : "");
   }
 
@@ -250,7 +254,7 @@ public enum CourseRule {
         + " is "
         + s.lengths().with(Math.abs(change.change()))
         + (change.change() > 0 ? " thicker" : " thinner")
-        + " round than the piece was made by.";
+        + " around than what the piece was made for.";
   }
 
   private static String name(Refit refit) {
@@ -265,8 +269,9 @@ public enum CourseRule {
   private static String where(Refit refit, CourseState s) {
     return String.format(
         Locale.ROOT,
-        "%s from the web, %s %s of the volar midline",
-        s.lengths().with(refit.minStation()),
+        "%s %s the web, %s %s of the volar midline",
+        s.lengths().with(Math.abs(refit.minStation())),
+        refit.minStation() >= 0 ? "from" : "proximal of",
         s.lengths().with(Math.abs(refit.minGirth())),
         refit.minGirth() >= 0 ? "radial" : "ulnar");
   }
@@ -279,7 +284,7 @@ public enum CourseRule {
     return s.fallen().map(fallen -> girth(fallen, s) + " The swelling went down. ").orElse("")
         + "The "
         + name(s.sits(Verdict.LOOSE).orElseThrow())
-        + " stands off by more than as made.";
+        + " stands farther off the skin than when it was made.";
   }
 
   private static String at(CourseState s) {

@@ -72,7 +72,7 @@ public record FollowUpWords(FollowUp told) {
                     + (girth.change() < 0 ? "" : "+")
                     + lengths.with(girth.change())
                     + (girth.grown() || girth.fallen() ? "*" : ""))
-        .collect(Collectors.joining(", ", "Round, against what the piece was made by: ", "."));
+        .collect(Collectors.joining(", ", "Girths against what the piece was made for: ", "."));
   }
 
   /** What the next piece changes, or why there is none. */
@@ -108,15 +108,15 @@ public record FollowUpWords(FollowUp told) {
             + (lengths.unit() == LengthUnit.IN
                 ? String.format(Locale.ROOT, " (%.1f mm)", tape.smallestChange())
                 : "")
-            + " (likewise, of "
+            + " (in the same way, with a standard error of "
             + lengths.thin(tape.standardError())
             + "; "
             + tape.source()
             + "), and "
             + lengths.with(ReadingError.GIRTH_OVER_THE_DAY)
             + " more between morning and evening.",
-        "The best of many readings flatters: of ten readings of an unchanged joint the last is one time"
-            + " in seven so far from the best. Read once more before anything is decided.");
+        "The best of many readings is too good: of ten readings of an unchanged joint, the last"
+            + " is that far from the best one time in seven. Read once more before you decide.");
   }
 
   /** A change of an angle with its sign; a star where it counts. */

@@ -74,8 +74,8 @@ public record HeldToday(double angle, double gap) {
   public String sentence(double madeFor) {
     return String.format(
         Locale.ROOT,
-        "By the joint model the present piece would hold today's joint at %.0f° (made for %.0f°, and"
-            + " %.1f° beyond it); an estimate, for comparison.",
+        "By the joint model the present piece would hold today's joint at %.0f° (it was made for"
+            + " %.0f°, and bends %.1f° beyond it); an estimate, for comparison.",
         madeFor + angle,
         madeFor,
         angle);

@@ -121,7 +121,7 @@ public record LooseForecast(
   public String sentence(Course course) {
     String when =
         day <= course.last().time().day()
-            ? "by that trend the present piece is loose by now"
+            ? "by that trend the present piece is loose already"
             : String.format(
                 Locale.ROOT,
                 "the present piece gets loose about %s (between %s and %s)",
@@ -133,8 +133,8 @@ public record LooseForecast(
     String then =
         bridge.isPresent()
             ? String.format(
-                Locale.ROOT, "; a liner of %.1f mm then bridges it.", bridge.getAsDouble())
-            : "; no liner bridges it, plan for another piece.";
+                Locale.ROOT, "; a liner of %.1f mm then fills the gap.", bridge.getAsDouble())
+            : "; no liner fills that gap: plan for another piece.";
     return String.format(
             Locale.ROOT,
             "At the %s the girth falls by %.1f mm a week: ",

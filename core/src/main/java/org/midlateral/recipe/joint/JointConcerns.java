@@ -68,9 +68,9 @@ public final class JointConcerns {
             "joint.moment",
             String.format(
                 Locale.ROOT,
-                "The distal end presses with %.2f N; over 1.96 N (200 gf) a published study saw skin"
-                    + " more likely to be hurt. A longer distal lever arm, or a joint that is held"
-                    + " less straight.",
+                "The distal end presses with %.2f N; over 1.96 N (200 gf) a published study saw"
+                    + " skin more likely to be hurt. What helps: a longer distal end, or a"
+                    + " joint that is held less straight.",
                 force),
             force,
             Concerns.FORCE));
@@ -85,19 +85,24 @@ public final class JointConcerns {
             .filter(other -> other.angleHeld() <= held.within())
             .findFirst()
             .map(JointConcerns::would)
-            .orElse("Longer ends, a wrap nearer to 0.5, a thicker wall or the dorsal shell.");
+            .orElse(
+                "What helps: longer ends, sides nearer to half of the girth (trough.wrap), a"
+                    + " thicker wall or the dorsal shell.");
     String pull =
         held.leastTension().isPresent()
             ? String.format(
-                Locale.ROOT, "Laid with %.2f N it would be.", held.leastTension().getAsDouble())
-            : "No pull of it does. " + instead;
+                Locale.ROOT,
+                "With a pull of %.2f N it would be.",
+                held.leastTension().getAsDouble())
+            : "No pull of it holds the joint. " + instead;
     findings.add(
         Finding.caution(
             "joint-not-held",
             held.leastTension().isPresent() ? "closure.tension" : "closure.kind",
             String.format(
                 Locale.ROOT,
-                "The joint is not held within %.0f degrees: under the %s as laid it goes by %s. %s",
+                "The joint is not held within %.0f degrees: under the %s as it is put on, it"
+                    + " bends by %s degrees. %s",
                 held.within(),
                 JointWords.kind(held),
                 held.answer().held()
@@ -111,7 +116,7 @@ public final class JointConcerns {
   private static String would(OtherClosure other) {
     return String.format(
         Locale.ROOT,
-        "%s would hold it at %.0f.",
+        "%s would hold it at %.0f degrees.",
         JointWords.named(other.kind()),
         other.angleHeld());
   }
@@ -125,9 +130,10 @@ public final class JointConcerns {
               "dorsal-shell.overlap",
               String.format(
                   Locale.ROOT,
-                  "To seat the shell takes some %.0f N along the finger, more than the %.0f N that a"
-                      + " sore joint should take: less dorsal-shell.overlap, a thinner"
-                      + " dorsal-shell.wall, or spread it by hand and lay it on from dorsal.",
+                  "To push the shell on takes about %.0f N along the finger, more than the %.0f N"
+                      + " that a sore joint should take. What helps: less"
+                      + " dorsal-shell.overlap, a thinner dorsal-shell.wall, or to spread the"
+                      + " shell by hand and lay it on from the back of the finger.",
                   force,
                   PuttingOn.MUCH),
               force,
@@ -148,8 +154,9 @@ public final class JointConcerns {
         "dorsal-shell.overlap",
         String.format(
             Locale.ROOT,
-            "To go on, the shell must open by %.2f mm, which strains it by %.2f %%, and the material"
-                + " bears %.2f %%: less dorsal-shell.overlap, another closure or a softer material.",
+            "To go on, the shell must open by %.2f mm. That strains it by %.2f %%, and the"
+                + " material bears only %.2f %%. What helps: less dorsal-shell.overlap,"
+                + " another closure or a softer material.",
             on.spread(),
             100 * on.strain(),
             100 * on.bears()),
@@ -169,9 +176,9 @@ public final class JointConcerns {
               "material.name",
               String.format(
                   Locale.ROOT,
-                  "In the morning, after 8 hours at 34 °C, the joint is at %.0f degrees, more than"
-                      + " %.0f: the plastic gives way slowly. A thicker wall, or a material that keeps"
-                      + " its stiffness.",
+                  "In the morning, after 8 hours at 34 °C, the joint is at %.0f degrees, more"
+                      + " than %.0f: the plastic gives way slowly. What helps: a thicker wall,"
+                      + " or a material that keeps its stiffness.",
                   morning,
                   held.within()),
               morning,

@@ -45,17 +45,19 @@ public final class JointWords {
 
   /** Where the joint is held. */
   public String angle() {
-    double asked = Math.toDegrees(held.worn().made().order().measurements().pipExtensionDeficit());
     if (!answer.held()) {
-      return say("Not held at the %.0f° reached: it goes by more than 30°", asked);
+      return "Not held: the joint bends by more than 30° beyond the angle measured";
     }
+    double asked = Math.toDegrees(held.worn().made().order().measurements().pipExtensionDeficit());
     String band =
         held.bands()
             .map(b -> say(" (%.0f to %.0f°)", b.angle().low(), b.angle().high()))
             .orElse("");
     return asked < 0.5
-        ? say("Held at %.0f°%s of the 0° reached", answer.angle(), band)
-        : say("Held %.0f°%s short of the %.0f° reached", answer.angle(), band, asked);
+        ? say("Held %.0f°%s short of full extension", answer.angle(), band)
+        : say(
+            "Held %.0f°%s short of the deficit of %.0f° that was measured",
+            answer.angle(), band, asked);
   }
 
   private String pull() {
@@ -65,15 +67,20 @@ public final class JointWords {
       return held.instead().stream()
           .filter(other -> other.angleHeld() <= held.within())
           .findFirst()
-          .map(o -> say("no %s holds it, %s does", kind, named(o.kind()).toLowerCase(Locale.ROOT)))
-          .orElse(say("no %s holds it within %.0f°", kind, held.within()));
+          .map(
+              o ->
+                  say(
+                      "no pull of the %s holds it, %s does",
+                      kind, named(o.kind()).toLowerCase(Locale.ROOT)))
+          .orElse(say("no pull of the %s holds it within %.0f°", kind, held.within()));
     }
     double least = held.leastTension().getAsDouble();
-    String each = held.worn().fastening().layers() > 1 ? " a layer" : "";
+    String each = held.worn().fastening().layers() > 1 ? " in each layer" : "";
     if (least < HARDLY_ANY) {
-      return say("the %s needs hardly any pull (laid with %.2f N)", kind, laid);
+      return say("the %s needs hardly any pull (it is put on with %.2f N)", kind, laid);
     }
-    return say("the %s needs %.2f N%s and is laid with %.2f N", kind, least, each, laid);
+    return say(
+        "the %s needs a pull of %.2f N%s and is put on with %.2f N", kind, least, each, laid);
   }
 
   /** The lines that follow the first. */
@@ -82,8 +89,8 @@ public final class JointWords {
     List<String> lines = new ArrayList<>();
     lines.add(
         say(
-            "Held at %.1f°: play %.1f, skin %.1f, plastic %.1f, closure %.1f; friction may hold it"
-                + " up to %.1f more or less",
+            "These %.1f° are made up of: play %.1f, skin %.1f, plastic %.1f, closure %.1f;"
+                + " friction may add or take away up to %.1f",
             answer.angle(),
             positive(split.play()),
             positive(split.skin()),
@@ -91,7 +98,7 @@ public final class JointWords {
             positive(split.closure()),
             answer.friction()));
     lines.add(
-        "Pressed most, over 1 cm²: "
+        "Highest pressures, means over 1 cm²: "
             + answer.worst().stream()
                 .map(peak -> say("%.1f kPa %s", KPA * peak.pressure(), place(peak)))
                 .collect(Collectors.joining("; ")));
@@ -102,8 +109,9 @@ public final class JointWords {
             on ->
                 lines.add(
                     say(
-                        "Putting the shell on: it opens by %.1f mm with %.1f N at each rim, some %.0f N"
-                            + " along the finger, strained by %.1f %% at most",
+                        "Putting the shell on: it opens by %.1f mm under %.1f N at each rim and"
+                            + " takes about %.0f N along the finger; its strain is %.1f %% at"
+                            + " most",
                         on.spread(), on.rimForce(), on.force(), 100 * on.strain())));
     held.bands().ifPresent(bands -> lines.add(bands(bands)));
     lines.add("What to change: " + change());
@@ -116,17 +124,22 @@ public final class JointWords {
 
   private String closure() {
     String force =
-        held.holds() ? "has the force" : say("does not hold the joint within %.0f°", held.within());
+        held.holds() ? "strong enough" : say("does not hold the joint within %.0f°", held.within());
     String others =
         held.instead().stream()
-            .map(o -> say("; %s: %.1f°", named(o.kind()).toLowerCase(Locale.ROOT), o.angleHeld()))
+            .map(
+                o ->
+                    say(
+                        "; with %s: %.1f°",
+                        named(o.kind()).toLowerCase(Locale.ROOT), o.angleHeld()))
             .collect(Collectors.joining());
     return say("Closure: %s; %s%s", pull(), force, others);
   }
 
   private String morning(Overnight night) {
     return say(
-        "In the morning, after 8 h at 34 °C: %.1f° (%.1f to %.1f), with %.0f %% of the modulus left",
+        "In the morning, after 8 h at 34 °C: %.1f° (%.1f to %.1f), with %.0f %% of the plastic's"
+            + " modulus left",
         night.angleHeld(),
         Math.min(night.band().get(0), night.band().get(1)),
         Math.max(night.band().get(0), night.band().get(1)),
@@ -135,8 +148,8 @@ public final class JointWords {
 
   private static String bands(AngleBands bands) {
     return say(
-        "Bands, nine tenths of %d draws (seed %d) under errors of tape, goniometer, joint and skin:"
-            + " %.1f to %.1f°, %.0f to %.0f kPa",
+        "Nine in ten of %d draws (seed %d), with errors of tape, goniometer, joint and skin: %.1f"
+            + " to %.1f°, %.0f to %.0f kPa",
         bands.draws(),
         bands.seed(),
         bands.angle().low(),
@@ -151,9 +164,10 @@ public final class JointWords {
     if (!held.holds()) {
       return held.leastTension().isPresent()
           ? say(
-              "lay the %s with %.2f N, or choose a stiffer closure.",
+              "put the %s on with a pull of %.2f N, or choose a stiffer closure.",
               kind(held), held.leastTension().getAsDouble())
-          : "longer ends, a wrap nearer to 0.5, a thicker wall, or the dorsal shell with tape.";
+          : "longer ends, sides nearer to half of the girth (trough.wrap), a thicker wall, or the"
+              + " dorsal shell with tape.";
     }
     if (peak.pressure() > Concerns.PRESSURE_OF_A_NIGHT) {
       return less(peak).toLowerCase(Locale.ROOT);
@@ -161,7 +175,7 @@ public final class JointWords {
     if (held.overnight().map(Overnight::angleHeld).orElse(0.0) > held.within()) {
       return "a thicker wall, or a material that keeps its stiffness over the night.";
     }
-    return "nothing calls for it.";
+    return "nothing.";
   }
 
   /** What makes a pressure less. */

@@ -85,10 +85,10 @@ public final class RecordSheet {
             + String.join(", ", record.source().formats())
             + ".");
     if (!record.text().isEmpty()) {
-      column.paragraph("Told of it: " + shortened(record.text(), letters));
+      column.paragraph("Findings: " + shortened(record.text(), letters));
     }
     if (record.former() != null) {
-      column.paragraph("The making before it: " + record.former() + ".");
+      column.paragraph("The revision before it: " + record.former() + ".");
     }
   }
 

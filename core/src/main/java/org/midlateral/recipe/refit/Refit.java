@@ -295,17 +295,17 @@ public record Refit(
       return angle("lost")
           + String.format(
               Locale.ROOT,
-              " It must not be forced on: it would press by up to %.1f mm. Ask how long it was worn,"
-                  + " whether the joint hurts or is swollen and whether something happened to it, and let"
-                  + " whoever is responsible see it before another is made. ",
+              " Do not force it on: it would be pressed into the skin by up to %.1f mm. Ask how"
+                  + " long it was worn, whether the joint hurts or is swollen and whether"
+                  + " something happened to it, and show it to whoever is responsible before"
+                  + " another is made. ",
               Math.max(0, -refit.min()))
           + girths();
     }
 
     private String regained() {
       return angle("regained")
-          + " Made for the former angle, it no longer holds what was won: remould or reprint it at"
-          + " today's. "
+          + " It still holds the former angle: remould or reprint it at today's. "
           + girths();
     }
 
@@ -328,13 +328,14 @@ public record Refit(
               Math.max(0, -refit.min()));
       String thinner =
           liner > 0 && -refit.min() <= liner
-              ? " A thinner liner gives it the room, if nothing else has changed."
+              ? " A thinner liner gives it room, if nothing else has changed."
               : "";
       return pressed
           + girths()
           + (changed(change -> change > 0).isPresent()
-              ? " Do not wear it tight: look for swelling, and remould or make it anew."
-              : " Do not wear it tight: measure again, and look for what lies between.")
+              ? " Do not wear it tight: look for swelling, and remould it or make it again."
+              : " Do not wear it tight: measure again, and look for something between finger and"
+                  + " piece.")
           + thinner;
     }
 
@@ -342,7 +343,8 @@ public record Refit(
       String stands =
           String.format(
               Locale.ROOT,
-              "It stands off by up to %.2f mm more than as made, on the mean about a level. ",
+              "It stands off the skin by up to %.2f mm more than when it was made, as the mean"
+                  + " around a level. ",
               over());
       return stands
           + girths()
@@ -350,7 +352,7 @@ public record Refit(
               ? " Swelling that went down is the usual reason to remould."
               : " Measure again before it is remade.")
           + String.format(
-              Locale.ROOT, " A liner of some %.1f mm more takes it up till then.", over());
+              Locale.ROOT, " Until then a liner about %.1f mm thicker fills the gap.", over());
     }
 
     /** By how much more than as made it stands off where it does so most (mm). */

@@ -19,14 +19,14 @@ public final class AdviceText {
     lines.add(
         String.format(
             Locale.ROOT,
-            "Designs that hold the joint within %.0f degrees, the least pressed first",
+            "Designs that hold the joint within %.0f degrees, the lowest pressure first",
             advice.within()));
-    lines.add(String.format(Locale.ROOT, HEAD, "", "closure", "laid", "held at", "pressure"));
+    lines.add(String.format(Locale.ROOT, HEAD, "", "closure", "pull", "held at", "pressure"));
     lines.add(String.format(Locale.ROOT, HEAD, "", "", "N", "degrees", "kPa"));
     lines.add(line(advice.own(), "this design"));
     advice.better().forEach(one -> lines.add(line(one, one.design())));
     if (advice.better().isEmpty()) {
-      lines.add("None that was tried does.");
+      lines.add("No design that was tried holds it.");
     }
     return lines;
   }

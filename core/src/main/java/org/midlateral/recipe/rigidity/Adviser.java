@@ -141,7 +141,8 @@ public final class Adviser {
     for (double wrap : new double[] {0.45, 0.5, 0.55}) {
       if (Math.abs(wrap - order.design().trough().wrap()) > 0.01) {
         changes.add(
-            new Change(String.format(Locale.ROOT, "wrap %.2f", wrap), Variant.wrap(order, wrap)));
+            new Change(
+                String.format(Locale.ROOT, "%.2f of the girth", wrap), Variant.wrap(order, wrap)));
       }
     }
     Order longer = longer(order);

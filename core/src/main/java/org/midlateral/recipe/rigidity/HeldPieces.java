@@ -142,7 +142,7 @@ public record HeldPieces(
   }
 
   private static String which(ComparedTrough one) {
-    return String.format(Locale.ROOT, "wrap %.2f: ", one.wrap());
+    return String.format(Locale.ROOT, "%.2f of the girth: ", one.wrap());
   }
 
   /** Meshes a shell. */

@@ -89,7 +89,9 @@ public record Rigidity(
     for (Curve curve : curves) {
       List<Profile.BeamPanel> panels = curve.profile().panels();
       String label =
-          curve.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "wrap %.2f", curve.wrap());
+          curve.wrap() == 1
+              ? "closed"
+              : String.format(Locale.ROOT, "%.2f of the girth", curve.wrap());
       lines.add(
           new RigidityPlot.PlotLine(
               label,

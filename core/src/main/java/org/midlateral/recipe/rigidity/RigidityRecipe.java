@@ -255,7 +255,10 @@ public final class RigidityRecipe {
                 "wrap-not-compared",
                 "trough.wrap",
                 String.format(
-                    Locale.ROOT, "A wrap of %.2f cannot be compared: %s", wrap, e.getMessage()),
+                    Locale.ROOT,
+                    "A trough over %.2f of the girth cannot be compared: %s",
+                    wrap,
+                    e.getMessage()),
                 wrap,
                 Double.NaN));
       }
@@ -353,7 +356,7 @@ public final class RigidityRecipe {
             String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
             Variant.wall(loaded, wall + 0.4)),
         new Changed(
-            String.format(Locale.ROOT, "wrap %.2f instead of %.2f", wrap - 0.05, wrap),
+            String.format(Locale.ROOT, "%.2f of the girth instead of %.2f", wrap - 0.05, wrap),
             Variant.wrap(loaded, wrap - 0.05)),
         new Changed(
             covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",

@@ -32,7 +32,7 @@ public final class BenchFiles {
         orthosis.relief(),
         orthosis.solids(),
         new SheetFigures(
-            Optional.of("Held at 3° (1 to 6°) of the 0° reached"),
+            Optional.of("Held 3° (1 to 6°) short of full extension"),
             Optional.of(
                 new SheetFigures.PressedPlace(
                     26, 1, 11.2, "under the dorsal shell over the PIP joint, radial side")),

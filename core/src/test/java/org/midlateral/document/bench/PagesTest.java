@@ -145,10 +145,11 @@ class PagesTest {
   @Test
   void theSheetSaysLittleOfMechanics() throws Exception {
     assertThat(sheet("bulbous-ring", "closure.kind=wrap"))
-        .contains("Held at 3° (1 to 6°) of the 0° reached.")
+        .contains("Held 3° (1 to 6°) short of full extension.")
         .contains(
             "Forces: 1.3 N at the proximal end, 2.6 N over the PIP joint, 1.2 N at the distal")
-        .contains("Pressed most: 11 kPa under the dorsal shell over the PIP joint, radial side.")
+        .contains(
+            "Highest pressure: 11 kPa under the dorsal shell over the PIP joint, radial" + " side.")
         .doesNotContain("MPa", "EI", "N·m", "mmHg (");
   }
 

@@ -52,8 +52,8 @@ class CrossCheckTest {
     assertThat(with("width.pip=19.2").errors()).isEmpty();
     assertThat(texts("width.pip=26"))
         .containsExactly(
-            "--set: width.pip: 26 mm and a circumference of 66 mm make no finger's section; "
-                + "allowed: 19.1 to 25.9 mm for that circumference");
+            "--set: width.pip: 26 mm and a circumference of 66 mm do not fit together in one"
+                + " section of a finger; allowed: 19.1 to 25.9 mm for that circumference");
     assertThat(texts("width.pip=19")).hasSize(1);
   }
 

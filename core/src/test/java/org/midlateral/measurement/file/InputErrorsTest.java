@@ -66,7 +66,9 @@ class InputErrorsTest {
         "width: {}|trough: {wrap: \"0.5\"}|15: trough.wrap: 0.5 is a text in quotes, not a share; allowed: 0.2 to 0.6",
         "width: {}|trough: {wrap: 0.7}|15: trough.wrap: 0.7 is out of range; allowed: 0.2 to 0.6",
         "width: {}|trough: {vents: {diameter: 1}}|15: trough.vents.diameter: 1 mm is out of range; allowed: 0, or 2 to 6 mm",
-        "width: {}|trough: {vents: {diameter: 6, spacing: 7}}|15: trough.vents.spacing: 7 mm lets the vents run together; allowed: a spacing of the diameter and 2 mm at least",
+        "width: {}|trough: {vents: {diameter: 6, spacing: 7}}|15: trough.vents.spacing: 7 mm"
+            + " would let the vents run into each other; allowed: a spacing of the diameter"
+            + " and 2 mm at least",
         "width: {}|closure: {layers: 2.5}|15: closure.layers: 2.5 is not a whole number; allowed: 1 to 6",
         "width: {}|print: {label: perhaps}|15: print.label: perhaps is neither yes nor no; allowed: yes or no",
         "width: {}|relief: {bubbles: 3}|15: relief.bubbles: 3 is not a list; allowed: a list of 0 to 12 items",
@@ -78,7 +80,8 @@ class InputErrorsTest {
         "  tip: 48|  tip: 30|9: circumference.tip: 30 mm beside 56 mm at circumference.middle-phalanx looks like a mix-up; allowed: circumferences of neighbours within 1.6 of each other",
         "  web-to-pip: 24||10: length.web-to-pip: is missing; allowed: 8 to 60 mm",
         "hand: right||0: hand: is missing; allowed: right or left",
-        "hand: right|hand: right\\nhand: left|3: hand: stands in the file twice, first in line 2; allowed: once",
+        "hand: right|hand: right\\nhand: left|3: hand: is in the file twice, first in line 2;"
+            + " allowed: once",
       })
   void namesLineKeyValueAndWhatIsAllowed(String line, String replacement, String expected) {
     // A line's indentation is part of it, and the table above trims.
@@ -205,7 +208,7 @@ class InputErrorsTest {
     assertThat(read(file))
         .isEqualTo(":2: the byte 0xE9 is not UTF-8; allowed: a text saved as UTF-8");
     Files.write(file, Arrays.copyOf(plain, plain.length + 1));
-    assertThat(read(file)).contains("the character U+0000 cannot stand in YAML");
+    assertThat(read(file)).contains("the character U+0000 is not allowed in YAML");
     Files.write(file, Arrays.copyOf(plain, (1 << 20) + 1));
     assertThat(read(file)).isEqualTo(": is too large; allowed: at most 1 MiB");
     assertThat(read(directory)).isEqualTo(": is not a file");

@@ -184,7 +184,7 @@ class TableOrdersTest {
     assertThat(read(InventedOrders.HEADER + "\n" + row(0).replace(",54.0,", ",\"54,0\",") + "\n"))
         .noneMatch(Orders.Result::ok);
     List<Orders.Result> nameless = read(InventedOrders.HEADER + ",\n" + row(0) + ",5\n");
-    assertThat(nameless.get(0).errors().get(0).message()).contains("5 stands in a column without");
+    assertThat(nameless.get(0).errors().get(0).message()).contains("5 is in a column without");
     Path file = folder.resolve("orders.csv");
     Files.writeString(file, "sep=|\n" + InventedOrders.HEADER + "\n" + row(0) + "\n");
     assertThatThrownBy(() -> OrderSources.open(file)).hasMessageContaining("allowed: , or ;");

@@ -58,12 +58,12 @@ class CourseRuleTest {
               s.deficits = States.readings(5, 17);
               s.girths = List.of(pip(68.5));
             },
-            "3.0 mm thicker round than the piece was made by. The joint is swollen as well"),
+            "3.0 mm thicker around than what the piece was made for. The joint is swollen as well"),
         row(
             CourseRule.ACTIVE_LOST,
             s -> s.active = States.readings(10, 21),
             s -> s.active = States.readings(10, 19),
-            "11° of active extension were lost while the joint itself goes as straight"),
+            "11° of active extension were lost, while by hand the joint goes as straight"),
         row(
             CourseRule.EXTENSION_REGAINED,
             s -> {
@@ -110,13 +110,14 @@ class CourseRuleTest {
               s.refits = List.of(States.refit(Verdict.LOOSE, 0.3, 1.3, 1.1));
             },
             s -> s.refits = List.of(States.refit(Verdict.LOOSE, 0.3, 1.9, 0.3)),
-            "5.0 mm thinner round than the piece was made by. The swelling went down. The trough stands"
-                + " off by more than as made. A liner of 1.0 mm more takes it up."),
+            "5.0 mm thinner around than what the piece was made for. The swelling went down. The"
+                + " trough stands farther off the skin than when it was made. A liner 1.0 mm"
+                + " thicker fills the gap."),
         row(
             CourseRule.LOOSE,
             s -> s.refits = List.of(States.refit(Verdict.LOOSE, 0.3, 3.5, 3.4)),
             s -> s.refits = List.of(States.refit(Verdict.LOOSE, 0.3, 1.3, 1.1)),
-            "No liner of one thickness takes that up."),
+            "No liner of one thickness fills that gap."),
         row(
             CourseRule.RED_STAYS,
             s -> {

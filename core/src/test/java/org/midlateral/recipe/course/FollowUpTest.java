@@ -111,8 +111,8 @@ class FollowUpTest {
   void girthsAreToldAgainstThoseThePieceWasMadeBy() {
     assertThat(new FollowUpWords(told).now())
         .contains(
-            "Round, against what the piece was made by: proximal phalanx -1.0 mm, PIP joint -3.0 mm*,"
-                + " middle phalanx -1.0 mm, tip -0.5 mm.");
+            "Girths against what the piece was made for: proximal phalanx -1.0 mm, PIP joint -3.0"
+                + " mm*, middle phalanx -1.0 mm, tip -0.5 mm.");
   }
 
   @Test

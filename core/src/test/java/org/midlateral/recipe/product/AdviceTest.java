@@ -103,7 +103,7 @@ class AdviceTest {
     advised.addAndGet(first.remedies().isEmpty() ? 0 : 1);
     for (Remedy remedy : first.remedies()) {
       assertThat(first.text())
-          .contains(remedy.key() + " " + remedy.value() + (remedy.alone() ? " and " : " passes"));
+          .contains("Tried, and works: ", String.join(" with ", remedy.entries()));
       List<String> changed = with(entries, remedy.entries());
       assertThat(ProductRecipe.make(read(changed).order(), List.of()).findings())
           .as("seed %d with %s", seed, remedy.entries())

@@ -195,7 +195,7 @@ class RefitTest {
       assertThat(refit.angleChange()).isCloseTo(12, within(1e-9));
       assertThat(refit.why())
           .startsWith("12° of extension were lost")
-          .contains("must not be forced on")
+          .contains("Do not force it on")
           .contains("Ask")
           .doesNotContain("look for swelling")
           .doesNotContain("went down");
@@ -210,7 +210,7 @@ class RefitTest {
       assertThat(refit.verdict()).isEqualTo(Refit.Verdict.EXTENSION_REGAINED);
       assertThat(refit.why())
           .startsWith("10° of extension were regained")
-          .contains("no longer holds what was won")
+          .contains("still holds the former angle")
           .doesNotContain("welling");
     }
   }
@@ -258,7 +258,7 @@ class RefitTest {
 
     assertThat(Refit.of(lined, changed(4)).get(0).why()).contains("thinner liner");
     assertThat(Refit.of(made, changed(4)).get(0).why()).doesNotContain("liner");
-    assertThat(Refit.of(made, changed(-6)).get(0).why()).contains("A liner of some");
+    assertThat(Refit.of(made, changed(-6)).get(0).why()).contains("a liner about");
   }
 
   @Test

@@ -205,7 +205,7 @@ class RigidityTest {
     Finding wrap = shallow.findings().get(1);
     assertThat(wrap.value()).isLessThan(0.06);
     assertThat(wrap.limit()).isEqualTo(Concerns.SHALLOW);
-    assertThat(wrap.text()).contains("wrap of 0.25").contains("N·mm²");
+    assertThat(wrap.text()).contains("Over 0.25 of the girth").contains("N·mm²");
     Rigidity strong =
         rigidity(List.of(), "closure.kind=strap", "dorsal-shell.make=no", "joint.moment=90");
     Finding force =
@@ -251,7 +251,7 @@ class RigidityTest {
 
     assertThatThrownBy(() -> rigidity(List.of(0.5), overrides))
         .isInstanceOf(DesignRefused.class)
-        .hasMessageContaining("1.5 mm of the trough's proximal end");
+        .hasMessageContaining("1.5 mm of its proximal end");
   }
 
   @Test

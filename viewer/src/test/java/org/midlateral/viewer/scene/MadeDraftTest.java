@@ -52,7 +52,8 @@ class MadeDraftTest {
 
     assertThat(finding.severity()).isEqualTo(Finding.Severity.REFUSAL);
     assertThat(finding.text())
-        .startsWith("This design met a defect of the program (java.lang.IllegalStateException:");
+        .startsWith(
+            "A defect of the program stopped this design" + " (java.lang.IllegalStateException:");
     Path file = Path.of(finding.text().replaceAll(".*please report it with (.*)\\.", "$1"));
     assertThat(Files.readString(file))
         .contains("at org.midlateral.viewer.scene.MadeDraftTest.", "# Command: midlateral view\n")

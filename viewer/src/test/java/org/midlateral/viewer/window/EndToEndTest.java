@@ -92,7 +92,7 @@ class EndToEndTest {
     assertThat(trough().triangleCount()).isEqualTo(triangles);
     driver.until(
         "what was tried",
-        () -> driver.window.findingTexts().get(0).contains("dorsal-shell.make no passes"));
+        () -> driver.window.findingTexts().get(0).contains("dorsal-shell.make=no"));
     assertThat(driver.window.findingTexts().get(0))
         .startsWith("Refused")
         .contains("The dorsal shell is missing");
