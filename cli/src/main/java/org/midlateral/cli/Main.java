@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.midlateral.cli.text.PathConverter;
 import org.midlateral.document.Defect;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,8 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit status: 0 done; 2 command line or input wrong; 3 design, or its dorsal shell, refused; "
-          + "4 the machine failed; 1 a defect of this program."
+      "Exit status: 0 done; 2 command line or input wrong; 3 design, or its dorsal shell,"
+          + " refused; 4 a disk, a folder or the memory failed; 1 a defect of this program."
     })
 public final class Main implements Runnable {
 
@@ -74,6 +75,7 @@ public final class Main implements Runnable {
     line.addSubcommand(new BatchCommand(streams));
     line.addSubcommand(new VerifyCommand(streams));
     line.addSubcommand(new PlateCommand(streams));
+    line.addSubcommand(new ExplainCommand(streams));
     line.addSubcommand(new CompletionCommand(streams));
     line.registerConverter(Path.class, new PathConverter());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));

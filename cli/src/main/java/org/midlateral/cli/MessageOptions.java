@@ -5,13 +5,14 @@ import java.util.List;
 import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.MessageGuide;
 import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine.Option;
 
 /** How much a command says, and in what form. */
 final class MessageOptions {
 
-  @Option(names = "--quiet", description = "Says nothing but what is wrong.")
+  @Option(names = "--quiet", description = "Prints only what is wrong.")
   private boolean quiet;
 
   @Option(names = "--json", description = "Prints a report as JSON on standard output.")
@@ -29,6 +30,9 @@ final class MessageOptions {
   void tell(Orders.Result result, StandardStreams streams) {
     for (InputError error : result.errors()) {
       streams.err().println(error.message());
+    }
+    if (!result.errors().isEmpty()) {
+      streams.err().println("To read more: " + explained(MessageGuide.INPUT));
     }
     tell(result.cautions(), streams);
   }
@@ -57,9 +61,16 @@ final class MessageOptions {
   void tell(List<Finding> findings, StandardStreams streams) {
     for (Finding finding : findings) {
       if (!quiet || finding.severity() == Finding.Severity.REFUSAL) {
-        streams.err().println(FindingsJson.level(finding.severity()) + ": " + finding.text());
+        String level = FindingsJson.level(finding.severity());
+        String more = explained(finding.code());
+        streams.err().println(level + ": " + finding.text() + " (" + more + ")");
       }
     }
+  }
+
+  /** Where a message is explained. */
+  private static String explained(String code) {
+    return "midlateral explain " + code;
   }
 
   /** Says a sentence, unless told to be quiet. */

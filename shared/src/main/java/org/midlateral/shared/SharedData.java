@@ -20,6 +20,9 @@ public final class SharedData {
   /** Texts that warn. */
   public static final String CAUTIONS = "cautions.yaml";
 
+  /** What the messages mean: a page of the walk-through. */
+  public static final String MESSAGES = "messages.md";
+
   /** Words that are no one's name. */
   public static final String ORDINARY_WORDS = "ordinary-words.yaml";
 

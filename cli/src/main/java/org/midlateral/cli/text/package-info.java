@@ -1,5 +1,5 @@
 /**
- * Results as text: tables for a person, JSON for a script.
+ * Results as text: tables for a person, JSON for a script; and the text of a path read.
  *
  * <p>Promise: same result, same text. Inputs: what the library computed. Output: text that ends
  * with a line feed; units stand in it.

@@ -1,4 +1,4 @@
-package org.midlateral.cli;
+package org.midlateral.cli.text;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -6,7 +6,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads a path from the command line. */
-final class PathConverter implements ITypeConverter<Path> {
+public final class PathConverter implements ITypeConverter<Path> {
   @Override
   public Path convert(String text) {
     if (text.isBlank()) {
