@@ -222,7 +222,7 @@ final class FollowUpCommand implements Callable<Integer> {
           FollowUpWords.shown(visit.visit().hoursWorn()),
           visit.piece());
     }
-    line(text, "Degrees; + is lost, a star counts.");
+    line(text, "Degrees; + means lost, a star means that the change counts.");
     section(text, "The present piece on today's finger", words.now());
     section(text, "The next piece: what changes", words.next());
     section(text, "What counts as a change", words.counts());

@@ -19,4 +19,13 @@ public enum Level {
   public String key() {
     return key;
   }
+
+  /** Where the level lies, as a sentence has it. */
+  public String words() {
+    return switch (this) {
+      case PIP -> "PIP joint";
+      case DIP -> "DIP joint";
+      default -> key.replace('-', ' ');
+    };
+  }
 }

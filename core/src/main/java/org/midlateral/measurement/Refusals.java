@@ -190,8 +190,9 @@ public final class Refusals {
         perimeter,
         tape,
         text(
-            "The model of the finger measures %.2f mm around at %s, but the tape read %.2f mm.",
-            perimeter, level.key(), tape));
+            "The model of the finger measures %.2f mm around at the %s, but the tape read %.2f"
+                + " mm.",
+            perimeter, level.words(), tape));
   }
 
   /** G6 and G7: a piece's surface is not closed, or meets itself. */

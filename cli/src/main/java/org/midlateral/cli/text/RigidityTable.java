@@ -102,6 +102,9 @@ public final class RigidityTable {
   }
 
   private void wraps(RigidityBlock block) {
+    if (block.stations().stream().anyMatch(station -> station.bonded() != null)) {
+      line("Bonded: trough and shell as one piece. Slipping: each of them bends by itself.");
+    }
     line("");
     line(
         "Troughs compared by the share of the girth that they cover: the trough alone in its"

@@ -44,12 +44,12 @@ final class BenchRemedies {
         new FitRemedy(
             "A rim digs in, or leaves a line",
             hand
-                ? "Warm the rim alone and flare it; where it stays, trim "
+                ? "Warm the rim alone and flare it; if it stays, trim "
                     + little
                     + " and smooth it again."
                 : "Round and smooth the rim there, by "
                     + little
-                    + " at most; where it stays, "
+                    + " at most; if it stays, "
                     + anew
                     + "."),
         new FitRemedy(
@@ -89,7 +89,7 @@ final class BenchRemedies {
                 + " at the angle that it has without force."),
         new FitRemedy(
             "Damp, white or itching skin",
-            "Dry skin and piece, change the liner, fewer hours; where it stays, stop and ask."));
+            "Dry skin and piece, change the liner, fewer hours; if it stays, stop and ask."));
   }
 
   /** What swelling and neighbouring fingers ask for. */

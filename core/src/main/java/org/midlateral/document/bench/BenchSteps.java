@@ -37,7 +37,7 @@ final class BenchSteps {
             + lengths.with(2)
             + " off at any level: have a new sheet made.");
     steps.add("Print the pattern at 100 %, measure both bars, cut the blank from the cold sheet.");
-    steps.add("Carry the midline, the web level, the PIP axis and the marks over to the sheet.");
+    steps.add("Transfer the midline, the web level, the PIP axis and the marks to the sheet.");
     steps.add(putty(relief));
     double swelling = measured.room().swelling();
     if (swelling > 0) {
@@ -60,7 +60,7 @@ final class BenchSteps {
     steps.add(
         "While it is still warm, cut the pinched seam close, "
             + lengths.span(2, 3)
-            + " from the finger, the points away from the skin.");
+            + " from the finger, the scissors' points away from the skin.");
     steps.add("Hold until it is cold and stiff, the joint steady throughout.");
     steps.add(
         "Still on the finger: lay the paper strips round, over the sheet; copy the marks with a"
@@ -147,8 +147,8 @@ final class BenchSteps {
   List<String> dorsal() {
     double overlap = order.design().dorsalShell().overlap();
     return List.of(
-        "Cut the dorsal blank of the pattern from a cold sheet; carry its midline, its PIP axis and"
-            + " the word PROXIMAL over.",
+        "Cut the dorsal blank of the pattern from a cold sheet; transfer its midline, its PIP"
+            + " axis and the word PROXIMAL.",
         "Put the finished trough on the finger. Where the sheet bonds to itself, lay a separating"
             + " layer over the trough's rims: thin film, damp paper or a little hand cream.",
         "Warm the sheet, dab it dry, and lay it over the dorsum, centred on the PIP joint. Bring"

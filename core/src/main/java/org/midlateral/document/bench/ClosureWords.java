@@ -102,7 +102,7 @@ final class ClosureWords {
             + lengths.with(closure.tape().width())
             + " wide, one turn "
             + (closure.tape().stations().size() > 1 ? "at each end" : "round the middle")
-            + " of the dorsal shell, lapped on itself: "
+            + " of the dorsal shell, overlapping itself: "
             + ends
             + ". On the shell, not on the skin; fold the last end under to find it again.");
   }

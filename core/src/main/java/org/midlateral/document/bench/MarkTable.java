@@ -44,7 +44,7 @@ final class MarkTable {
   }
 
   private ColumnRow head() {
-    List<String> head = new ArrayList<>(List.of("level", "from web", "round", "width"));
+    List<String> head = new ArrayList<>(List.of("level", "from web", "girth", "width"));
     if (allowance() > 0) {
       head.add("made for");
     }

@@ -84,11 +84,11 @@ public final class MeasuringForm {
 
   private static Column roundAndAcross(double top) {
     Column left = new Column(0, top, HALF);
-    left.heading("Round and across");
+    left.heading("Girths and widths");
     return left.form(
         List.of(0.52, 0.24, 0.24),
         List.of(
-            ColumnRow.of("level", "round", "width"),
+            ColumnRow.of("level", "girth", "width"),
             row("width.web", "web", "–", ""),
             row("circumference.proximal-phalanx", "proximal phalanx, midway", "", ""),
             row("circumference.pip", "PIP joint, widest", "", ""),

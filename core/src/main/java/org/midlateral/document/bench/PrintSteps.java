@@ -37,8 +37,8 @@ final class PrintSteps {
     steps.add(cleaned());
     steps.add("Lay each piece on its view overleaf, where that is 1:1, and compare its ends.");
     steps.add(
-        "Feel every edge and the whole inside with your own fingertip. Smooth what is rough with fine"
-            + " abrasive paper, wet; round no rim away.");
+        "Feel every edge and the whole inside with your own fingertip. Smooth what is rough with"
+            + " fine abrasive paper, wet; do not round the rims away.");
     steps.add("Wash it with soap, rinse it, dry it well.");
     steps.add(liner(order.design().trough().liner()));
     steps.add(
@@ -60,8 +60,8 @@ final class PrintSteps {
     ProcessDesign process = order.design().print().process();
     return switch (process) {
       case FILAMENT ->
-          "Take all supports off, from the inside first, and cut strings away; look for layers that"
-              + " part.";
+          "Take all supports off, from the inside first, and cut strings away; look for layers"
+              + " that come apart.";
       case POWDER -> "Brush and blow all loose powder off, out of vents and letters too.";
       case RESIN ->
           "With gloves: wash it and cure it all through as the resin's maker says, then take the"

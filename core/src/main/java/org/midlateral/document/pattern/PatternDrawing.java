@@ -68,7 +68,7 @@ public final class PatternDrawing {
             "The blank, at true size, with its levels and marks.",
             blank(),
             List.of(
-                "Seen from outside, distal end upward. Cut the blank, carry its lines over to the"
+                "Seen from outside, distal end upward. Cut the blank, transfer its lines to the"
                     + " sheet, lay it round the finger and pinch it along the dashed lines,"
                     + " dorsally. The thin line is where it is trimmed when it is cold."
                     + " Figures: from the midline to the mark.",

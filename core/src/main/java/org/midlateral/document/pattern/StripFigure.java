@@ -71,7 +71,7 @@ final class StripFigure {
       }
     }
     sketch.text(
-        name + ": round " + lengths.text(arcs[0]) + ", to the mark " + lengths.with(arcs[1]),
+        name + ": girth " + lengths.text(arcs[0]) + ", to the mark " + lengths.with(arcs[1]),
         0,
         y + HEIGHT + 1.6,
         TYPE);

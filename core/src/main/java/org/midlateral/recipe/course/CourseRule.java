@@ -250,7 +250,7 @@ public enum CourseRule {
 
   private static String girth(GirthChange change, CourseState s) {
     return "The "
-        + GirthChange.place(change.level())
+        + change.level().words()
         + " is "
         + s.lengths().with(Math.abs(change.change()))
         + (change.change() > 0 ? " thicker" : " thinner")

@@ -166,7 +166,7 @@ public final class FollowUpDocument {
       }
       lines.add(
           line(
-              GirthChange.place(level),
+              level.words(),
               0,
               visit -> {
                 Double girth = visit.circumference().get(level);

@@ -67,7 +67,7 @@ public record FollowUpWords(FollowUp told) {
     return told.girths().stream()
         .map(
             girth ->
-                GirthChange.place(girth.level())
+                girth.level().words()
                     + " "
                     + (girth.change() < 0 ? "" : "+")
                     + lengths.with(girth.change())

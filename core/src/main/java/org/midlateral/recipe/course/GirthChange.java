@@ -32,13 +32,4 @@ public record GirthChange(Level level, double asMade, double now, boolean otherP
   public boolean fallen() {
     return change() < -smallest();
   }
-
-  /** Where a level lies, as a sentence has it. */
-  static String place(Level level) {
-    return switch (level) {
-      case PIP -> "PIP joint";
-      case DIP -> "DIP joint";
-      default -> level.key().replace('-', ' ');
-    };
-  }
 }

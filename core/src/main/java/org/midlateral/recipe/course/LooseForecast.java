@@ -136,10 +136,7 @@ public record LooseForecast(
                 Locale.ROOT, "; a liner of %.1f mm then fills the gap.", bridge.getAsDouble())
             : "; no liner fills that gap: plan for another piece.";
     return String.format(
-            Locale.ROOT,
-            "At the %s the girth falls by %.1f mm a week: ",
-            GirthChange.place(level),
-            perWeek)
+            Locale.ROOT, "At the %s the girth falls by %.1f mm a week: ", level.words(), perWeek)
         + when
         + then;
   }

@@ -1,6 +1,7 @@
 package org.midlateral.recipe.refit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -376,9 +377,17 @@ public record Refit(
       return "The largest change of girth is "
           + (change < 0 ? "" : "+")
           + lengths.with(change)
-          + " at "
-          + largest.get().level()
+          + " at the "
+          + place(largest.get().level())
           + counts;
+    }
+
+    private static String place(String key) {
+      return Arrays.stream(Level.values())
+          .filter(level -> level.key().equals(key))
+          .map(Level::words)
+          .findFirst()
+          .orElseThrow();
     }
 
     /** A level whose girth has changed by more than a tape can tell, one way. */

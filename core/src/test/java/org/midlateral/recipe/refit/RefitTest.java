@@ -271,7 +271,7 @@ class RefitTest {
     double change = later.circumference().get(Level.PIP) - pip(order);
 
     assertThat(Refit.of(Orthosis.make(order), later).get(0).why())
-        .contains("+" + new Lengths(LengthUnit.IN).text(change) + " in at pip");
+        .contains("+" + new Lengths(LengthUnit.IN).text(change) + " in at the PIP joint");
   }
 
   private static double pip(Order order) {
