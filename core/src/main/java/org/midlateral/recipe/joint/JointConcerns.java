@@ -40,8 +40,9 @@ public final class JointConcerns {
             keyAgainstPressure(peak),
             String.format(
                 Locale.ROOT,
-                "%.0f kPa press on 1 cm² of skin %s. In a published study 9 kPa (67 mmHg) for more"
-                    + " than two hours harmed muscle of rats; there is no threshold of safety. %s",
+                "%.1f kPa press on 1 cm² of skin %s. In a published study 9 kPa (67 mmHg) for"
+                    + " more than two hours harmed muscle of rats; no pressure is safe for"
+                    + " every finger. What helps: %s",
                 KPA * peak.pressure(),
                 words.place(peak),
                 words.less(peak)),

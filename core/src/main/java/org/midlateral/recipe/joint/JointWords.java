@@ -170,7 +170,7 @@ public final class JointWords {
               + " dorsal shell with tape.";
     }
     if (peak.pressure() > Concerns.PRESSURE_OF_A_NIGHT) {
-      return less(peak).toLowerCase(Locale.ROOT);
+      return less(peak);
     }
     if (held.overnight().map(Overnight::angleHeld).orElse(0.0) > held.within()) {
       return "a thicker wall, or a material that keeps its stiffness over the night.";
@@ -178,13 +178,13 @@ public final class JointWords {
     return "nothing.";
   }
 
-  /** What makes a pressure less. */
+  /** What makes a pressure less, as the end of a sentence. */
   String less(PressurePeak peak) {
     return switch (peak.by()) {
-      case TROUGH -> "Longer ends, a trough.liner, or less pull of the closure.";
+      case TROUGH -> "longer ends, a trough.liner, or less pull of the closure.";
       case DORSAL_SHELL ->
-          "A closer shell (less dorsal-shell.clearance), or less pull of the closure.";
-      case CLOSURE -> "Less pull of the closure, or a wider one.";
+          "a closer shell (less dorsal-shell.clearance), or less pull of the closure.";
+      case CLOSURE -> "less pull of the closure, or a wider one.";
     };
   }
 
