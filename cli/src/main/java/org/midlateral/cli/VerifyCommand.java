@@ -93,7 +93,7 @@ final class VerifyCommand implements Callable<Integer> {
         .map(file -> check.folder().resolve(file.getKey()) + ": " + file.getValue().words())
         .forEach(streams.out()::println);
     if (check.record().isEmpty()) {
-      streams.out().println(check.folder() + ": no whole record tells what was made");
+      streams.out().println(check.folder() + ": no complete record says what was made");
     }
   }
 

@@ -58,7 +58,7 @@ class VerifyCommandTest {
     Path strange = Files.createDirectory(folder.resolve("b"));
     Run run = Run.of("verify", folder.toString());
     assertThat(run.status()).isEqualTo(3);
-    assertThat(run.out()).contains(strange + ": no whole record");
+    assertThat(run.out()).contains(strange + ": no complete record");
     Files.delete(strange);
     assertThat(Run.of("verify", folder.toString()).status()).isZero();
   }

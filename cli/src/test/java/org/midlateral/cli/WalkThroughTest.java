@@ -86,6 +86,22 @@ class WalkThroughTest {
     }
   }
 
+  /** The zip holds the pages and their pictures where the pages look for them. */
+  @Test
+  void thePagesAreInTheZip() throws IOException {
+    assertThat(Files.readString(Path.of("src/assembly/zip.xml")))
+        .contains("<include>samples/walk-through/*.md</include>")
+        .contains("<include>samples/pictures/*.png</include>");
+    for (Path page : pages().toList()) {
+      Matcher links = LINK.matcher(Files.readString(page));
+      while (links.find()) {
+        assertThat(links.group(1))
+            .as("link of %s", page)
+            .matches("[a-z-]+\\.md|\\.\\./pictures/.*");
+      }
+    }
+  }
+
   private static List<Block> blocks(String text) {
     List<Block> blocks = new ArrayList<>();
     Matcher found = BLOCK.matcher(text);

@@ -69,7 +69,7 @@ final class BenchRemedies {
             "Loose, or it turns on the finger",
             "Less swollen than it was: measure and "
                 + anew
-                + ". A thin liner takes up "
+                + ". A thin liner fills "
                 + little
                 + " at most."),
         new FitRemedy(

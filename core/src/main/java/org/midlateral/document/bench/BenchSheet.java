@@ -183,7 +183,7 @@ final class BenchSheet {
     words.room(NeighbourRoom.of(order.measurements(), digit, solids)).forEach(right::paragraph);
     right.gap(2).heading("Measure next time");
     right.figure(
-        "A grid for six visits: date, round each level, extension, flexion, hours, skin.",
+        "A grid for six visits: date, girth at each level, extension, flexion, hours, skin.",
         VisitGrid.of(order.measurements(), pattern.marks(), lengths, HALF));
     right.paragraph("The same levels, at the same time of day.");
     List<Block> blocks = new ArrayList<>(left.blocks());

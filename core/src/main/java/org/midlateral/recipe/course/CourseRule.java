@@ -31,7 +31,7 @@ public enum CourseRule {
       CourseVerdict.REVIEW,
       s -> lost(s.sinceBest()) || lost(s.sinceMade()),
       CourseRule::extensionLost,
-      "the smallest change that counts, as told; common practice, no source"),
+      "the smallest change that counts, as stated; common practice, no source"),
 
   SWOLLEN_WITH_IT(
       CourseVerdict.REVIEW,
@@ -61,7 +61,7 @@ public enum CourseRule {
                   + " holds the former angle, not the one regained.",
               -s.sinceMade().orElseThrow(),
               s.madeFor().orElseThrow()),
-      "the smallest change that counts, as told; common practice, no source"),
+      "the smallest change that counts, as stated; common practice, no source"),
 
   FLEXION_LOST(
       CourseVerdict.REVIEW,
@@ -73,7 +73,7 @@ public enum CourseRule {
                   + " cause. Ask how much the joint is bent by day, and review the hours of"
                   + " wear.",
               s.flexionLost().orElseThrow()),
-      "the smallest change that counts, as told; common practice, no source"),
+      "the smallest change that counts, as stated; common practice, no source"),
 
   SKIN_BROKEN(
       CourseVerdict.REVIEW,
@@ -161,7 +161,7 @@ public enum CourseRule {
       CourseVerdict.KEEP,
       s -> !s.deficits().isEmpty() && !EXTENSION_LOST.holds(s) && !EXTENSION_REGAINED.holds(s),
       CourseRule::kept,
-      "the smallest change that counts, as told");
+      "the smallest change that counts, as stated");
 
   /** Where a rule begins to hold. */
   private static final class Limits {

@@ -35,7 +35,7 @@ final class PlateParts {
   void add(Path home) throws IOException {
     FolderCheck check = FolderCheck.of(home);
     if (check.record().isEmpty()) {
-      leftOut.add(home + ": left out, no whole record tells what was made");
+      leftOut.add(home + ": left out, no complete record says what was made");
       return;
     }
     MakingRecord record = check.record().get();

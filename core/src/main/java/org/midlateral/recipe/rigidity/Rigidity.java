@@ -89,9 +89,7 @@ public record Rigidity(
     for (Curve curve : curves) {
       List<Profile.BeamPanel> panels = curve.profile().panels();
       String label =
-          curve.wrap() == 1
-              ? "closed"
-              : String.format(Locale.ROOT, "%.2f of the girth", curve.wrap());
+          curve.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "%.2f girth", curve.wrap());
       lines.add(
           new RigidityPlot.PlotLine(
               label,
@@ -100,7 +98,10 @@ public record Rigidity(
     }
     Measurements measured = orthosis.order().measurements();
     return RigidityPlot.svg(
-        "Bending rigidity along the finger, " + measured.reference() + ", " + rigidity.material(),
+        "Bending rigidity along the finger, by share of girth, "
+            + measured.reference()
+            + ", "
+            + rigidity.material(),
         "estimate, for comparison; does not clear a piece for use",
         lines,
         List.of(
