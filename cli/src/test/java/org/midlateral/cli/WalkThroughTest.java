@@ -68,6 +68,28 @@ class WalkThroughTest {
     assertThat(commands).isPositive();
   }
 
+  /** Understood in every build, and run in a long one; the viewer's window has tests of its own. */
+  @Test
+  @Tag(LongRun.TAG)
+  void everyCommandOfTheReadmeRuns(@TempDir Path folder) throws IOException {
+    boolean run = LongRun.count(0, 1) > 0;
+    List<String> lines =
+        blocks(Files.readString(ROOT.resolve("README.md"))).stream()
+            .flatMap(block -> block.text.lines())
+            .map(line -> line.replaceFirst(" +# .*", ""))
+            .filter(line -> !line.startsWith("mvn "))
+            .toList();
+    assertThat(lines).hasSizeGreaterThan(4).anyMatch(line -> line.contains(" view "));
+    for (String line : lines) {
+      String[] words = arguments(line, folder);
+      assertThat(Main.line(StandardStreams.ofProcess()).parseArgs(words).hasSubcommand()).isTrue();
+      if (run && !line.contains(" view ")) {
+        Run done = Run.of(words);
+        assertThat(done.status()).as("%s%n%s%s", line, done.out(), done.err()).isZero();
+      }
+    }
+  }
+
   /** Every page is listed, and no link or picture of a page is missing. */
   @Test
   void everyLinkLeadsSomewhere() throws IOException {
