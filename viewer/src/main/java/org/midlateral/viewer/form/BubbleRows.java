@@ -15,7 +15,9 @@ import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.viewer.draft.Draft;
 
-/** The list of further relief bubbles: rows for each, and buttons to add one and take one out. */
+/**
+ * The list of further rises of the relief: rows for each, and buttons to add one and take one out.
+ */
 final class BubbleRows {
   private static final String LIST = "relief.bubbles";
 
@@ -27,7 +29,7 @@ final class BubbleRows {
   private int shown;
 
   /**
-   * Rows for no bubbles yet.
+   * Rows for no rise yet.
    *
    * @param group they stand in
    * @param addRow makes the row of a key at a path and keeps it
@@ -46,7 +48,7 @@ final class BubbleRows {
     items.setOpaque(false);
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 4));
     buttons.setOpaque(false);
-    JButton add = new JButton("Add a bubble");
+    JButton add = new JButton("Add a rise");
     add.setName(LIST + ".add");
     add.setToolTipText(KeyTable.standard().find(LIST).orElseThrow().comment());
     add.addActionListener(e -> onChange.accept(new ListChange(LIST, -1)));
@@ -79,10 +81,10 @@ final class BubbleRows {
     panel.setBorder(BorderFactory.createEmptyBorder(6, 0, 0, 0));
     JPanel head = new JPanel(new BorderLayout());
     head.setOpaque(false);
-    head.add(new JLabel("Bubble " + (number + 1)), BorderLayout.WEST);
+    head.add(new JLabel("Rise " + (number + 1)), BorderLayout.WEST);
     JButton remove = new JButton("Take out");
     remove.setName(LIST + "[" + number + "].remove");
-    remove.getAccessibleContext().setAccessibleName("Take out bubble " + (number + 1));
+    remove.getAccessibleContext().setAccessibleName("Take out rise " + (number + 1));
     remove.addActionListener(e -> onChange.accept(new ListChange(LIST, number)));
     head.add(remove, BorderLayout.EAST);
     panel.add(head);

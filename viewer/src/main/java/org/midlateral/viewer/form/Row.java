@@ -59,7 +59,7 @@ final class Row extends JPanel {
     boolean words = key.kind() == ValueKind.CHOICE || key.kind() == ValueKind.YES_NO;
     editor = words ? new ChoiceEditor(key, edit) : new TextEditor(key, edit);
     setOpaque(false);
-    JLabel name = new JLabel(Wording.title(key.name()));
+    JLabel name = new JLabel(Wording.label(key));
     name.setToolTipText(key.comment());
     name.setLabelFor(editor.component());
     JComponent field = editor.component();
@@ -86,8 +86,8 @@ final class Row extends JPanel {
 
   private String title() {
     return key.section().isEmpty()
-        ? Wording.title(key.name())
-        : Wording.sectionTitle(key.section()) + ", " + Wording.title(key.name());
+        ? Wording.label(key)
+        : Wording.sectionTitle(key.section()) + ", " + Wording.label(key);
   }
 
   private void arrange(JLabel name, JComponent field, boolean wide) {

@@ -16,7 +16,18 @@ final class Wording {
           "pip", "PIP", "dip", "DIP", "pa12", "PA12", "petg", "PETG", "pla", "PLA", "pp", "PP",
           "tpu", "TPU", "pcl", "PCL");
 
+  /** Words for keys whose names say less than a label can. */
+  private static final Map<String, String> LABELS =
+      Map.of(
+          "trough.wrap", "Share of the girth",
+          "relief.bubbles[].station", "From the web");
+
   private Wording() {}
+
+  /** What stands before a key's field. */
+  static String label(InputKey key) {
+    return LABELS.getOrDefault(key.path(), title(key.name()));
+  }
 
   /** {@code PIP to DIP} for {@code pip-to-dip}. */
   static String title(String name) {
@@ -38,9 +49,12 @@ final class Wording {
 
   /** The title of a section. */
   static String sectionTitle(String section) {
+    if (section.equals("station")) {
+      return "From the web";
+    }
     return section.isEmpty()
         ? "Order"
-        : title(section.replace(".", "-").replace("relief-bubbles[]", "bubble"));
+        : title(section.replace(".", "-").replace("relief-bubbles[]", "rise"));
   }
 
   /** The unit beside a field; a length shows the unit of the file. */

@@ -16,12 +16,13 @@ final class FigureTable {
   private static final int MARGIN = 14;
   private static final int TOP = 6;
   private static final String NONE = "\u2013";
+  private static final String SHARE = "Height, share of the girth";
   private static final String AGAINST = "against the half";
 
   private static final List<String> CLOSED =
       List.of(
           "Closed: the half with the other half joined to it along both edges, over the whole length"
-              + " of the flanks.",
+              + " of the sides.",
           "By finite elements it loses about a sixth more than a tube with square ends: its corners"
               + " are rounded.");
 
@@ -88,9 +89,10 @@ final class FigureTable {
     float y = TOP + font.getAscent();
     g.setColor(palette.ink());
     Font plain = g.getFont();
+    g.drawString(SHARE, MARGIN, y);
     g.setFont(plain.deriveFont(Font.BOLD));
     for (int i = 0; i < middles.length; i++) {
-      centred(g, WrapTitle.of(wrap(i)), middles[i], y);
+      centred(g, WrapTitle.brief(wrap(i)), middles[i], y);
     }
     g.setFont(plain);
     for (FigureRow row : ROWS) {

@@ -182,7 +182,7 @@ public final class Lesson extends JPanel {
       }
       return;
     }
-    clear("Making the wraps of this finger ...");
+    clear("Making the troughs for this finger ...");
     asked = order;
     title = design.title();
     reference = order.measurements().reference();

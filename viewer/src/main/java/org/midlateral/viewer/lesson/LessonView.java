@@ -49,7 +49,7 @@ final class LessonView extends SceneView {
 
   LessonView(OffscreenRenderer renderer) {
     super(renderer, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
-    getAccessibleContext().setAccessibleName("Wraps compared");
+    getAccessibleContext().setAccessibleName("Troughs compared");
   }
 
   void show(Comparison other, String whose) {

@@ -17,11 +17,11 @@ record Step(int number) {
   enum Reason {
     /** Where the material stands from the neutral axis. */
     SECTIONS(
-        "Why: material counts by the square of its distance from the neutral axis. A shallow wrap has"
-            + " all of it near the axis; the half has rims that stand far from it."),
+        "Why: material counts by the square of its distance from the neutral axis. A shallow trough"
+            + " has all of it near the axis; the half has rims that stand far from it."),
     /** EI along the finger. */
     CURVES(
-        "The same all along the finger: each wrap lies over the one before it, on a scale where every"
+        "The same all along the finger: each trough lies over the one before it, on a scale where every"
             + " line is ten times the last."),
     /** Slipping against bonded. */
     RING(
@@ -69,7 +69,8 @@ record Step(int number) {
       return reason(comparison).get().text;
     }
     if (number == 0) {
-      return "One finger, one wall, one material; only the wrap differs. Nothing presses yet.";
+      return "One finger, one wall, one material; only how far they go round the finger differs."
+          + " Nothing presses yet.";
     }
     if (tellsRatios(comparison)) {
       return "Held against the half: EI tells how stiff one section is, bend how the whole piece gives"

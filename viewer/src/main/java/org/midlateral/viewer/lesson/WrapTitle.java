@@ -3,7 +3,7 @@ package org.midlateral.viewer.lesson;
 import java.util.Locale;
 import org.midlateral.mechanics.RigidityBlock;
 
-/** What a wrap is called. */
+/** What a trough of the comparison is called, after the share of the girth that it covers. */
 final class WrapTitle {
   private WrapTitle() {}
 
@@ -11,7 +11,15 @@ final class WrapTitle {
     if (wrap.wrap() == 1) {
       return "Closed";
     }
+    return brief(wrap) + " of the girth";
+  }
+
+  /** The same where what the share is of stands beside it. */
+  static String brief(RigidityBlock.Wrap wrap) {
+    if (wrap.wrap() == 1) {
+      return "Closed";
+    }
     String share = String.format(Locale.ROOT, "%.2f", wrap.wrap());
-    return wrap.wrap() == 0.5 ? "Half, wrap " + share : "Shallow, wrap " + share;
+    return (wrap.wrap() == 0.5 ? "Half, " : "Shallow, ") + share;
   }
 }

@@ -121,7 +121,7 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     dialog.dispose();
     if (afterwards == null) {
-      MessageDialogs.say(window, "Called off", "Nothing was written.");
+      MessageDialogs.say(window, "Cancelled", "Nothing was written.");
     } else {
       afterwards.run();
     }
@@ -154,7 +154,7 @@ final class ExportJob extends SwingWorker<String, String> {
     // Threads are used again, by others.
     Thread.interrupted();
     if (cancelled) {
-      throw new CancellationException("the export was called off");
+      throw new CancellationException("the export was cancelled");
     }
     writing = true;
   }
@@ -248,7 +248,7 @@ final class ExportJob extends SwingWorker<String, String> {
       Defect defect = new Defect(cause, List.of("midlateral view", "export"), orders);
       String request = Defect.request(defect.write(Optional.of(folder)));
       MessageDialogs.trouble(
-          window, "This met a defect of the program (" + cause + "); " + request + ".");
+          window, "The export ended by a defect of the program (" + cause + "); " + request + ".");
     }
   }
 }

@@ -179,15 +179,15 @@ final class FindingsBar extends JPanel {
       }
     }
     String count = found.isEmpty() ? "none" : Integer.toString(found.size());
-    head.setText("Findings: " + count + (more ? " so far, inspecting the pieces" : ""));
+    head.setText("Findings: " + count + (more ? " so far, checking the pieces" : ""));
     if (found.isEmpty()) {
       found.add(
           new Line(
               null,
               "",
               more
-                  ? "Nothing amiss so far; the pieces are being inspected."
-                  : "Nothing was found amiss with these values."));
+                  ? "Nothing found so far; the pieces are still being checked."
+                  : "Nothing was found with these values."));
     }
     lines.clear();
     lines.addAll(found);

@@ -78,7 +78,7 @@ final class Menus {
     bar.add(help());
     bar.add(Box.createHorizontalGlue());
     lessonButton.setName("do.lesson");
-    lessonButton.setToolTipText("Wraps from shallow to closed, side by side (Ctrl+L)");
+    lessonButton.setToolTipText("Troughs from shallow to closed, side by side (Ctrl+L)");
     lessonButton.addActionListener(e -> commands.showLesson().accept(lessonButton.isSelected()));
     bar.add(lessonButton);
     compareButton.setName("do.compare");
@@ -327,7 +327,7 @@ final class Menus {
   private void export() {
     if (commands.made().get().flatMap(MadeDraft::shapes).isEmpty()) {
       MessageDialogs.trouble(
-          window, "A refused design is not written; mend the values marked first.");
+          window, "A refused design is not written; correct the values marked first.");
       return;
     }
     if (exporting != null && exporting.isRunning()) {
@@ -352,7 +352,7 @@ final class Menus {
   private void held() {
     Optional<DesignShapes> shown = commands.made().get().flatMap(MadeDraft::shapes);
     if (shown.isEmpty()) {
-      MessageDialogs.trouble(window, "A refused design holds no joint; mend the values marked.");
+      MessageDialogs.trouble(window, "A refused design holds no joint; correct the values marked.");
       return;
     }
     BooleanSupplier wanted = () -> commands.made().get().flatMap(MadeDraft::shapes).equals(shown);
@@ -380,7 +380,7 @@ final class Menus {
             "An export is going on",
             "Files are still being made. Quit when they are written?",
             "Quit after the export",
-            "Call it off and quit",
+            "Cancel it and quit",
             "Stay");
     if (answer == 0 || answer == 1) {
       exporting.endWith(() -> ifSafe(window::dispose), answer == 1);

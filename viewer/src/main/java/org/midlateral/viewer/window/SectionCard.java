@@ -90,7 +90,7 @@ final class SectionCard extends JPanel {
             return super.getListCellRendererComponent(list, shown, index, selected, focused);
           }
         });
-    jump.setToolTipText("Go to a landmark's own station");
+    jump.setToolTipText("Go to a landmark, just where it lies");
     jump.addActionListener(
         e -> {
           if (!setting && jump.getSelectedItem() instanceof Mark mark) {
@@ -98,7 +98,7 @@ final class SectionCard extends JPanel {
           }
         });
     slider.setName("station");
-    slider.getAccessibleContext().setAccessibleName("Station of the section");
+    slider.getAccessibleContext().setAccessibleName("Distance of the section from the web");
     slider.addChangeListener(
         e -> {
           if (!setting) {

@@ -93,7 +93,7 @@ final class WindowMemory {
             + of
             + " were typed in and not saved before the program ended.";
     int answer =
-        MessageDialogs.ask(window, "Unsaved values", question, "Take them up", "Discard", "Later");
+        MessageDialogs.ask(window, "Unsaved values", question, "Restore them", "Discard", "Later");
     if (answer == 0) {
       session.takeUp(left.get());
       keep();

@@ -330,7 +330,7 @@ class EndToEndTest {
     driver = WindowDriver.withSample(Sample.SLIM);
     driver.until("nothing of its own left", () -> own.read().isEmpty());
     SwingUtilities.invokeLater(driver.window::offerUnsaved);
-    driver.press("Take them up");
+    driver.press("Restore them");
     driver.settle();
     assertThat(driver.window.session().draft().get("trough.wall")).isEqualTo("2.3");
     assertThat(driver.window.session().isDirty()).isTrue();

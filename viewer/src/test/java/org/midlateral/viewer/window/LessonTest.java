@@ -76,7 +76,7 @@ class LessonTest {
     assertThat(text()).startsWith("One finger");
     forward(1);
     assertThat(text())
-        .startsWith("Shallow, wrap 0.25")
+        .startsWith("Shallow, 0.25 of the girth")
         .contains("N·mm")
         .contains("finite elements");
     assertThat(driver.window.lesson().title()).startsWith("demo-little-slim");
