@@ -16,6 +16,15 @@ import java.util.List;
 public record Scale(double low, double high, double step, ColourMap map) {
   private static final double STEPS = 5;
 
+  /** Steps between which a scale is looked for that leaves least of itself empty. */
+  private static final int LEAST_STEPS = 4;
+
+  private static final int MOST_STEPS = 9;
+  private static final double[] ROUND = {1, 2, 2.5, 5};
+
+  /** What differs by a smaller share is shown as equal. */
+  private static final double ALIKE = 0.02;
+
   /** A scale that covers some values; not numbers are passed over. */
   public static Scale over(double[] values) {
     double low = Double.POSITIVE_INFINITY;
@@ -29,19 +38,37 @@ public record Scale(double low, double high, double step, ColourMap map) {
     return low <= high ? between(low, high) : new Scale(0, 1, 0.5, ColourMap.VIRIDIS);
   }
 
-  /** A scale with round ends about two values. */
+  /** A scale with round ends about two values, as close to them as round ends can be. */
   public static Scale between(double low, double high) {
-    // Values all but equal are shown as equal: the scale reaches a tenth to either side.
-    double margin = Math.max(0.1 * Math.max(Math.abs(low), Math.abs(high)), 1e-9);
+    // Values all but equal are shown as equal: the scale reaches as far to either side.
+    double margin = Math.max(ALIKE * Math.max(Math.abs(low), Math.abs(high)), 1e-9);
     boolean flat = high - low < margin;
     double from = flat ? low - margin : low;
     double to = flat ? high + margin : high;
-    double step = roundStep((to - from) / STEPS);
+    Scale best = null;
+    for (double ten = tenBelow((to - from) / MOST_STEPS); ten <= to - from; ten *= 10) {
+      for (double round : ROUND) {
+        Scale tried = stepped(from, to, round * ten);
+        int steps = tried.marks().size() - 1;
+        boolean closer = best == null || tried.high - tried.low < (best.high - best.low) * 0.999;
+        if (steps >= LEAST_STEPS && steps <= MOST_STEPS && closer) {
+          best = tried;
+        }
+      }
+    }
+    return best == null ? stepped(from, to, roundStep((to - from) / STEPS)) : best;
+  }
+
+  private static Scale stepped(double from, double to, double step) {
     return new Scale(
         Math.floor(from / step + 1e-9) * step,
         Math.ceil(to / step - 1e-9) * step,
         step,
         ColourMap.VIRIDIS);
+  }
+
+  private static double tenBelow(double value) {
+    return Math.pow(10, Math.floor(Math.log10(value)));
   }
 
   /** A scale for values with a sign, which reaches as far below zero as above. */
@@ -61,8 +88,8 @@ public record Scale(double low, double high, double step, ColourMap map) {
   }
 
   private static double roundStep(double rough) {
-    double ten = Math.pow(10, Math.floor(Math.log10(rough)));
-    for (double round : new double[] {1, 2, 2.5, 5}) {
+    double ten = tenBelow(rough);
+    for (double round : ROUND) {
       if (rough <= round * ten * (1 + 1e-9)) {
         return round * ten;
       }

@@ -1,5 +1,11 @@
 package org.midlateral.viewer.scene;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import org.midlateral.mechanics.Concerns;
+import org.midlateral.viewer.colour.Scale;
+
 /** What the pieces can be coloured by. */
 public enum Quantity {
   NONE("Plain", "", "", false, false),
@@ -9,6 +15,8 @@ public enum Quantity {
   PRESSURE("Pressure on the skin", "kPa", "pressure", true, false),
   STRAIN_TROUGH("Strain, trough alone", "%", "strain", true, true),
   STRAIN_PAIR("Strain, both bonded", "%", "strain", true, true);
+
+  private static final double KPA_PER_MPA = 1000;
 
   private final String title;
   private final String unit;
@@ -22,6 +30,28 @@ public enum Quantity {
     this.word = word;
     this.slow = slow;
     this.signed = signed;
+  }
+
+  /** A value that findings hold it against, to be marked; empty for none. */
+  public Optional<Double> reference() {
+    return this == PRESSURE
+        ? Optional.of(KPA_PER_MPA * Concerns.PRESSURE_OF_A_NIGHT)
+        : Optional.empty();
+  }
+
+  /**
+   * The scale of what is shown: it fits the values, so that what differs is seen to differ. Where
+   * there is a reference, it reaches from zero past that, so that a colour does not mean less the
+   * less there is to see.
+   */
+  public Scale scale(List<double[]> values) {
+    double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
+    if (signed) {
+      return Scale.aboutZero(all);
+    }
+    return reference()
+        .map(least -> Scale.between(0, DoubleStream.of(all).reduce(least, Math::max)))
+        .orElseGet(() -> Scale.over(all));
   }
 
   /** Whether it is the more the further it is from zero, to either side. */

@@ -3,7 +3,6 @@ package org.midlateral.viewer.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.DesignRefused;
@@ -84,10 +83,9 @@ public record Colouring(
       for (PieceShape piece : design.pieces()) {
         values.add(piece.spread(pressures(piece, left, field)));
       }
-      Colouring plain =
-          of(Quantity.PRESSURE, values, new JointWords(held).line().replace("; ", ";\n"));
-      return new Colouring(
-          plain.quantity, plain.scale, values, plain.colours, Optional.of(field), plain.note);
+      String note = new JointWords(held).line().replace("; ", ";\n");
+      Scale scale = Quantity.PRESSURE.scale(values);
+      return on(Quantity.PRESSURE, scale, values, Optional.of(field), note);
     } catch (DesignRefused | NotComputable e) {
       return plain("How the joint is held cannot be computed: " + e.getMessage());
     }
@@ -118,8 +116,20 @@ public record Colouring(
   }
 
   private static Colouring of(Quantity quantity, List<double[]> values, String note) {
-    double[] all = values.stream().flatMapToDouble(DoubleStream::of).toArray();
-    Scale scale = quantity.isSigned() ? Scale.aboutZero(all) : Scale.over(all);
+    return on(quantity, quantity.scale(values), values, Optional.empty(), note);
+  }
+
+  /** The same values in the colours of another scale. */
+  public Colouring on(Scale other) {
+    return on(quantity, other, values, pressures, note);
+  }
+
+  private static Colouring on(
+      Quantity quantity,
+      Scale scale,
+      List<double[]> values,
+      Optional<PressureField> pressures,
+      String note) {
     List<Optional<VertexColours>> colours = new ArrayList<>();
     for (double[] piece : values) {
       int[] rgb = new int[piece.length];
@@ -128,7 +138,7 @@ public record Colouring(
       }
       colours.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexColours(rgb)));
     }
-    return new Colouring(quantity, scale, values, colours, Optional.empty(), note);
+    return new Colouring(quantity, scale, values, colours, pressures, note);
   }
 
   private static List<double[]> measured(DesignShapes design, Quantity quantity) {

@@ -35,7 +35,11 @@ public final class FingerView extends SceneView {
 
   private transient DesignShapes design;
   private transient Optional<DesignShapes> kept = Optional.empty();
-  private transient Colouring colouring = Colouring.PLAIN;
+  private transient ShownColours measured = ShownColours.PLAIN;
+
+  /** The same on the scale that fits what is seen. */
+  private transient ShownColours colours = ShownColours.PLAIN;
+
   private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
   private transient DoubleConsumer stationListener = station -> {};
@@ -82,15 +86,21 @@ public final class FingerView extends SceneView {
   /** Shows nothing, and says why. */
   public void clear(String why) {
     design = null;
-    colouring = Colouring.PLAIN;
+    measured = ShownColours.PLAIN;
+    colours = measured;
     note = why;
     forgetPicture();
   }
 
-  /** Shows a design. */
-  public void show(DesignShapes next, Colouring colours) {
+  /**
+   * Shows a design.
+   *
+   * @param ofKept the colours of the design beside it; plain where there is none
+   */
+  public void show(DesignShapes next, Colouring colouring, Colouring ofKept) {
     design = next;
-    colouring = colours;
+    measured = new ShownColours(colouring, ofKept);
+    fitColours();
     note = "";
     if (fitNext) {
       fitNext = false;
@@ -100,9 +110,16 @@ public final class FingerView extends SceneView {
     }
   }
 
+  private void fitColours() {
+    colours = design == null ? measured : measured.fitted(design, kept, choice);
+  }
+
   /** Keeps a design beside whatever is shown next; empty to show one alone again. */
   public void keep(Optional<DesignShapes> other) {
     kept = other;
+    measured =
+        new ShownColours(measured.now(), kept.isPresent() ? measured.now() : Colouring.PLAIN);
+    fitColours();
     fit();
   }
 
@@ -114,6 +131,7 @@ public final class FingerView extends SceneView {
 
   public void choose(DisplayChoice other) {
     choice = other;
+    fitColours();
     refresh();
   }
 
@@ -155,12 +173,12 @@ public final class FingerView extends SceneView {
 
   @Override
   protected int footer() {
-    return colouring.quantity() == Quantity.NONE ? 0 : Legend.HEIGHT;
+    return colours.now().quantity() == Quantity.NONE ? 0 : Legend.HEIGHT;
   }
 
   @Override
   protected void drawFooter(Graphics2D g, int width) {
-    new Legend(colouring, palette).draw(g, width);
+    new Legend(colours, palette).draw(g, width);
   }
 
   @Override
@@ -173,14 +191,15 @@ public final class FingerView extends SceneView {
     if (design == null) {
       return List.of();
     }
-    List<SceneItem> items = new ArrayList<>(SceneContents.of(design, colouring, choice, palette));
+    List<SceneItem> items =
+        new ArrayList<>(SceneContents.of(design, colours.now(), choice, palette));
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       SceneItem.Look look = new SceneItem.Look(palette.accent(), null, 1, false);
       items.add(0, SceneItem.of("Section", Stations.hoop(design, station), look));
     }
     if (kept.isPresent()) {
       Vector3D beside = beside(kept.get(), orbit());
-      for (SceneItem item : SceneContents.of(kept.get(), Colouring.PLAIN, choice, palette)) {
+      for (SceneItem item : SceneContents.of(kept.get(), colours.kept(), choice, palette)) {
         items.add(item.at(item.place().add(beside)));
       }
     }
@@ -259,7 +278,7 @@ public final class FingerView extends SceneView {
 
   private Optional<Picking.Hit> hit(Point at) {
     List<SceneItem> solid = new ArrayList<>();
-    for (SceneItem item : SceneContents.of(design, colouring, choice, palette)) {
+    for (SceneItem item : SceneContents.of(design, colours.now(), choice, palette)) {
       if (item.shape() == design.skin() || piece(item) >= 0) {
         solid.add(item);
       }
@@ -280,7 +299,10 @@ public final class FingerView extends SceneView {
     Vector3D onFinger = hit.point().subtract(hit.item().place());
     String where =
         String.format(
-            Locale.ROOT, "station %.1f mm", Stations.nearest(design.orthosis().digit(), onFinger));
+            Locale.ROOT,
+            "%.1f mm from the web",
+            Stations.nearest(design.orthosis().digit(), onFinger));
+    Colouring colouring = colours.now();
     int piece = piece(hit.item());
     if (piece < 0 || colouring.values().isEmpty() || colouring.colours().get(piece).isEmpty()) {
       return hit.item().name() + ", " + where;

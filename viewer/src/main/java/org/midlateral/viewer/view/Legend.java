@@ -5,6 +5,9 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
@@ -20,11 +23,13 @@ final class Legend {
   /** Of the two principal strains of a surface the one further from zero is shown. */
   private static final String SIGNED = "principal, %: + stretched, \u2212 squeezed";
 
+  private final ShownColours colours;
   private final Colouring colouring;
   private final Palette palette;
 
-  Legend(Colouring colouring, Palette palette) {
-    this.colouring = colouring;
+  Legend(ShownColours colours, Palette palette) {
+    this.colours = colours;
+    this.colouring = colours.now();
     this.palette = palette;
   }
 
@@ -37,14 +42,30 @@ final class Legend {
     float base = BAR_TOP + font.getAscent();
     g.drawString(quantity.title(), MARGIN, base);
     g.setColor(palette.quiet());
-    String unit = quantity.isSigned() ? SIGNED : "in " + quantity.unit();
-    g.drawString(unit, MARGIN, base + font.getHeight());
-    double words = Math.max(font.stringWidth(quantity.title()), font.stringWidth(unit));
+    String caption = caption();
+    g.drawString(caption, MARGIN, base + font.getHeight());
+    double words = Math.max(font.stringWidth(quantity.title()), font.stringWidth(caption));
     double left = MARGIN + words + END;
     Rectangle2D bar =
         new Rectangle2D.Double(left, BAR_TOP, Math.max(60, width - left - END), BAR_HEIGHT);
     strip(g, bar);
     marks(g, bar);
+  }
+
+  /** In what, and what the scale was chosen by. */
+  String caption() {
+    Quantity quantity = colouring.quantity();
+    if (quantity.isSigned()) {
+      return SIGNED;
+    }
+    if (quantity.reference().isPresent()) {
+      return "in "
+          + quantity.unit()
+          + "; mark at "
+          + Scale.text(quantity.reference().get())
+          + ": see the caution";
+    }
+    return "in " + quantity.unit() + (colours.areTwo() ? ", one scale for both" : ", fitted");
   }
 
   private void strip(Graphics2D g, Rectangle2D bar) {
@@ -60,19 +81,48 @@ final class Legend {
 
   private void marks(Graphics2D g, Rectangle2D bar) {
     Scale scale = colouring.scale();
-    FontMetrics font = g.getFontMetrics();
-    for (double mark : scale.marks()) {
-      double share = (mark - scale.low()) / (scale.high() - scale.low());
-      double x = bar.getX() + share * bar.getWidth();
-      boolean signed = colouring.quantity().isSigned();
-      String text = signed ? Scale.signed(mark) : Scale.text(mark);
+    List<Rectangle2D> taken = new ArrayList<>();
+    Optional<Double> reference = colouring.quantity().reference();
+    reference.ifPresent(
+        value -> {
+          double x = at(value, bar);
+          g.setColor(palette.card());
+          g.fill(new Rectangle2D.Double(x - 2.5, bar.getY() - 3, 5, BAR_HEIGHT + 8));
+          g.setColor(palette.caution());
+          g.fill(new Rectangle2D.Double(x - 1, bar.getY() - 3, 2, BAR_HEIGHT + 8));
+          label(g, value, bar, palette.caution(), taken);
+        });
+    // The ends first: they are never left out for want of room.
+    List<Double> marks = new ArrayList<>(scale.marks());
+    if (marks.size() > 2) {
+      marks.add(1, marks.remove(marks.size() - 1));
+    }
+    for (double mark : marks) {
+      double x = at(mark, bar);
       g.setColor(palette.quiet());
       g.draw(new Line2D.Double(x, bar.getMaxY(), x, bar.getMaxY() + 4));
-      g.setColor(palette.ink());
-      g.drawString(
-          text,
-          (float) (x - font.stringWidth(text) / 2.0),
-          (float) bar.getMaxY() + 5 + font.getAscent());
+      label(g, mark, bar, palette.ink(), taken);
+    }
+  }
+
+  private double at(double value, Rectangle2D bar) {
+    Scale scale = colouring.scale();
+    double share = (value - scale.low()) / (scale.high() - scale.low());
+    return bar.getX() + share * bar.getWidth();
+  }
+
+  /** Writes a value under its place, unless another stands there. */
+  private void label(
+      Graphics2D g, double value, Rectangle2D bar, Color ink, List<Rectangle2D> taken) {
+    FontMetrics font = g.getFontMetrics();
+    String text = colouring.quantity().isSigned() ? Scale.signed(value) : Scale.text(value);
+    double w = font.stringWidth(text);
+    double x = at(value, bar) - w / 2;
+    Rectangle2D place = new Rectangle2D.Double(x - 5, bar.getMaxY(), w + 10, font.getHeight());
+    if (taken.stream().noneMatch(place::intersects)) {
+      taken.add(place);
+      g.setColor(ink);
+      g.drawString(text, (float) x, (float) bar.getMaxY() + 5 + font.getAscent());
     }
   }
 }

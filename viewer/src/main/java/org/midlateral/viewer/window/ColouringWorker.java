@@ -1,5 +1,6 @@
 package org.midlateral.viewer.window;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.background.Worker;
@@ -10,17 +11,23 @@ import org.midlateral.viewer.section.Colouring;
 /** Colours the newest design by quantities that take their time. */
 final class ColouringWorker implements AutoCloseable {
   private final Worker<ColourRequest, ColourAnswer> worker;
+  private final KeptColouring ofKept = new KeptColouring();
 
   /**
    * A question.
    *
    * @param made what to colour; it has a view
+   * @param kept is shown beside it
    * @param quantity by what
    */
-  record ColourRequest(MadeDraft made, Quantity quantity) {}
+  record ColourRequest(MadeDraft made, Optional<MadeDraft> kept, Quantity quantity) {}
 
-  /** What came of it. */
-  record ColourAnswer(ColourRequest asked, Colouring colouring) {}
+  /**
+   * What came of it.
+   *
+   * @param ofKept the same of the design that was kept; plain where there is none
+   */
+  record ColourAnswer(ColourRequest asked, Colouring colouring, Colouring ofKept) {}
 
   /**
    * Starts.
@@ -28,18 +35,17 @@ final class ColouringWorker implements AutoCloseable {
    * @param listener gets each answer, on the screen's thread
    */
   ColouringWorker(Consumer<ColourAnswer> listener) {
-    worker =
-        new Worker<>(
-            "colourist",
-            asked ->
-                new ColourAnswer(
-                    asked, Colouring.of(asked.made().shapes().orElseThrow(), asked.quantity())),
-            SwingUtilities::invokeLater,
-            listener);
+    worker = new Worker<>("colourist", this::colour, SwingUtilities::invokeLater, listener);
   }
 
-  void ask(MadeDraft made, Quantity quantity) {
-    worker.ask(new ColourRequest(made, quantity));
+  private ColourAnswer colour(ColourRequest asked) {
+    Colouring colouring = Colouring.of(asked.made().shapes().orElseThrow(), asked.quantity());
+    return new ColourAnswer(
+        asked, colouring, ofKept.of(asked.kept().flatMap(MadeDraft::shapes), asked.quantity()));
+  }
+
+  void ask(MadeDraft made, Optional<MadeDraft> kept, Quantity quantity) {
+    worker.ask(new ColourRequest(made, kept, quantity));
   }
 
   /** Another file is open: nothing of the former is told any more. */

@@ -36,6 +36,7 @@ import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
+import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.WindowIcon;
@@ -219,7 +220,7 @@ public final class MainWindow extends JFrame {
     if (made != null && !made.draft().equals(session.draft())) {
       lesson.clear(NOT_MADE);
     }
-    making.ask(session.draft(), made, quantity);
+    making.ask(session.draft(), made, kept, quantity);
     memory.changed();
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
@@ -333,7 +334,7 @@ public final class MainWindow extends JFrame {
 
   private void colourBy(Quantity other) {
     quantity = other;
-    making.ask(session.draft(), made, quantity);
+    making.ask(session.draft(), made, kept, quantity);
   }
 
   private void take(MakingWorker.MadeAnswer answer) {
@@ -355,7 +356,8 @@ public final class MainWindow extends JFrame {
     // The picture first: what follows is done while it is drawn.
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
-    view.show(made.shapes().get(), answer.colouring());
+    view.show(
+        made.shapes().get(), answer.colouring(), ofKept(answer.asked().kept(), answer.ofKept()));
     showFindings();
     section.show(made.shapes().get());
     section.setPressures(answer.colouring().pressures());
@@ -365,7 +367,7 @@ public final class MainWindow extends JFrame {
     }
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
-      colouring.ask(made, answer.asked().quantity());
+      colouring.ask(made, kept, answer.asked().quantity());
     }
   }
 
@@ -373,12 +375,20 @@ public final class MainWindow extends JFrame {
   private void compare(boolean on) {
     kept = on ? Optional.ofNullable(made).filter(m -> m.shapes().isPresent()) : Optional.empty();
     if (on && kept.isEmpty()) {
-      MessageDialogs.trouble(this, "A refused design is not compared; mend the values marked.");
+      MessageDialogs.trouble(this, "A refused design is not compared; correct the values marked.");
     }
     menus.setComparing(kept.isPresent());
     view.keep(kept.flatMap(MadeDraft::shapes));
     difference.setVisible(kept.isPresent());
     tellDifference();
+    if (kept.isPresent() && quantity != Quantity.NONE) {
+      making.ask(session.draft(), made, kept, quantity);
+    }
+  }
+
+  /** The colours of the design that is kept; those of another that was are of no use. */
+  private Colouring ofKept(Optional<MadeDraft> coloured, Colouring colouring) {
+    return coloured.equals(kept) ? colouring : Colouring.PLAIN;
   }
 
   private void tellDifference() {
@@ -396,7 +406,8 @@ public final class MainWindow extends JFrame {
     boolean current = answer.asked().made().draft().equals(made.draft());
     if (current && answer.asked().quantity() == quantity && made.shapes().isPresent()) {
       coloured = quantity;
-      view.show(made.shapes().get(), answer.colouring());
+      view.show(
+          made.shapes().get(), answer.colouring(), ofKept(answer.asked().kept(), answer.ofKept()));
       view.setNote(answer.colouring().note());
       section.setPressures(answer.colouring().pressures());
     }
@@ -407,7 +418,7 @@ public final class MainWindow extends JFrame {
       inspected = answer.findings();
       if (answer.shellDropped()) {
         made = answer.made();
-        making.ask(session.draft(), made, quantity);
+        making.ask(session.draft(), made, kept, quantity);
       }
       showFindings();
     }
@@ -435,7 +446,7 @@ public final class MainWindow extends JFrame {
   /** Shows the lesson, or the finger again. */
   void showLesson(boolean on) {
     if (on && shown().isEmpty()) {
-      MessageDialogs.trouble(this, "The lesson needs a finger; mend the values marked first.");
+      MessageDialogs.trouble(this, "The lesson needs a finger; correct the values marked first.");
       menus.setLessonShown(false);
       return;
     }

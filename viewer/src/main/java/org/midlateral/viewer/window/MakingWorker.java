@@ -1,5 +1,6 @@
 package org.midlateral.viewer.window;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.background.Worker;
@@ -11,6 +12,7 @@ import org.midlateral.viewer.section.Colouring;
 /** Makes the newest draft, on a thread of its own. */
 final class MakingWorker implements AutoCloseable {
   private final Worker<MakeRequest, MadeAnswer> worker;
+  private final KeptColouring ofKept = new KeptColouring();
   private MadeDraft last;
 
   /**
@@ -18,17 +20,20 @@ final class MakingWorker implements AutoCloseable {
    *
    * @param draft to be made
    * @param shown what was made last, perhaps of this very draft; null for nothing
-   * @param quantity to colour it by
+   * @param kept is shown beside it
+   * @param quantity to colour both by
    * @param since when it was asked (ns)
    */
-  record MakeRequest(Draft draft, MadeDraft shown, Quantity quantity, long since) {}
+  record MakeRequest(
+      Draft draft, MadeDraft shown, Optional<MadeDraft> kept, Quantity quantity, long since) {}
 
   /**
    * What came of it.
    *
    * @param colouring plain where the quantity takes longer than a frame
+   * @param ofKept the same of the design that was kept; plain where there is none
    */
-  record MadeAnswer(MakeRequest asked, MadeDraft made, Colouring colouring) {}
+  record MadeAnswer(MakeRequest asked, MadeDraft made, Colouring colouring, Colouring ofKept) {}
 
   /**
    * Starts.
@@ -39,8 +44,8 @@ final class MakingWorker implements AutoCloseable {
     worker = new Worker<>("maker", this::make, SwingUtilities::invokeLater, listener);
   }
 
-  void ask(Draft draft, MadeDraft shown, Quantity quantity) {
-    worker.ask(new MakeRequest(draft, shown, quantity, System.nanoTime()));
+  void ask(Draft draft, MadeDraft shown, Optional<MadeDraft> kept, Quantity quantity) {
+    worker.ask(new MakeRequest(draft, shown, kept, quantity, System.nanoTime()));
   }
 
   private MadeAnswer make(MakeRequest asked) {
@@ -53,7 +58,8 @@ final class MakingWorker implements AutoCloseable {
     Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
     Colouring colouring =
         last.shapes().map(shapes -> Colouring.of(shapes, quantity)).orElse(Colouring.PLAIN);
-    return new MadeAnswer(asked, last, colouring);
+    Colouring beside = ofKept.of(asked.kept().flatMap(MadeDraft::shapes), quantity);
+    return new MadeAnswer(asked, last, colouring, beside);
   }
 
   /** Another file is open: nothing of the former is told any more. */

@@ -3,15 +3,35 @@ package org.midlateral.viewer.colour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class ScaleTest {
   @Test
   void endsAndStepsAreRound() {
     Scale scale = Scale.between(0.27, 1.94);
-    assertThat(scale.low()).isEqualTo(0);
+    assertThat(scale.low()).isCloseTo(0.25, within(1e-12));
     assertThat(scale.high()).isCloseTo(2, within(1e-12));
     assertThat(scale.marks()).hasSizeBetween(4, 8);
+  }
+
+  /** What differs fills most of the map, whatever its size. */
+  @Test
+  void aScaleFitsItsValues() {
+    Scale clearances = Scale.between(1.3, 2.498);
+    assertThat(clearances.low()).isCloseTo(1.25, within(1e-12));
+    assertThat(clearances.high()).isCloseTo(2.5, within(1e-12));
+    Random random = new Random(7);
+    for (int i = 0; i < 2000; i++) {
+      double size = Math.pow(10, 12 * random.nextDouble() - 6);
+      double low = size * random.nextDouble();
+      double high = low + size * (0.05 + random.nextDouble());
+      Scale scale = Scale.between(low, high);
+      assertThat(scale.low()).isLessThanOrEqualTo(low + 1e-9 * size);
+      assertThat(scale.high()).isGreaterThanOrEqualTo(high - 1e-9 * size);
+      assertThat(scale.high() - scale.low()).isLessThan(1.5 * (high - low));
+      assertThat(scale.marks()).hasSizeBetween(4, 10);
+    }
   }
 
   @Test

@@ -70,7 +70,7 @@ class InspectionWorkerTest {
   void whatIsShownIsColouredAndNotMadeAnew() throws Exception {
     CompletableFuture<MadeAnswer> coloured = new CompletableFuture<>();
     try (MakingWorker making = new MakingWorker(coloured::complete)) {
-      making.ask(drawn.draft(), drawn, Quantity.CLEARANCE);
+      making.ask(drawn.draft(), drawn, Optional.empty(), Quantity.CLEARANCE);
       MadeAnswer answer = coloured.get(60, TimeUnit.SECONDS);
 
       assertThat(answer.made()).isSameAs(drawn);
