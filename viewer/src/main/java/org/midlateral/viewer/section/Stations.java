@@ -48,6 +48,11 @@ public final class Stations {
 
   /** A hoop that stands about finger and pieces at a station. */
   public static SurfaceShape hoop(DesignShapes design, double station) {
+    return SurfaceShape.of(Tube.along(hoopPath(design, station), true, HOOP));
+  }
+
+  /** The line that the hoop runs along, closed (mm). */
+  public static List<Vector3D> hoopPath(DesignShapes design, double station) {
     DigitSurface digit = design.orthosis().digit();
     double at = Math.min(station, last(design));
     SectionPlane plane = SectionPlane.at(digit, at);
@@ -62,6 +67,6 @@ public final class Stations {
               .add(y * Math.sin(t), Vector3D.Unit.PLUS_Y)
               .add(-z * Math.cos(t), plane.dorsal()));
     }
-    return SurfaceShape.of(Tube.along(path, true, HOOP));
+    return path;
   }
 }

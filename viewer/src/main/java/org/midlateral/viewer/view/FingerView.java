@@ -1,22 +1,24 @@
 package org.midlateral.viewer.view;
 
 import java.awt.Color;
+import java.awt.Cursor;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.DoubleConsumer;
+import java.util.function.IntConsumer;
+import javax.swing.SwingUtilities;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.digit.DigitSurface;
-import org.midlateral.digit.SkinFoot;
 import org.midlateral.measurement.Hand;
+import org.midlateral.measurement.LengthUnit;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.Orbit;
@@ -26,12 +28,14 @@ import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.section.Stations;
+import org.midlateral.viewer.view.Rise.SkinPlace;
 
 /** The finger with its orthosis. */
 public final class FingerView extends SceneView {
   private static final long serialVersionUID = 1;
   private static final Orbit FIRST = new Orbit(Vector3D.of(20, 0, 0), -1.1, -0.42, 60);
   private static final int CLICK_SLOP = 4;
+  private static final String HOOP = "The section; drag it along the finger";
 
   private transient DesignShapes design;
   private transient Optional<DesignShapes> kept = Optional.empty();
@@ -43,7 +47,13 @@ public final class FingerView extends SceneView {
   private transient DisplayChoice choice = DisplayChoice.first();
   private transient Palette palette = Palette.LIGHT;
   private transient DoubleConsumer stationListener = station -> {};
-  private transient BiConsumer<Double, Double> reliefListener = (station, girth) -> {};
+  private transient RiseListener riseListener;
+  private transient Runnable rulerListener = () -> {};
+  private final transient Ruler ruler = new Ruler();
+
+  /** Number of the rise that was touched last; -1 for none. */
+  private int chosen = -1;
+
   private double station;
   private Point pointer;
   private String note = "";
@@ -55,6 +65,7 @@ public final class FingerView extends SceneView {
     MouseAdapter pointing = new Pointing();
     addMouseListener(pointing);
     addMouseMotionListener(pointing);
+    riseKeys();
   }
 
   /** Calls back with the station of each click on a piece (mm). */
@@ -62,30 +73,172 @@ public final class FingerView extends SceneView {
     stationListener = listener;
   }
 
-  /** Calls back with station and girth of each place that is to be relieved (mm). */
-  public void onRelief(BiConsumer<Double, Double> listener) {
-    reliefListener = listener;
+  /** Tells what is done to the rises of the relief. */
+  public void onRise(RiseListener listener) {
+    riseListener = listener;
   }
 
-  /** Where on the skin a point lies, its girth counted to the radial side. */
+  /** Calls back when measuring begins or ends. */
+  public void onMeasuring(Runnable listener) {
+    rulerListener = listener;
+  }
+
+  /** Whether clicks set the ends of a distance. */
+  public boolean isMeasuring() {
+    return ruler.isOn();
+  }
+
+  /** Lets clicks set the ends of a distance, or ends that. */
+  public void setMeasuring(boolean on) {
+    ruler.setOn(on);
+    setCursor(Cursor.getPredefinedCursor(on ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR));
+    rulerListener.run();
+    repaint();
+  }
+
+  /** Takes the points that were clicked away, or else ends measuring; whether there was any. */
+  public boolean escape() {
+    if (!ruler.isOn()) {
+      return false;
+    }
+    if (ruler.isEmpty()) {
+      setMeasuring(false);
+    } else {
+      ruler.clear();
+      repaint();
+    }
+    return true;
+  }
+
+  /** The distance between two points clicked, in words; empty while there is none. */
+  public Optional<String> measured() {
+    return design == null ? Optional.empty() : ruler.text(unit(), this::place);
+  }
+
+  private LengthUnit unit() {
+    return design.orthosis().order().measurements().unit();
+  }
+
+  private Ruler.Spot spot(Picking.Hit hit) {
+    return new Ruler.Spot(piece(hit.item()), onFinger(hit));
+  }
+
+  private Vector3D place(Ruler.Spot spot) {
+    boolean skin = spot.piece() < 0 || spot.piece() >= design.pieces().size();
+    return skin
+        ? spot.onFinger()
+        : spot.onFinger()
+            .add(SceneContents.pulled(design, design.pieces().get(spot.piece()), choice.pull()));
+  }
+
+  private boolean showsMarks() {
+    return choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN;
+  }
+
+  /** The skin under a point of the picture, through whatever lies over it. */
+  private Optional<SkinPlace> skinUnder(DesignShapes on, Point at) {
+    SceneItem skin = SceneItem.of("", on.skin(), SceneItem.Look.of(Color.BLACK));
+    return Picking.hit(List.of(skin), orbit(), at.x, at.y, getWidth(), pictureHeight())
+        .map(hit -> SkinPlace.near(on.orthosis().digit(), hit.point()));
+  }
+
+  /** The rise under a point of the picture. */
+  private Optional<Rise> rise(Point at) {
+    if (design == null || !showsMarks()) {
+      return Optional.empty();
+    }
+    List<Rise> rises = Rise.of(design);
+    if (rises.isEmpty()) {
+      return Optional.empty();
+    }
+    return hit(at)
+        .map(this::skinPlace)
+        .flatMap(p -> rises.stream().filter(rise -> rise.holds(p)).findFirst());
+  }
+
+  private Vector3D onFinger(Picking.Hit hit) {
+    return hit.point().subtract(hit.item().place());
+  }
+
+  private SkinPlace skinPlace(Picking.Hit hit) {
+    return SkinPlace.near(design.orthosis().digit(), onFinger(hit));
+  }
+
   private void relieve(Picking.Hit hit) {
-    Vector3D p = hit.point().subtract(hit.item().place());
-    DigitSurface digit = design.orthosis().digit();
-    double station = Stations.nearest(digit, p);
-    double angle = Math.atan2(p.getY(), -(p.getZ() - digit.centre(station).getZ()));
-    SkinFoot foot = new SkinFoot(digit);
-    foot.find(p.getX(), p.getY(), p.getZ(), angle, station);
-    reliefListener.accept(foot.station(), hand() == Hand.LEFT ? -foot.girth() : foot.girth());
+    SkinPlace place = skinPlace(hit);
+    chosen = Rise.of(design).size();
+    riseListener.added(place.station(), Rise.side(design) * place.girth());
+  }
+
+  @Override
+  Optional<DragHandle> handle(MouseEvent press) {
+    Point at = press.getPoint();
+    if (design == null || !showsMarks() || ruler.isOn()) {
+      return Optional.empty();
+    }
+    Optional<Rise> rise = rise(at);
+    if (rise.isPresent()) {
+      chosen = rise.get().number();
+      repaint();
+      // What is dragged is the finger that was pressed, whatever is made of it meanwhile.
+      DesignShapes on = design;
+      return skinUnder(on, at)
+          .map(
+              place ->
+                  new RiseDrag(
+                      rise.get(), place, Rise.side(on), p -> skinUnder(on, p), riseListener));
+    }
+    return hoop(at);
+  }
+
+  private Optional<DragHandle> hoop(Point at) {
+    return HoopDrag.at(
+        at,
+        design,
+        station,
+        orbit(),
+        getWidth(),
+        pictureHeight(),
+        () -> hit(at).map(Picking.Hit::depth),
+        stationListener);
+  }
+
+  @Override
+  boolean wheeled(MouseWheelEvent e) {
+    Optional<Rise> under = ruler.isOn() ? Optional.empty() : rise(e.getPoint());
+    under.ifPresent(
+        rise -> {
+          chosen = rise.number();
+          if (e.getWheelRotation() != 0) {
+            riseListener.raised(rise.number(), -e.getWheelRotation());
+          }
+        });
+    return under.isPresent();
+  }
+
+  /** Keys for the rise that was touched last. */
+  private void riseKeys() {
+    key("PAGE_UP", () -> withChosen(number -> riseListener.raised(number, 1)));
+    key("PAGE_DOWN", () -> withChosen(number -> riseListener.raised(number, -1)));
+    key("DELETE", () -> withChosen(number -> riseListener.takenOut(number)));
+  }
+
+  private void withChosen(IntConsumer action) {
+    if (design != null && chosen >= 0 && chosen < Rise.of(design).size()) {
+      action.accept(chosen);
+    }
   }
 
   /** Fits the next design to the window. */
   public void fitNext() {
+    chosen = -1;
     fitNext = true;
   }
 
   /** Shows nothing, and says why. */
   public void clear(String why) {
     design = null;
+    ruler.clear();
     measured = ShownColours.PLAIN;
     colours = measured;
     note = why;
@@ -98,6 +251,10 @@ public final class FingerView extends SceneView {
    * @param ofKept the colours of the design beside it; plain where there is none
    */
   public void show(DesignShapes next, Colouring colouring, Colouring ofKept) {
+    if (!next.equals(design)) {
+      // What was measured was measured on another.
+      ruler.clear();
+    }
     design = next;
     measured = new ShownColours(colouring, ofKept);
     fitColours();
@@ -193,7 +350,7 @@ public final class FingerView extends SceneView {
     }
     List<SceneItem> items =
         new ArrayList<>(SceneContents.of(design, colours.now(), choice, palette));
-    if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
+    if (showsMarks()) {
       SceneItem.Look look = new SceneItem.Look(palette.accent(), null, 1, false);
       items.add(0, SceneItem.of("Section", Stations.hoop(design, station), look));
     }
@@ -239,10 +396,16 @@ public final class FingerView extends SceneView {
     if (kept.isPresent()) {
       names(g, orbit, width, height, taken);
     }
-    if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
+    if (showsMarks()) {
+      RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
+      Rise.of(design).forEach(rise -> rises.draw(g, rise, rise.number() == chosen));
       new LandmarkLabels(orbit, width, height, palette, taken).draw(g, design.landmarks());
     }
-    if (pointer != null) {
+    Optional<Ruler.Spot> pointed =
+        ruler.isOn() && pointer != null ? hit(pointer).map(this::spot) : Optional.empty();
+    ruler.draw(
+        g, pointed, unit(), this::place, point -> orbit.project(point, width, height), palette);
+    if (pointer != null && !ruler.isOn()) {
       reading().ifPresent(text -> NoteCard.draw(g, text, pointer.x + 14, pointer.y + 18, palette));
     }
   }
@@ -273,7 +436,13 @@ public final class FingerView extends SceneView {
     if (design == null || pointer == null) {
       return Optional.empty();
     }
-    return hit(pointer).map(this::describe);
+    Optional<Rise> rise = rise(pointer);
+    if (rise.isPresent()) {
+      return rise.map(r -> r.name() + "\nDrag to move, wheel for its height");
+    }
+    return hit(pointer)
+        .map(this::describe)
+        .or(() -> showsMarks() ? hoop(pointer).map(h -> HOOP) : Optional.empty());
   }
 
   private Optional<Picking.Hit> hit(Point at) {
@@ -327,6 +496,11 @@ public final class FingerView extends SceneView {
     @Override
     public void mouseMoved(MouseEvent e) {
       pointer = e.getPoint();
+      if (!ruler.isOn()) {
+        boolean marked = design != null && showsMarks();
+        boolean held = marked && (hoop(pointer).isPresent() || rise(pointer).isPresent());
+        setCursor(Cursor.getPredefinedCursor(held ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
+      }
       repaint();
     }
 
@@ -348,17 +522,20 @@ public final class FingerView extends SceneView {
 
     @Override
     public void mouseReleased(MouseEvent e) {
-      if (design != null && pressed != null && pressed.distance(e.getPoint()) <= CLICK_SLOP) {
-        if (e.isControlDown()) {
-          hit(e.getPoint()).ifPresent(FingerView.this::relieve);
-          return;
-        }
-        hit(e.getPoint())
-            .ifPresent(
-                hit ->
-                    stationListener.accept(
-                        Stations.nearest(
-                            design.orthosis().digit(), hit.point().subtract(hit.item().place()))));
+      boolean click = pressed != null && pressed.distance(e.getPoint()) <= CLICK_SLOP;
+      if (design != null && click && SwingUtilities.isLeftMouseButton(e)) {
+        hit(e.getPoint()).ifPresent(hit -> clicked(hit, e.isControlDown()));
+      }
+    }
+
+    private void clicked(Picking.Hit hit, boolean control) {
+      if (ruler.isOn()) {
+        ruler.take(spot(hit));
+        repaint();
+      } else if (control) {
+        relieve(hit);
+      } else {
+        stationListener.accept(Stations.nearest(design.orthosis().digit(), onFinger(hit)));
       }
     }
   }

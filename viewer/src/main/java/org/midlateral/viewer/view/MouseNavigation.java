@@ -4,8 +4,11 @@ import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.IntSupplier;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.render.Orbit;
@@ -17,27 +20,50 @@ final class MouseNavigation extends MouseAdapter {
 
   private final IntSupplier pictureHeight;
   private final Consumer<UnaryOperator<Orbit>> look;
+  private final Function<MouseEvent, Optional<DragHandle>> handles;
+  private final Predicate<MouseWheelEvent> wheeled;
   private Point last;
+  private Optional<DragHandle> held = Optional.empty();
 
   /**
    * Navigates.
    *
    * @param pictureHeight of the picture, which begins at the component's upper edge (px)
    * @param look gets each change of where it is looked from
+   * @param handles gives what is dragged in place of the picture
+   * @param wheeled whether the wheel was for something under the pointer
    */
-  MouseNavigation(IntSupplier pictureHeight, Consumer<UnaryOperator<Orbit>> look) {
+  MouseNavigation(
+      IntSupplier pictureHeight,
+      Consumer<UnaryOperator<Orbit>> look,
+      Function<MouseEvent, Optional<DragHandle>> handles,
+      Predicate<MouseWheelEvent> wheeled) {
     this.pictureHeight = pictureHeight;
     this.look = look;
+    this.handles = handles;
+    this.wheeled = wheeled;
   }
 
   @Override
   public void mousePressed(MouseEvent e) {
     e.getComponent().requestFocusInWindow();
     last = e.getPoint();
+    boolean plain = SwingUtilities.isLeftMouseButton(e) && !e.isShiftDown() && !e.isControlDown();
+    held = plain ? handles.apply(e) : Optional.empty();
+  }
+
+  @Override
+  public void mouseReleased(MouseEvent e) {
+    held.ifPresent(DragHandle::drop);
+    held = Optional.empty();
   }
 
   @Override
   public void mouseDragged(MouseEvent e) {
+    if (held.isPresent()) {
+      held.get().dragTo(e.getPoint());
+      return;
+    }
     int dx = e.getX() - last.x;
     int dy = e.getY() - last.y;
     last = e.getPoint();
@@ -55,6 +81,8 @@ final class MouseNavigation extends MouseAdapter {
 
   @Override
   public void mouseWheelMoved(MouseWheelEvent e) {
-    look.accept(orbit -> orbit.zoomed(Math.pow(WHEEL, e.getPreciseWheelRotation())));
+    if (!wheeled.test(e)) {
+      look.accept(orbit -> orbit.zoomed(Math.pow(WHEEL, e.getPreciseWheelRotation())));
+    }
   }
 }

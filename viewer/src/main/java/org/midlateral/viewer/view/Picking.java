@@ -20,7 +20,7 @@ final class Picking {
    * @param triangle of its shape
    * @param weights of the triangle's three corners, summing to 1
    * @param point where (mm)
-   * @param depth toward the eye (mm)
+   * @param depth toward the eye, as a projection has it (mm)
    */
   record Hit(SceneItem item, int triangle, double[] weights, Vector3D point, double depth) {
 
@@ -66,7 +66,7 @@ final class Picking {
       return null;
     }
     Vector3D point = from.add(best, along).add(item.place());
-    return new Hit(item, triangle, weights, point, -best);
+    return new Hit(item, triangle, weights, point, FAR - best);
   }
 
   private static boolean meet(SurfaceShape s, int t, Vector3D from, Vector3D d, double[] found) {

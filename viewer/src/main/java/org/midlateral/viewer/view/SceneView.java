@@ -9,9 +9,12 @@ import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.HierarchyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javax.swing.AbstractAction;
@@ -51,7 +54,8 @@ public abstract class SceneView extends JPanel {
     settled.setRepeats(false);
     setFocusable(true);
     setPreferredSize(new Dimension(560, 480));
-    MouseNavigation mouse = new MouseNavigation(this::pictureHeight, this::navigate);
+    MouseNavigation mouse =
+        new MouseNavigation(this::pictureHeight, this::navigate, this::handle, this::wheeled);
     addMouseListener(mouse);
     addMouseMotionListener(mouse);
     addMouseWheelListener(mouse);
@@ -90,6 +94,16 @@ public abstract class SceneView extends JPanel {
 
   /** Draws below the picture, from y = 0 down. */
   protected void drawFooter(Graphics2D g, int width) {}
+
+  /** What is dragged from a point in place of the picture; empty where the picture is turned. */
+  Optional<DragHandle> handle(MouseEvent press) {
+    return Optional.empty();
+  }
+
+  /** Whether the wheel was for something under the pointer; else it enlarges the picture. */
+  boolean wheeled(MouseWheelEvent e) {
+    return false;
+  }
 
   /** Width at the left that is kept free when all is brought into view (px). */
   protected int margin() {
@@ -314,6 +328,11 @@ public abstract class SceneView extends JPanel {
   }
 
   private void key(String stroke, UnaryOperator<Orbit> change) {
+    key(stroke, () -> navigate(change));
+  }
+
+  /** Does something when a key is pressed while the picture has the keys. */
+  protected final void key(String stroke, Runnable action) {
     getInputMap(WHEN_FOCUSED).put(KeyStroke.getKeyStroke(stroke), stroke);
     getActionMap()
         .put(
@@ -323,7 +342,7 @@ public abstract class SceneView extends JPanel {
 
               @Override
               public void actionPerformed(ActionEvent e) {
-                navigate(change);
+                action.run();
               }
             });
   }

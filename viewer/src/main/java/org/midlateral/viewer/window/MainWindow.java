@@ -9,7 +9,6 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -25,6 +24,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.viewer.compare.DesignPair;
 import org.midlateral.viewer.draft.Draft;
+import org.midlateral.viewer.draft.RiseEdit;
 import org.midlateral.viewer.draft.UnitChange;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.form.ListChange;
@@ -109,7 +109,7 @@ public final class MainWindow extends JFrame {
     section = new SectionCard(view::setStation);
     findings = new FindingsBar(form::goTo, () -> MessageDialogs.cautions(this, made));
     view.onStation(section::moveTo);
-    view.onRelief(this::relieve);
+    view.onRise(new RiseEdits(session, form::goTo));
     viewBar = new ViewBar(view, this::colourBy, section::setTone);
     menus =
         new Menus(
@@ -150,7 +150,7 @@ public final class MainWindow extends JFrame {
     JComponent root = getRootPane();
     root.registerKeyboardAction(
         e -> {
-          if (isFullScreen()) {
+          if (!view.escape() && isFullScreen()) {
             setFullScreen(false);
           }
         },
@@ -310,26 +310,8 @@ public final class MainWindow extends JFrame {
       session.replace(draft.withoutItem(change.list(), change.remove()));
       return;
     }
-    String item = change.list() + "[" + draft.items(change.list()) + "].";
     double station = shown().map(v -> v.orthosis().digit().pipAxis()).orElse(0.0);
-    session.replace(
-        draft
-            .with(item + "station", String.format(Locale.ROOT, "%.0f mm", station))
-            .with(item + "girth", "0 mm")
-            .with(item + "height", "1 mm"));
-  }
-
-  /** A sore spot that was clicked becomes a relief there. */
-  private void relieve(double station, double girth) {
-    Draft draft = session.draft();
-    String item = "relief.bubbles[" + draft.items("relief.bubbles") + "].";
-    session.replace(
-        draft
-            .with("relief.make", "yes")
-            .with(item + "station", String.format(Locale.ROOT, "%.1f mm", station))
-            .with(item + "girth", String.format(Locale.ROOT, "%.1f mm", girth))
-            .with(item + "height", "1 mm"));
-    form.goTo(item + "height");
+    session.replace(RiseEdit.added(draft, station, 0));
   }
 
   private void colourBy(Quantity other) {

@@ -192,6 +192,12 @@ final class Menus {
     MenuAction fit = new MenuAction("Fit to the window", 'F', "alt 0", view::fit);
     menu.add(fit);
     viewKey("0", fit);
+    menu.add(
+        new MenuAction(
+            "Measure between two points",
+            'M',
+            "ctrl M",
+            () -> view.setMeasuring(!view.isMeasuring())));
     menu.addSeparator();
     menu.add(new MenuAction("How the joint is held", 'H', "ctrl J", this::held));
     menu.add(

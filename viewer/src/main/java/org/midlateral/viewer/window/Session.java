@@ -101,7 +101,16 @@ final class Session {
   }
 
   void replace(Draft draft) {
-    history.change(draft, "");
+    change(draft, "");
+  }
+
+  /**
+   * Takes a change.
+   *
+   * @param what goes on while it is the same: all of it is one step back; empty for a step alone
+   */
+  void change(Draft draft, String what) {
+    history.change(draft, what);
     changed();
   }
 

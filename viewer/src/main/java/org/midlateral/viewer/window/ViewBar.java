@@ -18,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
+import javax.swing.JToggleButton;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.PartVisibility;
@@ -151,6 +152,14 @@ final class ViewBar {
     fit.setToolTipText("Bring all into the window (Alt+0)");
     fit.addActionListener(e -> view.fit());
     add(below, fit);
+    JToggleButton measure = new JToggleButton("Measure");
+    measure.setName("measure");
+    measure.setMargin(new Insets(2, 7, 2, 7));
+    measure.setToolTipText(
+        "Click two points for the straight distance between them (Ctrl+M); Escape ends it");
+    measure.addActionListener(e -> view.setMeasuring(measure.isSelected()));
+    view.onMeasuring(() -> measure.setSelected(view.isMeasuring()));
+    add(below, measure);
   }
 
   private static JButton button(String text, String name) {

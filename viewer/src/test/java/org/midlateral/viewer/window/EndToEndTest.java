@@ -1,6 +1,7 @@
 package org.midlateral.viewer.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
 import java.awt.Point;
@@ -19,13 +20,16 @@ import javax.swing.JSlider;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.memory.Unsaved;
+import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.view.ViewSide;
@@ -169,6 +173,36 @@ class EndToEndTest {
   }
 
   @Test
+  void theHoopIsDraggedAlongTheFinger() {
+    driver.inSwing(
+        () -> {
+          driver.view().lookFrom(ViewSide.RADIAL);
+          return null;
+        });
+    driver.settle();
+    Rectangle view = driver.place(driver.view());
+    double pixel = driver.view().orbit().pixel(view.width, view.height);
+    DigitSurface digit = driver.window.shown().orElseThrow().orthosis().digit();
+    double pip = digit.pipAxis();
+    // Over the finger, where the hoop stands out.
+    Vector3D top = digit.centre(pip).add(digit.slice(pip).halfDepth() + 4, Vector3D.Unit.PLUS_Z);
+    Vector3D seen = driver.view().orbit().project(top, view.width, view.height);
+    Point hoop = new Point(view.x + (int) seen.getX(), view.y + (int) seen.getY());
+    Orbit before = driver.view().orbit();
+    driver.drag(hoop, new Point(hoop.x + (seenDistal(digit, view) ? 60 : -60), hoop.y));
+    assertThat(driver.view().orbit()).isEqualTo(before);
+    double moved = Double.parseDouble(driver.label("section.station").replaceAll(" mm.*", ""));
+    assertThat(moved - pip).isCloseTo(60 * pixel, within(0.6));
+  }
+
+  /** Whether distal is to the right. */
+  private boolean seenDistal(DigitSurface digit, Rectangle view) {
+    Orbit orbit = driver.view().orbit();
+    return orbit.project(digit.centre(40), view.width, view.height).getX()
+        > orbit.project(digit.centre(0), view.width, view.height).getX();
+  }
+
+  @Test
   void aSpotClickedWithControlIsRelievedThere() throws Exception {
     driver = WindowDriver.withSample(Sample.SLIM);
     driver.inSwing(
@@ -188,6 +222,58 @@ class EndToEndTest {
     assertThat(Double.parseDouble(station)).isBetween(5.0, 40.0);
     driver.settle();
     assertThat(driver.window.shown()).isPresent();
+    Point on = new Point(view.x + view.width / 2, view.y + view.height / 2);
+    aRiseIsDraggedAndRaised(on);
+    theDistanceOfTwoPointsIsTold(on);
+  }
+
+  /** Distal is up, seen from the volar side. */
+  private void aRiseIsDraggedAndRaised(Point on) {
+    Draft before = driver.window.session().draft();
+    double pixel = driver.view().orbit().pixel(driver.view().getWidth(), driver.view().getHeight());
+    driver.drag(on, new Point(on.x, on.y - 40));
+    driver.settle();
+    double moved = millimetres("station") - millimetres(before, "station");
+    assertThat(moved).isCloseTo(40 * pixel, within(2.0));
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    assertThat(driver.window.session().draft()).isEqualTo(before);
+    driver.settle();
+    driver.moveTo(on.x, on.y);
+    assertThat(driver.view().reading().orElseThrow()).startsWith("Rise 1, 1.0 mm high");
+    driver.wheel(-1);
+    assertThat(millimetres("height")).isEqualTo(1.5);
+    driver.settle();
+    driver.inSwing(() -> driver.view().requestFocusInWindow());
+    driver.until("focus in the picture", () -> driver.view().isFocusOwner());
+    driver.keys(KeyEvent.VK_PAGE_DOWN);
+    assertThat(millimetres("height")).isEqualTo(1.0);
+    driver.keys(KeyEvent.VK_DELETE);
+    assertThat(driver.window.session().draft().items("relief.bubbles")).isZero();
+    driver.settle();
+  }
+
+  private double millimetres(String key) {
+    return millimetres(driver.window.session().draft(), key);
+  }
+
+  private static double millimetres(Draft draft, String key) {
+    return Double.parseDouble(draft.get("relief.bubbles[0]." + key).replace(" mm", ""));
+  }
+
+  /** Along the volar midline, which lies level: what is measured is what the pixels are long. */
+  private void theDistanceOfTwoPointsIsTold(Point on) {
+    double pixel = driver.view().orbit().pixel(driver.view().getWidth(), driver.view().getHeight());
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_M);
+    driver.click(on.x, on.y);
+    driver.click(on.x, on.y - 60);
+    String told = driver.inSwing(() -> driver.view().measured()).orElseThrow();
+    assertThat(told).endsWith(" mm, straight");
+    assertThat(Double.parseDouble(told.replace(" mm, straight", "")))
+        .isBetween(60 * pixel - 0.1, 60 * pixel + 2);
+    driver.keys(KeyEvent.VK_ESCAPE);
+    assertThat(driver.inSwing(() -> driver.view().measured())).isEmpty();
+    driver.keys(KeyEvent.VK_ESCAPE);
+    assertThat(driver.view().isMeasuring()).isFalse();
   }
 
   @Test

@@ -392,6 +392,13 @@ final class WindowDriver {
     return false;
   }
 
+  /** Turns the wheel where the pointer is, away from its user for less than none. */
+  void wheel(int notches) {
+    robot.mouseWheel(notches);
+    robot.delay(PAUSE_MILLIS);
+    idle();
+  }
+
   void moveTo(int x, int y) {
     robot.mouseMove(x - 1, y);
     robot.mouseMove(x, y);
