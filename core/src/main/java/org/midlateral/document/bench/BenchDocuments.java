@@ -81,7 +81,8 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
         "patient-page.pdf",
         content(
             PdfFile.bytes(
-                PatientPage.of(digit, drawn, closure, patientFrame(order, paper)),
+                PatientPage.of(
+                    digit, order.measurements(), drawn, closure, patientFrame(order, paper)),
                 "For your finger")));
     for (int i = 0; i < pages.size(); i++) {
       String which = title + ", page " + (i + 1) + " of " + pages.size();

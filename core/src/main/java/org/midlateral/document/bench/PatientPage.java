@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.NailPlate;
 import org.midlateral.document.bench.PatientWords.PatientAdvice;
 import org.midlateral.document.drawing.Drawing;
 import org.midlateral.document.drawing.Drawing.Sketch;
@@ -15,6 +16,7 @@ import org.midlateral.document.drawing.PageFrame;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.drawing.Pen;
 import org.midlateral.document.drawing.Typeface;
+import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.solid.Solid;
 
@@ -44,6 +46,7 @@ final class PatientPage {
   private static final double BARB = 2;
 
   private final DigitSurface digit;
+  private final Measurements measured;
   private final Views views;
   private final List<Solid> solids;
 
@@ -55,8 +58,10 @@ final class PatientPage {
   private final List<Double> bands;
   private double top;
 
-  private PatientPage(DigitSurface digit, List<Solid> solids, Closure closure) {
+  private PatientPage(
+      DigitSurface digit, Measurements measured, List<Solid> solids, Closure closure) {
     this.digit = digit;
+    this.measured = measured;
     this.views = Views.fromTheSide(digit);
     this.solids = List.copyOf(solids);
     this.silhouettes = solids.stream().map(solid -> Silhouette.of(digit, solid)).toList();
@@ -66,12 +71,18 @@ final class PatientPage {
   /**
    * The page.
    *
+   * @param measured tells where nail and creases are drawn
    * @param solids what is worn, the trough first
    */
-  static List<Page> of(DigitSurface digit, List<Solid> solids, Closure closure, PageFrame frame) {
+  static List<Page> of(
+      DigitSurface digit,
+      Measurements measured,
+      List<Solid> solids,
+      Closure closure,
+      PageFrame frame) {
     PatientWords words =
         new PatientWords(solids.size() > 1, closure.served(), closure.tape().stations().size());
-    PatientPage page = new PatientPage(digit, solids, closure);
+    PatientPage page = new PatientPage(digit, measured, solids, closure);
     page.top = frame.top() - 1;
     page.pictures(words.hasTop());
     words.all().forEach(page::advice);
@@ -125,6 +136,7 @@ final class PatientPage {
     double high = skin.stream().mapToDouble(PointMark::y).max().orElseThrow() + 5 + APART;
     Sketch sketch = new Sketch();
     List<PointMark> finger = placed(skin, start, low, scale, 0);
+    nailAndCreases(sketch, start, low, scale);
     for (int i = 0; i < solids.size(); i++) {
       double off = i == 0 ? moves.trough : moves.shell;
       if (Double.isNaN(off)) {
@@ -141,6 +153,16 @@ final class PatientPage {
     double height = scale * (high - low);
     sketch.text(caption, 0, height + 1.2, TYPE * 0.95);
     return sketch.drawing(width, height + TYPE + 1);
+  }
+
+  /** By which the finger is told to be one, and its tip from its other end. */
+  private void nailAndCreases(Sketch sketch, double start, double low, double scale) {
+    List<PointMark> nail = placed(views.nail(NailPlate.of(measured, digit)), start, low, scale, 0);
+    sketch.area(1, nail).stroke(Pen.EDGE, nail, true);
+    double pip = measured.webToPip();
+    for (double station : new double[] {pip, pip + measured.pipToDip()}) {
+      sketch.stroke(Pen.EDGE, placed(views.crease(station), start, low, scale, 0), false);
+    }
   }
 
   /** What closes it, where it lies. */

@@ -8,6 +8,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.NailPlate;
+import org.midlateral.digit.Slice;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.pattern.Borders;
 import org.midlateral.solid.Solid;
@@ -19,6 +21,12 @@ import org.midlateral.solid.Solid;
 final class Views {
   /** Distance between the sections the skin is drawn through (mm). */
   private static final double STEP = 0.5;
+
+  /** Points along a nail's edge or a crease, less one. */
+  private static final int ALONG_NAIL = 16;
+
+  /** How far round a crease is drawn, of half of the girth (common practice, no source). */
+  private static final double CREASE = 0.33;
 
   private final DigitSurface digit;
   private final Function<Vector3D, PointMark> projection;
@@ -80,6 +88,37 @@ final class Views {
     Collections.reverse(lower);
     upper.addAll(lower);
     return upper;
+  }
+
+  /** The nail, from the dorsal midline to the edge that is seen. */
+  List<PointMark> nail(NailPlate plate) {
+    List<PointMark> outline = new ArrayList<>();
+    List<PointMark> edge = new ArrayList<>();
+    for (int i = 0; i <= ALONG_NAIL; i++) {
+      double share = i / (double) ALONG_NAIL;
+      double station = plate.station(share);
+      double half = digit.circumference(station) / 2;
+      outline.add(onSkin(station, half));
+      edge.add(onSkin(station, half - plate.halfWidth(share)));
+    }
+    Collections.reverse(edge);
+    outline.addAll(edge);
+    return outline;
+  }
+
+  /** A crease, from the volar midline as far round as it is seen. */
+  List<PointMark> crease(double station) {
+    List<PointMark> line = new ArrayList<>();
+    double reach = CREASE * digit.circumference(station) / 2;
+    for (int i = 0; i <= ALONG_NAIL; i++) {
+      line.add(onSkin(station, reach * i / ALONG_NAIL));
+    }
+    return line;
+  }
+
+  private PointMark onSkin(double station, double girth) {
+    Slice slice = digit.slice(station);
+    return projection.apply(slice.point(slice.angle(girth)));
   }
 
   /** How far from the centreline pieces and skin reach at a station (mm). */

@@ -14,7 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.digit.NailPlate;
+import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.measurement.Design.ClosureKind;
+import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.recipe.Orthosis;
 
@@ -93,6 +97,26 @@ class PatientPageTest {
                   .flatMap(advice -> advice.sentences().stream())
                   .collect(Collectors.joining(" "));
       assertThat(text.replace(" ", "")).contains(all.split("\\.", 2)[0].replace(" ", ""));
+    }
+  }
+
+  /** The nail is drawn over the dorsal half past the last crease, and ends before the tip. */
+  @ParameterizedTest
+  @ValueSource(strings = {"bulbous-ring", "middle-inches", "left-deficit", "slim-little"})
+  void theNailTellsTheTip(String sample) throws Exception {
+    Orthosis made = BenchFiles.orthosis(sample);
+    Measurements measured = made.order().measurements();
+    Views side = Views.fromTheSide(made.digit());
+    double dip = measured.webToPip() + measured.pipToDip();
+    double crease = side.crease(dip).get(0).x();
+    double tip = made.digit().centre(made.digit().pulpEnd()).getX();
+    for (PointMark p : side.nail(NailPlate.of(measured, made.digit()))) {
+      double station = Math.min(made.digit().pulpEnd(), p.x());
+      assertThat(p.x()).isBetween(crease + 3, tip);
+      assertThat(p.y()).isGreaterThan(made.digit().centre(station).getZ());
+    }
+    for (PointMark p : side.crease(dip)) {
+      assertThat(p.y()).isLessThan(made.digit().centre(dip).getZ());
     }
   }
 

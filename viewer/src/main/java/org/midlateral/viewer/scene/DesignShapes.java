@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.NailPlate;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.Sections;
 import org.midlateral.mesh.TriangleMesh;
@@ -46,7 +47,7 @@ public record DesignShapes(
     return new DesignShapes(
         orthosis,
         SurfaceShape.of(skin(orthosis.digit(), -measured.palmarCreaseToWeb())),
-        SurfaceShape.of(Nail.of(measured, orthosis.digit())),
+        SurfaceShape.of(Nail.of(NailPlate.of(measured, orthosis.digit()))),
         Landmark.of(measured, orthosis.digit()),
         orthosis.solids().stream().map(PieceShape::of).toList(),
         sections.join());
