@@ -22,7 +22,18 @@ import org.midlateral.viewer.view.SceneView;
 /** The wraps side by side, bending, with their figures under them. */
 final class LessonView extends SceneView {
   private static final long serialVersionUID = 1;
+
+  /** From wrap to wrap at least, and at most where there is room (mm). */
   private static final double APART = 52;
+
+  private static final double FAR_APART = 84;
+
+  /** Of the picture over what is in it, along and across. */
+  private static final double ROOM = 1.3;
+
+  /** Width of one wrap as it is seen (mm). */
+  private static final double ACROSS = 30;
+
   private static final double YAW = Math.toRadians(122);
   private static final double PITCH = Math.toRadians(14);
   private static final double ARROW = 16;
@@ -46,6 +57,7 @@ final class LessonView extends SceneView {
   private double phase;
   private double highest;
   private double lowest;
+  private double apart = APART;
 
   LessonView(OffscreenRenderer renderer) {
     super(renderer, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
@@ -56,6 +68,7 @@ final class LessonView extends SceneView {
     comparison = other;
     title = whose;
     findEnds(other.cases().get(0));
+    spread();
     look(new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
     fit();
   }
@@ -108,7 +121,17 @@ final class LessonView extends SceneView {
   /** Where a wrap stands, in order from the left. */
   private Vector3D place(int wrap) {
     double middle = (comparison.cases().size() - 1) / 2.0;
-    return orbitRight().multiply((wrap - middle) * APART);
+    return orbitRight().multiply((wrap - middle) * apart);
+  }
+
+  /** The row takes the width there is. */
+  private void spread() {
+    if (comparison != null) {
+      double pixel = ROOM * (highest - lowest) / pictureHeight();
+      double row = (getWidth() - margin()) * pixel / ROOM - ACROSS;
+      double column = row / (comparison.cases().size() - 1);
+      apart = Math.max(APART, Math.min(FAR_APART, column));
+    }
   }
 
   /** The row runs across the first view, however it is turned later. */
@@ -157,6 +180,7 @@ final class LessonView extends SceneView {
     double times = Math.min(getWidth() / USUAL_WIDTH, getHeight() / USUAL_HEIGHT);
     float size = (float) (PLAIN_SIZE * Math.max(1, times));
     setFont(getFont().deriveFont(size));
+    spread();
     fit();
   }
 
@@ -196,7 +220,7 @@ final class LessonView extends SceneView {
     g.drawString(title, 14, 8 + g.getFontMetrics().getAscent());
     g.setColor(palette.quiet());
     int line = g.getFontMetrics().getHeight();
-    List<String> notes = notes();
+    List<String> notes = step.number() == 0 ? List.of() : notes();
     for (int i = 0; i < notes.size(); i++) {
       g.drawString(notes.get(i), 14, height - 12 - line * (notes.size() - 1 - i));
     }
@@ -254,9 +278,11 @@ final class LessonView extends SceneView {
       String newtons = String.format(Locale.ROOT, "%.1f N", phase * forces[i]);
       double w = g.getFontMetrics().stringWidth(newtons);
       if (phase > 0) {
-        double x = dorsally ? head.getX() + 12 : head.getX() - 12 - w;
+        double x = dorsally ? head.getX() + 12 : head.getX() - (i == 0 ? 20 : 12) - w;
         g.setColor(palette.ink());
-        g.drawString(newtons, (float) x, (float) head.getY() + 5);
+        // At the proximal end the tongue would lie under it.
+        double lower = i == 0 ? g.getFontMetrics().getAscent() : 5;
+        g.drawString(newtons, (float) x, (float) (head.getY() + lower));
       }
     }
   }

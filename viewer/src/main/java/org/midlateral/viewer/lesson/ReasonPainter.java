@@ -16,6 +16,7 @@ import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 import org.midlateral.viewer.colour.ColourMap;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.lesson.LoadedSection.SectionOutline;
 import org.midlateral.viewer.lesson.Reasons.WrapReason;
 import org.midlateral.viewer.view.Palette;
 
@@ -52,6 +53,7 @@ final class ReasonPainter {
   void draw(Step.Reason reason, Reasons reasons, double share) {
     switch (reason) {
       case SECTIONS -> sections(reasons.wraps());
+      case RIMS -> rims(reasons, share);
       case CURVES -> curves(reasons, share);
       case RING -> ring(reasons);
       case JOINT -> joint(reasons);
@@ -84,11 +86,72 @@ final class ReasonPainter {
       y += line;
       centred(say("%.1f mm over, %.1f under it", wrap.reach(1), wrap.reach(-1)), middle, y);
       centred("EI " + Scale.text(wrap.bending()) + " N·mm²", middle, y + line);
-      g.setColor(palette.quiet());
-      centred(rims(wrap), middle, y + 2.0 * line);
     }
     g.setColor(palette.axis());
     head("Dashed: the neutral axis. The lighter the material, the more it counts.");
+  }
+
+  /** The sections before the load, pale, and under it, to one exaggeration. */
+  private void rims(Reasons reasons, double share) {
+    List<WrapReason> wraps = reasons.wraps();
+    double column = (width - 2.0 * margin) / wraps.size();
+    double times = reasons.exaggeration();
+    double widest = wraps.stream().mapToDouble(ReasonPainter::widest).max().orElse(1);
+    double deepest = wraps.stream().mapToDouble(w -> w.reach(1) + w.reach(-1)).max().orElse(1);
+    double below = 5.2 * line;
+    double room = height - below - 5.5 * line;
+    double scale = Math.min(0.74 * column / widest, room / deepest);
+    double floor = height - below - (room - deepest * scale) / 2;
+    for (int i = 0; i < wraps.size(); i++) {
+      WrapReason wrap = wraps.get(i);
+      double middle = margin + column * (i + 0.5);
+      double axis = floor - (wrap.reach(-1) - wrap.moments().n()) * scale;
+      wrap.section()
+          .ifPresent(section -> loaded(section.outlines(), share * times, middle, axis, scale));
+      g.setColor(palette.ink());
+      bold(wrap.title(), middle, floor + line);
+      centred(wrap.section().isEmpty() ? "not computed" : rims(wrap), middle, floor + 2.0 * line);
+    }
+    g.setColor(palette.ink());
+    head(
+        "Pale: before the load. Over it: under the load, every change of shape drawn \u00d7 "
+            + Scale.text(times)
+            + ", the floor held still.");
+  }
+
+  private void loaded(
+      List<SectionOutline> outlines, double times, double middle, double axis, double scale) {
+    for (SectionOutline line : outlines) {
+      Path2D before = outline(List.of(line.before()), middle, axis, scale);
+      g.setColor(Color.decode(palette.dark() ? "#4a545a" : "#d3d0c6"));
+      g.fill(before);
+      g.setColor(palette.quiet());
+      g.draw(before);
+    }
+    for (SectionOutline line : outlines) {
+      Path2D under = outline(List.of(line.exaggerated(times)), middle, axis, scale);
+      g.setColor(line.dorsal() ? palette.shell() : palette.trough());
+      g.fill(under);
+      g.setColor(palette.ink());
+      g.draw(under);
+    }
+  }
+
+  private static Path2D outline(List<Loop> loops, double middle, double axis, double scale) {
+    Path2D outline = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+    for (Loop loop : loops) {
+      for (int i = 0; i < loop.size(); i++) {
+        double x = middle + loop.y(i) * scale;
+        double y = axis - loop.n(i) * scale;
+        if (i == 0) {
+          outline.moveTo(x, y);
+        } else {
+          outline.lineTo(x, y);
+        }
+      }
+      outline.closePath();
+    }
+    return outline;
   }
 
   private static String rims(WrapReason wrap) {
@@ -112,19 +175,7 @@ final class ReasonPainter {
 
   /** Filled in rows, the lighter the farther from the axis: there the material counts most. */
   private void section(WrapReason wrap, double middle, double axis, double scale, double most) {
-    Path2D outline = new Path2D.Double(Path2D.WIND_EVEN_ODD);
-    for (Loop loop : wrap.loops()) {
-      for (int i = 0; i < loop.size(); i++) {
-        double x = middle + loop.y(i) * scale;
-        double y = axis - (loop.n(i) - wrap.moments().n()) * scale;
-        if (i == 0) {
-          outline.moveTo(x, y);
-        } else {
-          outline.lineTo(x, y);
-        }
-      }
-      outline.closePath();
-    }
+    Path2D outline = outline(wrap.loops(), middle, axis + wrap.moments().n() * scale, scale);
     Graphics2D inside = (Graphics2D) g.create();
     inside.clip(outline);
     Rectangle2D box = outline.getBounds2D();

@@ -28,6 +28,8 @@ record Reasons(
     Optional<RingReason> ring,
     Optional<AngleSplit> split,
     ThreePoint support) {
+  /** The farthest that a point of a section is drawn off its place (mm). */
+  private static final double LONGEST = 3;
 
   /**
    * One wrap.
@@ -38,6 +40,7 @@ record Reasons(
    * @param bending EI there (N·mm²)
    * @param stations along the finger (mm)
    * @param bendings EI at each (N·mm²)
+   * @param section before the load and under it; empty where that could not be computed
    * @param rims by how much they open under the load (mm), less than zero where they close; empty
    *     where it has none or that could not be computed
    */
@@ -48,6 +51,7 @@ record Reasons(
       double bending,
       List<Double> stations,
       List<Double> bendings,
+      Optional<LoadedSection> section,
       Optional<Double> rims) {
     WrapReason {
       loops = List.copyOf(loops);
@@ -101,6 +105,17 @@ record Reasons(
     return new Reasons(wraps, ring, split, rigidity.support());
   }
 
+  /** What all changes of shape are multiplied by: a round number. */
+  double exaggeration() {
+    double most =
+        wraps.stream()
+            .flatMap(wrap -> wrap.section().stream())
+            .mapToDouble(LoadedSection::farthest)
+            .max()
+            .orElse(1);
+    return Comparison.roundBelow(LONGEST / most);
+  }
+
   private static WrapReason wrap(
       Rigidity.Curve curve, RigidityBlock.Wrap figures, DigitSurface digit, double pip) {
     List<Loop> loops =
@@ -113,6 +128,11 @@ record Reasons(
         figures.bendingAtPip(),
         panels.stream().map(Profile.BeamPanel::middle).toList(),
         panels.stream().map(panel -> curve.profile().bending(panel.section())).toList(),
+        curve
+            .held()
+            .map(
+                held ->
+                    LoadedSection.of(held, ElasticMotion.of(held, curve.support()), digit, pip)),
         figures.wrap() == 1
             ? Optional.empty()
             : Optional.ofNullable(figures.finiteElements())

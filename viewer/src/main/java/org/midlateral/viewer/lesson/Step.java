@@ -19,6 +19,10 @@ record Step(int number) {
     SECTIONS(
         "Why: material counts by the square of its distance from the neutral axis. A shallow trough"
             + " has all of it near the axis; the half has rims that stand far from it."),
+    /** How the section itself gives way. */
+    RIMS(
+        "The section gives way too: under the strap the rims of an open trough move, which a beam"
+            + " knows nothing of. Joined to its other half it keeps its shape."),
     /** EI along the finger. */
     CURVES(
         "The same all along the finger: each trough lies over the one before it, on a scale where every"

@@ -11,15 +11,20 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.solid.Solid;
+import org.midlateral.viewer.lesson.LoadedSection.SectionOutline;
 import org.midlateral.viewer.sample.Sample;
 
 /** What is drawn moves as far as the figures under it say. */
 class ComparisonTest {
+  /** Of the sample whose sections are looked at (mm). */
+  private static final double WALL = 1.4;
+
   @ParameterizedTest
   @EnumSource(names = {"SLIM", "DEFICIT"})
   void theFloorIsDrawnWhereTheFiguresHaveIt(Sample sample) throws Exception {
@@ -91,6 +96,51 @@ class ComparisonTest {
     theReasonsHaveTheFigures(comparison);
   }
 
+  /** Between the innermost points of both sides, in the drawn outlines. */
+  private static void theSectionsCloseAsFarAsTold(Reasons reasons) {
+    for (Reasons.WrapReason wrap : reasons.wraps()) {
+      LoadedSection section = wrap.section().orElseThrow();
+      if (wrap.rims().isPresent()) {
+        SectionOutline trough = section.outlines().get(0);
+        double drawn = opening(trough);
+        assertThat(drawn)
+            .as(wrap.title())
+            .isCloseTo(wrap.rims().get(), Percentage.withPercentage(10));
+        Loop large = trough.exaggerated(20);
+        assertThat(opening(new SectionOutline(false, trough.before(), large)))
+            .isCloseTo(20 * drawn, Percentage.withPercentage(0.1));
+      }
+      assertThat(section.farthest() * reasons.exaggeration()).isLessThanOrEqualTo(3);
+    }
+  }
+
+  /** How far the middles of the wall at both rims move apart (mm). */
+  private static double opening(SectionOutline outline) {
+    return rim(outline, 1) - rim(outline, -1);
+  }
+
+  /** Mean of what the points of a rim move by to +y, those within a wall of its crest (mm). */
+  private static double rim(SectionOutline outline, int side) {
+    Loop before = outline.before();
+    int crest = -1;
+    for (int i = 0; i < before.size(); i++) {
+      boolean there = side * before.y(i) > 0;
+      if (there && (crest < 0 || before.n(i) > before.n(crest))) {
+        crest = i;
+      }
+    }
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < before.size(); i++) {
+      double off = Math.hypot(before.y(i) - before.y(crest), before.n(i) - before.n(crest));
+      if (off < WALL) {
+        sum += outline.under().y(i) - before.y(i);
+        count++;
+      }
+    }
+    return sum / count;
+  }
+
   /** What is drawn as a reason is what the table's figures are made of. */
   private static void theReasonsHaveTheFigures(Comparison comparison) {
     Reasons reasons = comparison.reasons();
@@ -108,6 +158,7 @@ class ComparisonTest {
     Reasons.RingReason ring = reasons.ring().orElseThrow();
     assertThat(ring.slipping()).isBetween(ring.trough(), ring.bonded() / 2);
     assertThat(reasons.wraps().get(0).rims()).isPresent();
+    theSectionsCloseAsFarAsTold(reasons);
     assertThat(reasons.wraps().get(3).rims()).isEmpty();
     assertThat(reasons.split().orElseThrow().sum()).isGreaterThan(0);
     assertThat(reasons.support().pipForce())

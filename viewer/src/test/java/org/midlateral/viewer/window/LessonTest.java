@@ -85,9 +85,9 @@ class LessonTest {
     forward(1);
     assertThat(text()).startsWith("Why: material counts by the square");
     forward(9);
-    assertThat(driver.label("lesson.count")).isEqualTo("10 of 10");
+    assertThat(driver.label("lesson.count")).isEqualTo("11 of 11");
     assertThat(text()).startsWith("And the finger?");
-    for (int i = 0; i < 5; i++) {
+    for (int i = 0; i < 6; i++) {
       driver.keys(KeyEvent.VK_LEFT);
     }
     settle();
@@ -98,11 +98,11 @@ class LessonTest {
   void theShallowWrapBendsAndTheHalfHardly() {
     BufferedImage before = picture();
     forward(3);
-    assertThat(driver.label("lesson.count")).isEqualTo("4 of 10");
+    assertThat(driver.label("lesson.count")).isEqualTo("4 of 11");
     BufferedImage after = picture();
     // From left to right: 0.25, 0.35, half, closed. Dorsal is to the right.
-    assertThat(floor(after, 0.2, 0.4) - floor(before, 0.2, 0.4)).isGreaterThan(15);
-    assertThat((double) floor(after, 0.6, 0.75)).isCloseTo(floor(before, 0.6, 0.75), within(6.0));
+    assertThat(floor(after, 0.14, 0.33) - floor(before, 0.14, 0.33)).isGreaterThan(15);
+    assertThat((double) floor(after, 0.58, 0.77)).isCloseTo(floor(before, 0.58, 0.77), within(6.0));
   }
 
   /** Where a trough's floor stands at the PIP joint, in a share of the picture's width (px). */
