@@ -40,6 +40,20 @@ class StartOnDisplayTest {
         .contains("dialog: " + file + " holds no keys");
   }
 
+  /** Opened, left alone and closed it has nothing to say, on whatever stream. */
+  @Test
+  void aStartIsSilent(@TempDir Path folder) throws Exception {
+    ProcessResult result =
+        ProcessResult.run(
+            builder -> {
+              builder.environment().put("XDG_CONFIG_HOME", folder.toString());
+              builder.environment().remove("XDG_RUNTIME_DIR");
+            },
+            StartAndClose.class.getName());
+    assertThat(result.output()).isEmpty();
+    assertThat(result.status()).isZero();
+  }
+
   @Test
   void atTwiceTheScaleThePictureIsDrawnInTwiceThePixels(@TempDir Path folder) throws Exception {
     ProcessResult result =

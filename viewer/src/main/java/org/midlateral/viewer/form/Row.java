@@ -149,7 +149,7 @@ final class Row extends JPanel {
         messages.isEmpty()
             ? UIManager.getColor("Label.disabledForeground")
             : colour(caution, refusal));
-    field().setToolTipText(messages.isEmpty() ? null : text());
+    field().setToolTipText(messages.isEmpty() ? key.comment() : text());
     label();
   }
 

@@ -28,16 +28,24 @@ final class FigureTable {
 
   private static final List<FigureRow> ROWS =
       List.of(
-          new FigureRow("EI at the PIP joint, N·mm²", wrap -> Optional.of(wrap.bendingAtPip())),
+          new FigureRow(
+              "EI at the PIP joint, N·mm²",
+              "Elastic modulus times second moment of area of the section at the PIP axis",
+              wrap -> Optional.of(wrap.bendingAtPip())),
           new FigureRow(
               "Held at, in its closure",
+              "The angle of the PIP joint once clearance, skin, closure and plastic have given way",
               wrap -> Optional.ofNullable(wrap.joint()).map(JointFigures::angleHeld)),
           new FigureRow(
               "Bend of the piece, finite elements",
+              "The angle by which the piece bends under the moment, sections free to change shape",
               wrap ->
                   Optional.ofNullable(wrap.finiteElements())
                       .map(RigidityBlock.WrapByShell::extensionLost)),
-          new FigureRow("Bend of the piece, as a beam", wrap -> Optional.of(wrap.extensionLost())));
+          new FigureRow(
+              "Bend of the piece, as a beam",
+              "The same where sections keep their shape",
+              wrap -> Optional.of(wrap.extensionLost())));
 
   private final Comparison comparison;
   private final Step step;
@@ -47,9 +55,11 @@ final class FigureTable {
    * A quantity.
    *
    * @param name with its unit
+   * @param meaning what it is of
    * @param value of a wrap; empty where it could not be had
    */
-  private record FigureRow(String name, Function<RigidityBlock.Wrap, Optional<Double>> value) {
+  private record FigureRow(
+      String name, String meaning, Function<RigidityBlock.Wrap, Optional<Double>> value) {
     String text(RigidityBlock.Wrap wrap) {
       String unit = name.startsWith("EI") ? "" : "°";
       return value.apply(wrap).map(v -> Scale.text(v) + unit).orElse(NONE);
@@ -72,6 +82,13 @@ final class FigureTable {
   /** Width of the rows' names (px). */
   static int labels(FontMetrics font) {
     return ROWS.stream().mapToInt(row -> font.stringWidth(row.name())).max().orElse(0) + MARGIN;
+  }
+
+  /** What the figures are of that stand at a height below its upper edge (px); null for none. */
+  static String meaning(FontMetrics font, int y) {
+    int row = (y - TOP - font.getHeight()) / (2 * font.getHeight());
+    boolean figures = y > TOP + font.getHeight() && row < ROWS.size();
+    return figures ? ROWS.get(row).meaning() : null;
   }
 
   /** Height of all of it (px). */

@@ -126,6 +126,12 @@ public final class Lesson extends JPanel {
     frames.addActionListener(e -> frames());
     JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 6, 0));
     count.setName("lesson.count");
+    count.setToolTipText(
+        "Step of the lesson; Right and Left, or Page Down and Page Up, go on and back");
+    back.setToolTipText("The step before (Left or Page Up)");
+    next.setToolTipText("The next step (Right or Page Down)");
+    play.setToolTipText("Hold the pieces at full load, or let it come and go");
+    still.setToolTipText("A picture of this step for a slide (Ctrl+P)");
     buttons.add(count);
     buttons.add(back);
     buttons.add(next);

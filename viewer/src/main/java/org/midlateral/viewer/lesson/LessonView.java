@@ -3,12 +3,14 @@ package org.midlateral.viewer.lesson;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.swing.ToolTipManager;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
@@ -62,6 +64,7 @@ final class LessonView extends SceneView {
   LessonView(OffscreenRenderer renderer) {
     super(renderer, new Orbit(Vector3D.ZERO, YAW, PITCH, 60));
     getAccessibleContext().setAccessibleName("Troughs compared");
+    ToolTipManager.sharedInstance().registerComponent(this);
   }
 
   void show(Comparison other, String whose) {
@@ -190,6 +193,18 @@ final class LessonView extends SceneView {
       return 0;
     }
     return FigureTable.height(getFontMetrics(getFont()));
+  }
+
+  /** What the figures under the pointer are of. */
+  @Override
+  public String getToolTipText(MouseEvent e) {
+    if (comparison == null) {
+      return null;
+    }
+    return step.reason(comparison)
+        .map(Step.Reason::figures)
+        .orElseGet(
+            () -> FigureTable.meaning(getFontMetrics(getFont()), e.getY() - pictureHeight()));
   }
 
   @Override

@@ -18,28 +18,41 @@ record Step(int number) {
     /** Where the material stands from the neutral axis. */
     SECTIONS(
         "Why: material counts by the square of its distance from the neutral axis. A shallow trough"
-            + " has all of it near the axis; the half has rims that stand far from it."),
+            + " has all of it near the axis; the half has rims that stand far from it.",
+        "From the neutral axis to the farthest material; EI: elastic modulus times second moment of"
+            + " area at the PIP axis"),
     /** How the section itself gives way. */
     RIMS(
         "The section gives way too: under the strap the rims of an open trough move, which a beam"
-            + " knows nothing of. Joined to its other half it keeps its shape."),
+            + " knows nothing of. Joined to its other half it keeps its shape.",
+        "Change of the distance between the rims at the PIP axis, by finite elements"),
     /** EI along the finger. */
     CURVES(
-        "The same all along the finger: each trough lies over the one before it, on a scale where every"
-            + " line is ten times the last."),
+        "The same all along the finger: each trough lies over the one before it, on a scale where"
+            + " every line is ten times the last.",
+        "EI of each trough's section from its proximal end to its distal one"),
     /** Slipping against bonded. */
     RING(
         "Closed is only sometimes better: two pieces that slip on each other bend each for itself."
-            + " Only bonded along both edges do they make one tube."),
+            + " Only bonded along both edges do they make one tube.",
+        "EI of this design's own pieces at the PIP axis, and how many times the trough's"),
     /** What the joint has of it. */
     JOINT(
         "And the finger? Play, skin and closure give way as well, often more than the plastic. Long"
-            + " lever arms help all of them: the same moment takes less force.");
+            + " lever arms help all of them: the same moment takes less force.",
+        "From the angle that the joint reaches to the angle at which it is held, by what gives way");
 
     private final String text;
+    private final String figures;
 
-    Reason(String text) {
+    Reason(String text, String figures) {
       this.text = text;
+      this.figures = figures;
+    }
+
+    /** What its figures are of. */
+    String figures() {
+      return figures;
     }
   }
 

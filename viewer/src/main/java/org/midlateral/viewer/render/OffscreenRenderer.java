@@ -10,6 +10,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.lwjgl.glfw.GLFW;
 import org.midlateral.viewer.background.Newest;
 
 /** Draws pictures on a thread of its own, the newest first and no other. */
@@ -35,6 +36,7 @@ public final class OffscreenRenderer implements AutoCloseable {
    */
   public static OffscreenRenderer open() throws RendererFailure {
     RENDERER_LOG.setLevel(Level.OFF);
+    preferX11();
     OffscreenRenderer opened = new OffscreenRenderer();
     opened.loop.setSettings(settings());
     // Not waiting: a start that fails would never come back.
@@ -49,6 +51,20 @@ public final class OffscreenRenderer implements AutoCloseable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new RendererFailure("starting OpenGL was interrupted", e);
+    }
+  }
+
+  /**
+   * Swing's windows are X11's wherever there are two to choose from; looking for the other one
+   * first would be told on standard error where it is not there.
+   */
+  private static void preferX11() throws RendererFailure {
+    try {
+      if (GLFW.glfwPlatformSupported(GLFW.GLFW_PLATFORM_X11)) {
+        GLFW.glfwInitHint(GLFW.GLFW_PLATFORM, GLFW.GLFW_PLATFORM_X11);
+      }
+    } catch (LinkageError e) {
+      throw new RendererFailure("OpenGL 3.2 cannot be started on this display", e);
     }
   }
 

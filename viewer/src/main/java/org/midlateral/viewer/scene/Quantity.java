@@ -73,6 +73,20 @@ public enum Quantity {
     return unit;
   }
 
+  /** What its figures are of. */
+  public String meaning() {
+    return switch (this) {
+      case NONE -> "";
+      case CLEARANCE -> "Distance from the skin to the inner side of a piece, the liner included";
+      case WALL -> "Distance from the inner side of a piece to its outer side";
+      case RIGIDITY -> "Elastic modulus times second moment of area of each piece's own section";
+      case PRESSURE -> "What presses on the skin under a piece while it holds the joint";
+      case STRAIN_TROUGH, STRAIN_PAIR ->
+          "Of the surface's two principal strains the one further from zero, under the joint's"
+              + " moment";
+    };
+  }
+
   /** As a reading begins. */
   public String word() {
     return word;

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import java.util.function.IntConsumer;
 import javax.swing.SwingUtilities;
+import javax.swing.ToolTipManager;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
@@ -66,6 +67,7 @@ public final class FingerView extends SceneView {
     addMouseListener(pointing);
     addMouseMotionListener(pointing);
     riseKeys();
+    ToolTipManager.sharedInstance().registerComponent(this);
   }
 
   /** Calls back with the station of each click on a piece (mm). */
@@ -354,17 +356,30 @@ public final class FingerView extends SceneView {
       SceneItem.Look look = new SceneItem.Look(palette.accent(), null, 1, false);
       items.add(0, SceneItem.of("Section", Stations.hoop(design, station), look));
     }
-    if (kept.isPresent()) {
-      Vector3D beside = beside(kept.get(), orbit());
-      for (SceneItem item : SceneContents.of(kept.get(), colours.kept(), choice, palette)) {
-        items.add(item.at(item.place().add(beside)));
-      }
-    }
+    items.addAll(keptItems(orbit()));
     return items;
+  }
+
+  /** The design that is kept, above the other. */
+  private List<SceneItem> keptItems(Orbit orbit) {
+    if (kept.isEmpty()) {
+      return List.of();
+    }
+    Vector3D beside = beside(kept.get(), orbit);
+    return SceneContents.of(kept.get(), colours.kept(), choice, palette).stream()
+        .map(item -> item.at(item.place().add(beside)))
+        .toList();
   }
 
   private Vector3D beside(DesignShapes other, Orbit orbit) {
     return SideBySide.about(design).above(SideBySide.about(other), orbit);
+  }
+
+  /** Over the legend: what its figures are of. */
+  @Override
+  public String getToolTipText(MouseEvent e) {
+    boolean legend = footer() > 0 && e.getY() >= pictureHeight();
+    return legend ? colours.now().quantity().meaning() : null;
   }
 
   /** Which of the two is which, at the left. */
@@ -399,7 +414,10 @@ public final class FingerView extends SceneView {
     if (showsMarks()) {
       RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
       Rise.of(design).forEach(rise -> rises.draw(g, rise, rise.number() == chosen));
-      new LandmarkLabels(orbit, width, height, palette, taken).draw(g, design.landmarks());
+      List<Rectangle2D> barrier = CoveredStrips.of(keptItems(orbit), orbit, width, height);
+      List<Rectangle2D> covered = CoveredStrips.of(solid(), orbit, width, height);
+      new LandmarkLabels(orbit, width, height, palette, taken, barrier, covered)
+          .draw(g, design.landmarks());
     }
     Optional<Ruler.Spot> pointed =
         ruler.isOn() && pointer != null ? hit(pointer).map(this::spot) : Optional.empty();
@@ -446,13 +464,18 @@ public final class FingerView extends SceneView {
   }
 
   private Optional<Picking.Hit> hit(Point at) {
+    return Picking.hit(solid(), orbit(), at.x, at.y, getWidth(), pictureHeight());
+  }
+
+  /** Finger and pieces, as far as they are shown. */
+  private List<SceneItem> solid() {
     List<SceneItem> solid = new ArrayList<>();
     for (SceneItem item : SceneContents.of(design, colours.now(), choice, palette)) {
       if (item.shape() == design.skin() || piece(item) >= 0) {
         solid.add(item);
       }
     }
-    return Picking.hit(solid, orbit(), at.x, at.y, getWidth(), pictureHeight());
+    return solid;
   }
 
   private int piece(SceneItem item) {

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.scene.Landmark;
 
 /**
@@ -29,15 +30,41 @@ final class LandmarkLabels {
   private final int height;
   private final Palette palette;
   private final List<Rectangle2D> taken = new ArrayList<>();
-  private final List<Rectangle2D> names = new ArrayList<>();
+  private final List<Rectangle2D> barrier;
+  private final List<Rectangle2D> covered;
+  private final List<WrittenName> names = new ArrayList<>();
 
-  LandmarkLabels(Orbit orbit, int width, int height, Palette palette, List<Rectangle2D> taken) {
+  /**
+   * Labels in a picture.
+   *
+   * @param taken places where nothing may be written (px)
+   * @param barrier what no name may stand behind either, being another's (px)
+   * @param covered where finger and pieces are seen: written on only where there is no other room
+   */
+  LandmarkLabels(
+      Orbit orbit,
+      int width,
+      int height,
+      Palette palette,
+      List<Rectangle2D> taken,
+      List<Rectangle2D> barrier,
+      List<Rectangle2D> covered) {
+    this.barrier = List.copyOf(barrier);
+    this.covered = List.copyOf(covered);
     this.orbit = orbit;
     this.width = width;
     this.height = height;
     this.palette = palette;
     this.taken.addAll(taken);
   }
+
+  /**
+   * A name that was written.
+   *
+   * @param mark whose it is
+   * @param box where (px)
+   */
+  record WrittenName(Landmark mark, Rectangle2D box) {}
 
   /**
    * A name and where it is tied.
@@ -88,21 +115,40 @@ final class LandmarkLabels {
     FontMetrics font = g.getFontMetrics();
     double w = font.stringWidth(tie.mark().name()) + 2 * PADDING;
     double h = font.getHeight();
-    for (double gap = GAP; gap < GAP + 16 * h; gap += h / 2) {
-      double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx));
-      double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny));
-      Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
-      if (isFree(box)) {
-        draw(g, tie, box, nx, ny);
-        names.add(box);
-        taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
-        return;
+    for (boolean beside : new boolean[] {true, false}) {
+      for (double gap = GAP; gap < GAP + 16 * h; gap += h / 2) {
+        double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx));
+        double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny));
+        Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
+        if (barrier.stream().anyMatch(box::intersects)) {
+          break;
+        }
+        boolean clear = !beside || covered.stream().noneMatch(box::intersects);
+        if (clear && isFree(box) && !isOnItsOwn(box, tie.mark())) {
+          draw(g, tie, box, nx, ny);
+          names.add(new WrittenName(tie.mark(), box));
+          taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
+          return;
+        }
       }
     }
   }
 
-  /** Where names were written. */
-  List<Rectangle2D> names() {
+  /** Whether a place covers the line that its name is of. */
+  private boolean isOnItsOwn(Rectangle2D box, Landmark mark) {
+    SurfaceShape line = mark.shape();
+    for (int v = 0; v < line.vertexCount(); v++) {
+      Vector3D point = Vector3D.of(line.at(v, 0), line.at(v, 1), line.at(v, 2));
+      Vector3D seen = orbit.project(point, width, height);
+      if (box.contains(seen.getX(), seen.getY())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The names that were written. */
+  List<WrittenName> names() {
     return List.copyOf(names);
   }
 

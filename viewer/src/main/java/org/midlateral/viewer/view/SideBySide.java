@@ -13,7 +13,7 @@ import org.midlateral.viewer.scene.DesignShapes;
  */
 record SideBySide(Vector3D low, Vector3D high) {
   /** Between the two as they are seen (mm). */
-  private static final double APART = 8;
+  private static final double APART = 16;
 
   static SideBySide about(DesignShapes design) {
     double[] low = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};

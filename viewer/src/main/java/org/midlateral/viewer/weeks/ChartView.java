@@ -35,7 +35,9 @@ final class ChartView extends JPanel {
   ChartView() {
     setName("weeks.charts");
     setPreferredSize(new Dimension(760, 700));
-    getAccessibleContext().setAccessibleName("Extension, flexion, hours and girths over the weeks");
+    String meaning = "Extension, flexion, hours worn and girths over the weeks";
+    getAccessibleContext().setAccessibleName(meaning);
+    setToolTipText(meaning);
   }
 
   void show(FollowUp other) {

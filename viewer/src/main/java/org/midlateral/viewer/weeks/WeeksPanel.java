@@ -48,6 +48,8 @@ public final class WeeksPanel extends JPanel {
     form = new VisitForm(told.course());
     setBorder(BorderFactory.createEmptyBorder(EDGE, EDGE, EDGE, EDGE));
     verdict.setName("weeks.verdict");
+    verdict.setToolTipText("What the rules of the course come to at the last visit");
+    add.setToolTipText("Write the visit into the course's file");
     verdict.setFont(verdict.getFont().deriveFont(Font.BOLD, 1.3f * verdict.getFont().getSize()));
     quiet(reasons, "weeks.reasons");
     quiet(trouble, "weeks.trouble");

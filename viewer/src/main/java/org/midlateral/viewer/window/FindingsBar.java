@@ -8,6 +8,8 @@ import java.awt.Font;
 import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
@@ -24,6 +26,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
@@ -32,6 +35,7 @@ import org.midlateral.viewer.view.Palette;
 /** All that was found, always in view; and the caution that always holds. */
 final class FindingsBar extends JPanel {
   private static final long serialVersionUID = 1;
+  private static final int FRAME = 1;
   private static final String ALWAYS =
       "Estimate, for comparison; does not clear a piece for use. Follow local rules.";
 
@@ -82,8 +86,10 @@ final class FindingsBar extends JPanel {
     head.setLabelFor(list);
     JLabel always = new JLabel(ALWAYS);
     always.setName("always");
+    head.setToolTipText("Refusals, cautions and notes on these values, the worst first");
     JButton cautions = new JButton("All cautions");
     cautions.setName("cautions");
+    cautions.setToolTipText("Everything to mind before and while the orthosis is worn");
     cautions.setMargin(new java.awt.Insets(1, 8, 1, 8));
     cautions.addActionListener(e -> showCautions.run());
     JPanel right = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.TRAILING, 8, 0));
@@ -113,9 +119,31 @@ final class FindingsBar extends JPanel {
         });
     list.setToolTipText("Enter, or a click, goes to the field a finding is about");
     open(goTo);
+    focus(false);
+    list.addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            focus(true);
+          }
+
+          @Override
+          public void focusLost(FocusEvent e) {
+            focus(false);
+          }
+        });
     JScrollPane scroll = new JScrollPane(list);
     scroll.setBorder(BorderFactory.createEmptyBorder(0, 4, 2, 4));
     add(scroll, BorderLayout.CENTER);
+  }
+
+  /** A frame while it has the keys, whether or not a finding is chosen. */
+  private void focus(boolean has) {
+    Color frame = UIManager.getColor("Component.focusColor");
+    list.setBorder(
+        has
+            ? BorderFactory.createLineBorder(frame, FRAME)
+            : BorderFactory.createEmptyBorder(FRAME, FRAME, FRAME, FRAME));
   }
 
   private void open(Consumer<String> goTo) {

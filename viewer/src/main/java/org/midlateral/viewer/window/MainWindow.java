@@ -95,6 +95,7 @@ public final class MainWindow extends JFrame {
    * @param folder where it is remembered
    */
   public static MainWindow open(OffscreenRenderer renderer, SettingsFolder folder) {
+    WindowClass.set();
     Settings settings = folder.read();
     Appearance.apply(settings.dark());
     return new MainWindow(renderer, folder, settings);

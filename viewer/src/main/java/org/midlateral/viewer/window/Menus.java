@@ -85,18 +85,25 @@ final class Menus {
     compareButton.setToolTipText("Keep this design beside what is changed from now on (Ctrl+K)");
     compareButton.addActionListener(e -> commands.compare().accept(compareButton.isSelected()));
     bar.add(compareButton);
-    for (MenuAction action : new MenuAction[] {undo, redo}) {
-      bar.add(button(action));
-    }
-    bar.add(button(new MenuAction("Joint held", 'J', "", this::held)));
-    bar.add(button(new MenuAction("Export all files", 'E', "", this::export)));
+    bar.add(button(undo, "Take the last change back (Ctrl+Z)"));
+    bar.add(button(redo, "Make it again (Ctrl+Y)"));
+    bar.add(
+        button(
+            new MenuAction("Joint held", 'J', "", this::held),
+            "At which angle the joint is held, what presses where, whether the closure does"
+                + " (Ctrl+J)"));
+    bar.add(
+        button(
+            new MenuAction("Export all files", 'E', "", this::export),
+            "Solids, pattern, sheets and report into a folder (Ctrl+E)"));
     KeyStroke y = KeyStroke.getKeyStroke("ctrl Y");
     bar.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(y, "redo");
     bar.getActionMap().put("redo", redo);
   }
 
-  private static JButton button(MenuAction action) {
+  private static JButton button(MenuAction action, String meaning) {
     JButton button = new JButton(action);
+    button.setToolTipText(meaning);
     button.setName("do." + action.getValue("Name").toString().toLowerCase(Locale.ROOT));
     return button;
   }

@@ -106,7 +106,7 @@ final class MessageDialogs {
 
   static void keys(Component parent) {
     JOptionPane.showMessageDialog(
-        parent, area(KEYS, 700, 350), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
+        parent, area(KEYS, 740, 420), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
   }
 
   /** All cautions, or those for the material of a design. */

@@ -41,6 +41,9 @@ final class SectionCard extends JPanel {
   private static final String TITLE = "Section";
   private static final String NOT_MADE = "not made yet";
   private static final String NONE = "–";
+  private static final String INERTIA = "Second moment of area about the medio-lateral axis of ";
+  private static final String RIGIDITY =
+      "Elastic modulus times second moment of area, against bending in flexion, of ";
 
   private final JSlider slider = new JSlider();
   private final JLabel title = new JLabel(TITLE);
@@ -70,7 +73,10 @@ final class SectionCard extends JPanel {
     title.setFont(title.getFont().deriveFont(Font.BOLD));
     title.setLabelFor(slider);
     title.setName("section.title");
+    title.setToolTipText("Finger and pieces, cut square to the finger's middle line");
     place.setName("section.station");
+    place.setToolTipText("Where the section is cut, along the finger's middle line");
+    drawing.setToolTipText("Gaps from the skin to the pieces in mm, or what presses on it");
     head.add(title, BorderLayout.NORTH);
     JPanel where = new JPanel(new BorderLayout());
     where.add(place, BorderLayout.CENTER);
@@ -98,6 +104,7 @@ final class SectionCard extends JPanel {
           }
         });
     slider.setName("station");
+    slider.setToolTipText("Move the section along the finger");
     slider.getAccessibleContext().setAccessibleName("Distance of the section from the web");
     slider.addChangeListener(
         e -> {
@@ -122,21 +129,51 @@ final class SectionCard extends JPanel {
     cell(table, at, 3, head("EI, N·mm²"));
     String[] rows = {"trough", "shell", "slipping", "bonded"};
     String[] names = {"Trough", "Dorsal shell", "Both, slipping", "Both, bonded"};
+    String[] whose = {
+      "the trough alone",
+      "the dorsal shell alone",
+      "both pieces, each bending for itself",
+      "both pieces bonded along their edges"
+    };
     for (int r = 0; r < rows.length; r++) {
       at.gridy++;
       cell(table, at, 0, new JLabel(names[r]));
-      cell(table, at, 1, figure(rows[r] + ".area"));
-      cell(table, at, 2, figure(rows[r] + ".inertia"));
-      cell(table, at, 3, figure(rows[r] + ".rigidity"));
+      cell(table, at, 1, figure(rows[r] + ".area", "Area of this section of " + whose[r]));
+      cell(table, at, 2, figure(rows[r] + ".inertia", INERTIA + whose[r]));
+      cell(table, at, 3, figure(rows[r] + ".rigidity", RIGIDITY + whose[r]));
     }
     at.insets = new Insets(6, 0, 1, 2);
-    wide(table, at, "Least gap skin to trough, shell; mm", figure("gap"));
+    wide(
+        table,
+        at,
+        "Least gap skin to trough, shell; mm",
+        figure("gap", "Least distance in this section from the skin to the trough, to the shell"));
     at.insets = new Insets(1, 0, 1, 2);
-    wide(table, at, "Clearance over the liner, mm", figure("liner"));
-    wide(table, at, "Overlap of, gap between pieces; mm", figure("overlap"));
-    wide(table, at, "Bridge of trough, shell; mm", figure("bridge"));
-    wide(table, at, "Round the skin, mm", figure("skin.girth"));
-    wide(table, at, "Volar midline to mid-lateral, mm", figure("skin.quarter"));
+    wide(
+        table,
+        at,
+        "Clearance over the liner, mm",
+        figure("liner", "Least distance from the skin to the trough less the liner's thickness"));
+    wide(
+        table,
+        at,
+        "Overlap of, gap between pieces; mm",
+        figure("overlap", "How far the shell reaches past the trough's rims; least gap between"));
+    wide(
+        table,
+        at,
+        "Bridge of trough, shell; mm",
+        figure("bridge", "How much further a piece stands off a waist than its clearance asks"));
+    wide(
+        table,
+        at,
+        "Round the skin, mm",
+        figure("skin.girth", "Girth of the finger in this section, as a tape would read it"));
+    wide(
+        table,
+        at,
+        "Volar midline to mid-lateral, mm",
+        figure("skin.quarter", "Along the skin, a quarter of the girth: where a half trough ends"));
     return table;
   }
 
@@ -152,7 +189,9 @@ final class SectionCard extends JPanel {
     at.gridx = 0;
     at.gridwidth = 3;
     at.weightx = 0;
-    table.add(new JLabel(name), at);
+    JLabel label = new JLabel(name);
+    label.setToolTipText(figure.getToolTipText());
+    table.add(label, at);
     at.gridx = 3;
     at.gridwidth = 1;
     table.add(figure, at);
@@ -164,8 +203,9 @@ final class SectionCard extends JPanel {
     return label;
   }
 
-  private JLabel figure(String name) {
+  private JLabel figure(String name, String meaning) {
     JLabel label = new JLabel(NONE, SwingConstants.TRAILING);
+    label.setToolTipText(meaning);
     label.setName("section." + name);
     figures.put(name, label);
     return label;

@@ -46,6 +46,7 @@ final class ViewBar {
     JPanel colours = row();
     JComboBox<Quantity> quantity = box(Quantity.values(), Quantity::title);
     quantity.setName("quantity");
+    quantity.setToolTipText("What the colours of the pieces tell");
     quantity.addActionListener(e -> onQuantity.accept((Quantity) quantity.getSelectedItem()));
     labelled(colours, "Colour by", quantity);
     labelled(colours, "Skin", tones(onTone));
@@ -98,6 +99,7 @@ final class ViewBar {
     JComboBox<PartVisibility> box = box(PartVisibility.values(), way -> part + " " + way);
     box.setName("show." + part.name().toLowerCase(Locale.ROOT));
     box.getAccessibleContext().setAccessibleName("How to show: " + part);
+    box.setToolTipText("Show, hide or look through: " + part.toString().toLowerCase(Locale.ROOT));
     box.addActionListener(
         e -> view.choose(view.choice().with(part, (PartVisibility) box.getSelectedItem())));
     return box;
@@ -120,6 +122,7 @@ final class ViewBar {
   private JComboBox<SkinTone> tones(Consumer<SkinTone> onTone) {
     JComboBox<SkinTone> box = box(SkinTone.values(), SkinTone::toString);
     box.setName("tone");
+    box.setToolTipText("The colour that the finger is drawn in");
     box.addActionListener(
         e -> {
           SkinTone tone = (SkinTone) box.getSelectedItem();
@@ -135,7 +138,7 @@ final class ViewBar {
     pull.setToolTipText("Draw the pieces off the finger, the way they were put on");
     int height = pull.getPreferredSize().height;
     pull.setMinimumSize(new Dimension(58, height));
-    pull.setPreferredSize(new Dimension(80, height));
+    pull.setPreferredSize(new Dimension(62, height));
     pull.addChangeListener(e -> view.choose(view.choice().withPull(pull.getValue())));
     return pull;
   }

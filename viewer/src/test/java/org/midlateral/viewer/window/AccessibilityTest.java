@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.FocusTraversalPolicy;
+import java.awt.Graphics2D;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +16,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JMenu;
@@ -31,6 +34,10 @@ import org.midlateral.viewer.view.SceneView;
 @ExtendWith(OnDisplay.class)
 class AccessibilityTest {
   private static final double LEAST_SIZE = 12;
+
+  /** As many as a line of one pixel along a small button. */
+  private static final int LEAST_PIXELS = 30;
+
   private WindowDriver driver;
 
   @BeforeEach
@@ -88,6 +95,79 @@ class AccessibilityTest {
               return names;
             });
     assertThat(missed).isEmpty();
+  }
+
+  /** Whoever goes by Tab sees where they are: a control's own picture is another with the keys. */
+  @Test
+  void focusIsSeen() {
+    List<Component> controls =
+        driver.inSwing(() -> reached().stream().filter(AccessibilityTest::isControl).toList());
+    assertThat(controls.size()).isGreaterThan(30);
+    List<String> unseen = new ArrayList<>();
+    for (Component control : controls) {
+      driver.inSwing(control::requestFocusInWindow);
+      driver.until("focus in " + control.getName(), control::isFocusOwner);
+      BufferedImage with = driver.inSwing(() -> painted(control));
+      Component other = control.equals(controls.get(0)) ? controls.get(1) : controls.get(0);
+      driver.inSwing(other::requestFocusInWindow);
+      driver.until("focus elsewhere", other::isFocusOwner);
+      BufferedImage without = driver.inSwing(() -> painted(control));
+      if (different(with, without) < LEAST_PIXELS) {
+        unseen.add(control.getClass().getSimpleName() + " " + control.getName());
+      }
+    }
+    assertThat(unseen).isEmpty();
+  }
+
+  private static BufferedImage painted(Component control) {
+    BufferedImage image =
+        new BufferedImage(control.getWidth(), control.getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    control.paint(g);
+    g.dispose();
+    return image;
+  }
+
+  /** Pixels that differ by a quarter of the way from black to white. */
+  private static int different(BufferedImage one, BufferedImage other) {
+    int count = 0;
+    for (int y = 0; y < one.getHeight(); y++) {
+      for (int x = 0; x < one.getWidth(); x++) {
+        count += Pixels.apart(one.getRGB(x, y), other.getRGB(x, y)) > 60 ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  @Test
+  void figuresAndControlsSayWhatTheyAreOf() {
+    List<String> mute =
+        driver.inSwing(
+            () -> {
+              List<String> names = new ArrayList<>();
+              visit(
+                  driver.window.getLayeredPane(),
+                  c -> {
+                    boolean figure =
+                        c instanceof JLabel
+                            && c.getName() != null
+                            && c.getName().contains("section.");
+                    boolean control =
+                        isControl(c) && !(c instanceof SceneView) && !isOfWords(c.getName());
+                    boolean told = figure || control;
+                    String said = told ? ((JComponent) c).getToolTipText() : "";
+                    if (told && (said == null || said.isBlank())) {
+                      names.add(c.getClass().getSimpleName() + " " + c.getName());
+                    }
+                  });
+              return names;
+            });
+    assertThat(mute).isEmpty();
+  }
+
+  /** The heads of the form's sections say in words what stands under them. */
+  private static boolean isOfWords(String name) {
+    return name != null && name.startsWith("group.");
   }
 
   @Test

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -170,6 +172,32 @@ class EndToEndTest {
           return null;
         });
     assertThat(driver.label("section.station")).startsWith("12.0 mm distal");
+  }
+
+  /** Two designs side by side: what differs in a line, and one scale of colours. */
+  @Test
+  void twoDesignsAreComparedInALine() throws Exception {
+    driver = WindowDriver.withSample(Sample.SLIM);
+    driver.press("Compare");
+    driver.fill("trough.wall", "2.0");
+    JTextField line = driver.find(JTextField.class, "difference");
+    driver.until("the difference", () -> line.getText().startsWith("trough.wall 1.4 → 2.0: held"));
+    assertThat(line.getText()).contains("EI at the PIP × ").endsWith("Estimates.");
+    driver.press("Compare");
+    assertThat(driver.inSwing(line::isShowing)).isFalse();
+  }
+
+  @Test
+  void fullScreenFillsItAndEscapeLeavesIt() {
+    Rectangle before = driver.window.getBounds();
+    Dimension screen = Toolkit.getDefaultToolkit().getScreenSize();
+    driver.keys(KeyEvent.VK_F11);
+    driver.until("the whole screen", () -> driver.window.getSize().equals(screen));
+    assertThat(driver.inSwing(() -> driver.find(JLabel.class, "always").isShowing())).isFalse();
+    driver.settle();
+    driver.keys(KeyEvent.VK_ESCAPE);
+    driver.until("the window again", () -> driver.window.getBounds().equals(before));
+    assertThat(driver.inSwing(() -> driver.find(JLabel.class, "always").isShowing())).isTrue();
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.awt.Component;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
@@ -130,6 +131,45 @@ class LessonTest {
     assertThat(still.getHeight()).isEqualTo(1080);
     Color shell = Palette.LIGHT.shell();
     assertThat(Pixels.count(still, Pixels.shadeOf(shell))).isGreaterThan(1000);
+  }
+
+  /** As large as a large projector, and the first of the numbered frames; then another finger. */
+  @Test
+  void aLargeStillAndFramesAreSaved(@TempDir Path folder) throws Exception {
+    forward(3);
+    Path large = folder.resolve("large.png");
+    driver.press("Save a still");
+    driver.press("3840 × 2160");
+    driver.choose(large, "Save");
+    driver.until("the picture", () -> isWhole(large));
+    BufferedImage still = ImageIO.read(large.toFile());
+    assertThat(still.getWidth()).isEqualTo(3840);
+    assertThat(still.getHeight()).isEqualTo(2160);
+    driver.press("Save frames");
+    driver.choose(folder.resolve("film-0001.png"), "Save");
+    Path second = folder.resolve("film-0002.png");
+    driver.until("the second frame", () -> isWhole(second));
+    driver.inSwing(
+        () -> {
+          driver.window.session().openSample(Sample.COVERED);
+          return null;
+        });
+    driver.until("the end of the frames", () -> driver.hasButton("OK"));
+    driver.press("OK");
+    BufferedImage first = ImageIO.read(folder.resolve("film-0001.png").toFile());
+    assertThat(first.getWidth()).isEqualTo(1920);
+    assertThat(first.getHeight()).isEqualTo(1080);
+    // At its first frame nothing is loaded yet: more of the load shows in the next.
+    assertThat(second).exists();
+    settle();
+  }
+
+  private static boolean isWhole(Path file) {
+    try {
+      return Files.exists(file) && ImageIO.read(file.toFile()) != null;
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   @Test
