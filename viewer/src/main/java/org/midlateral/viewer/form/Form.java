@@ -49,6 +49,7 @@ public final class Form extends JPanel {
   private final transient Map<String, Row> rows = new LinkedHashMap<>();
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
   private final BubbleRows bubbles;
+  private final JScrollPane scroll;
   private final UnknownRows unknown;
   private LengthUnit unit = LengthUnit.MM;
   private transient Optional<Digit> digit = Optional.empty();
@@ -80,7 +81,7 @@ public final class Form extends JPanel {
       }
     }
     bubbles = new BubbleRows(groups.get("relief"), this::addRow, rows::remove, onListChange);
-    JScrollPane scroll =
+    scroll =
         new JScrollPane(
             column,
             ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
@@ -178,6 +179,16 @@ public final class Form extends JPanel {
           }
         });
     groups.forEach((section, group) -> teller.accept(group, counts.getOrDefault(section, 0)));
+  }
+
+  /** What the value at a path is called on the screen; the path itself where no key has it. */
+  public static String words(String path) {
+    return Draft.key(path).map(Wording::whole).orElse(path);
+  }
+
+  /** Shows the form from its beginning. */
+  public void toTop() {
+    scroll.getVerticalScrollBar().setValue(0);
   }
 
   /** Only what must be filled in stands open. */

@@ -64,7 +64,7 @@ final class Row extends JPanel {
     name.setLabelFor(editor.component());
     JComponent field = editor.component();
     field.setName(path);
-    field.getAccessibleContext().setAccessibleName(title());
+    field.getAccessibleContext().setAccessibleName(Wording.whole(key));
     field.getAccessibleContext().setAccessibleDescription(key.comment());
     field.addFocusListener(
         new FocusAdapter() {
@@ -82,12 +82,6 @@ final class Row extends JPanel {
     boolean wide = words || key.kind() == ValueKind.TEXT;
     arrange(name, field, wide);
     show("", LengthUnit.MM, Optional.empty());
-  }
-
-  private String title() {
-    return key.section().isEmpty()
-        ? Wording.label(key)
-        : Wording.sectionTitle(key.section()) + ", " + Wording.label(key);
   }
 
   private void arrange(JLabel name, JComponent field, boolean wide) {

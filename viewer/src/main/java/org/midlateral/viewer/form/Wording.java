@@ -42,6 +42,11 @@ final class Wording {
     return title.toString();
   }
 
+  /** A key's name where its section's head does not stand over it. */
+  static String whole(InputKey key) {
+    return key.section().isEmpty() ? label(key) : sectionTitle(key.section()) + ", " + label(key);
+  }
+
   /** A word that can be chosen; units stay as they are written. */
   static String choice(InputKey key, String word) {
     return key.path().equals("unit") ? word : title(word);

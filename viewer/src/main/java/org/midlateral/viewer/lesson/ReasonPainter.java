@@ -22,8 +22,6 @@ import org.midlateral.viewer.view.Palette;
 
 /** Draws one of the lesson's reasons, as large as there is room. */
 final class ReasonPainter {
-  private static final String TO = " \u00d7 ";
-
   private final Graphics2D g;
   private final Palette palette;
   private final int width;
@@ -290,8 +288,12 @@ final class ReasonPainter {
             bar("Ring that is bonded", ring.bonded(), ring.trough())));
   }
 
+  private static String ratio(double times) {
+    return times == 1 ? "" : ", " + Scale.text(times) + " times the trough";
+  }
+
   private static Bar bar(String name, double value, double of) {
-    return new Bar(name, value, Scale.text(value) + ", the trough" + TO + Scale.text(value / of));
+    return new Bar(name, value, Scale.text(value) + ratio(value / of));
   }
 
   private void joint(Reasons reasons) {

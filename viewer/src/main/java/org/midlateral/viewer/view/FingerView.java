@@ -2,13 +2,11 @@ package org.midlateral.viewer.view;
 
 import java.awt.Color;
 import java.awt.Cursor;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +34,7 @@ public final class FingerView extends SceneView {
   private static final long serialVersionUID = 1;
   private static final Orbit FIRST = new Orbit(Vector3D.of(20, 0, 0), -1.1, -0.42, 60);
   private static final int CLICK_SLOP = 4;
+
   private static final String HOOP = "The section; drag it along the finger";
 
   private transient DesignShapes design;
@@ -332,7 +331,7 @@ public final class FingerView extends SceneView {
 
   @Override
   protected int footer() {
-    return colours.now().quantity() == Quantity.NONE ? 0 : Legend.HEIGHT;
+    return colours.now().quantity() == Quantity.NONE ? 0 : Legend.height(getWidth());
   }
 
   @Override
@@ -382,14 +381,12 @@ public final class FingerView extends SceneView {
     return legend ? colours.now().quantity().meaning() : null;
   }
 
-  /** Which of the two is which, at the left. */
-  private void names(Graphics2D g, Orbit orbit, int width, int height, List<Rectangle2D> taken) {
-    Vector3D above = SideBySide.about(kept.orElseThrow()).middle();
-    above = above.add(beside(kept.get(), orbit));
-    Vector3D now = SideBySide.about(design).middle();
-    double y = orbit.project(above, width, height).getY();
-    taken.add(NoteCard.draw(g, "Kept", 12, y, palette));
-    taken.add(NoteCard.draw(g, "Now", 12, orbit.project(now, width, height).getY(), palette));
+  private Optional<FingerOverlay.Middles> middles(Orbit orbit) {
+    return kept.map(
+        other ->
+            new FingerOverlay.Middles(
+                SideBySide.about(other).middle().add(beside(other, orbit)),
+                SideBySide.about(design).middle()));
   }
 
   @Override
@@ -399,49 +396,41 @@ public final class FingerView extends SceneView {
       return;
     }
     Orbit orbit = shown.picture().orbit();
-    List<Rectangle2D> taken = new ArrayList<>();
-    Rectangle2D title = title(g);
-    taken.add(title);
-    taken.add(ScaleBar.draw(g, orbit, width, height, palette));
-    taken.add(Compass.draw(g, orbit, hand(), width, height, palette));
-
-    if (!note.isEmpty()) {
-      taken.add(NoteCard.draw(g, note, 12, title.getMaxY() + 4, palette));
-    }
-    if (kept.isPresent()) {
-      names(g, orbit, width, height, taken);
-    }
-    if (showsMarks()) {
-      RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
-      Rise.of(design).forEach(rise -> rises.draw(g, rise, rise.number() == chosen));
-      List<Rectangle2D> barrier = CoveredStrips.of(keptItems(orbit), orbit, width, height);
-      List<Rectangle2D> covered = CoveredStrips.of(solid(), orbit, width, height);
-      new LandmarkLabels(orbit, width, height, palette, taken, barrier, covered)
-          .draw(g, design.landmarks());
-    }
+    new FingerOverlay(
+            design,
+            solid(),
+            keptItems(orbit),
+            middles(orbit),
+            choice,
+            palette,
+            note,
+            chosen,
+            orbit,
+            width,
+            height)
+        .draw(g);
     Optional<Ruler.Spot> pointed =
         ruler.isOn() && pointer != null ? hit(pointer).map(this::spot) : Optional.empty();
     ruler.draw(
-        g, pointed, unit(), this::place, point -> orbit.project(point, width, height), palette);
+        g,
+        pointed,
+        unit(),
+        this::place,
+        point -> orbit.project(point, width, height),
+        width,
+        palette);
     if (pointer != null && !ruler.isOn()) {
-      reading().ifPresent(text -> NoteCard.draw(g, text, pointer.x + 14, pointer.y + 18, palette));
+      reading()
+          .ifPresent(
+              text -> NoteCard.draw(g, text, pointer.x + 14, pointer.y + 18, width, palette));
     }
   }
 
   @Override
   protected void instead(Graphics2D g) {
     if (!note.isEmpty()) {
-      NoteCard.draw(g, note, 12, 12, palette);
+      NoteCard.draw(g, note, 12, 12, getWidth(), palette);
     }
-  }
-
-  /** Whose finger this is. */
-  private Rectangle2D title(Graphics2D g) {
-    String text = design.title();
-    FontMetrics font = g.getFontMetrics();
-    g.setColor(palette.ink());
-    g.drawString(text, 12, 8 + font.getAscent());
-    return new Rectangle2D.Double(8, 4, font.stringWidth(text) + 10, font.getHeight() + 6);
   }
 
   /** What is said about the picture, or in its place; empty for nothing. */

@@ -14,7 +14,12 @@ import org.midlateral.viewer.section.Colouring;
 
 /** The legend of a colouring: a strip of colours with values under it. */
 final class Legend {
-  static final int HEIGHT = 56;
+  private static final int HEIGHT = 56;
+
+  /** In a picture that has no room for words beside the strip they stand over it. */
+  private static final int NARROW = 460;
+
+  private static final int WORDS = 26;
   private static final int BAR_HEIGHT = 14;
   private static final int BAR_TOP = 12;
   private static final int MARGIN = 14;
@@ -33,21 +38,27 @@ final class Legend {
     this.palette = palette;
   }
 
+  /** Height in a picture of some width (px). */
+  static int height(int width) {
+    return width < NARROW ? HEIGHT + WORDS : HEIGHT;
+  }
+
   void draw(Graphics2D g, int width) {
     FontMetrics font = g.getFontMetrics();
-    Quantity quantity = colouring.quantity();
-    g.setColor(palette.card());
-    g.fillRect(0, 0, width, HEIGHT);
-    g.setColor(palette.ink());
-    float base = BAR_TOP + font.getAscent();
-    g.drawString(quantity.title(), MARGIN, base);
-    g.setColor(palette.quiet());
+    String title = colouring.quantity().title();
     String caption = caption();
+    boolean narrow = width < NARROW;
+    g.setColor(palette.card());
+    g.fillRect(0, 0, width, height(width));
+    float base = (narrow ? 4 : BAR_TOP) + font.getAscent();
+    g.setColor(palette.ink());
+    g.drawString(title, MARGIN, base);
+    g.setColor(palette.quiet());
     g.drawString(caption, MARGIN, base + font.getHeight());
-    double words = Math.max(font.stringWidth(quantity.title()), font.stringWidth(caption));
-    double left = MARGIN + words + END;
-    Rectangle2D bar =
-        new Rectangle2D.Double(left, BAR_TOP, Math.max(60, width - left - END), BAR_HEIGHT);
+    double words = Math.max(font.stringWidth(title), font.stringWidth(caption));
+    double left = narrow ? MARGIN : MARGIN + words + END;
+    double top = narrow ? BAR_TOP + WORDS + 4 : BAR_TOP;
+    Rectangle2D bar = new Rectangle2D.Double(left, top, width - left - END, BAR_HEIGHT);
     strip(g, bar);
     marks(g, bar);
   }

@@ -3,7 +3,7 @@ package org.midlateral.viewer.view;
 /** How a part is shown. */
 public enum PartVisibility {
   SHOWN("shown"),
-  SEE_THROUGH("see-through"),
+  SEE_THROUGH("faint"),
   HIDDEN("hidden");
 
   private final String title;

@@ -67,6 +67,7 @@ final class Ruler {
    * @param pointed what is under the pointer, as the point to come; empty for nothing
    * @param place where a point is now (mm)
    * @param seen where that appears (px)
+   * @param width of the picture (px)
    */
   void draw(
       Graphics2D g,
@@ -74,6 +75,7 @@ final class Ruler {
       LengthUnit unit,
       Function<Spot, Vector3D> place,
       Function<Vector3D, Vector3D> seen,
+      int width,
       Palette palette) {
     List<Vector3D> points = new ArrayList<>();
     spots.forEach(spot -> points.add(place.apply(spot)));
@@ -100,7 +102,7 @@ final class Ruler {
       g.setStroke(new BasicStroke(1));
       String text = text(points.get(0), points.get(1), unit);
       double x = (from.getX() + to.getX()) / 2 + 10;
-      NoteCard.draw(g, text, x, (from.getY() + to.getY()) / 2 + 8, palette);
+      NoteCard.draw(g, text, x, (from.getY() + to.getY()) / 2 + 8, width, palette);
     }
   }
 

@@ -11,6 +11,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingWorker;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.drawing.PageFrame;
@@ -66,7 +67,12 @@ public final class WeeksPanel extends JPanel {
     visit.add(below, BorderLayout.CENTER);
     add(head, BorderLayout.NORTH);
     add(charts, BorderLayout.CENTER);
-    add(new JScrollPane(visit), BorderLayout.EAST);
+    JScrollPane scroll =
+        new JScrollPane(
+            visit,
+            ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
+            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    add(scroll, BorderLayout.EAST);
     add(new JLabel(PageFrame.WARNING), BorderLayout.SOUTH);
     show(told);
   }

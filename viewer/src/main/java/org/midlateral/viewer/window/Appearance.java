@@ -51,6 +51,8 @@ final class Appearance {
     String groove = palette.dark() ? "#5a656a" : "#c4c6c1";
     defaults.put("ScrollBar.thumb", groove);
     defaults.put("Slider.trackColor", groove);
+    defaults.put("Slider.disabledTrackColor", groove);
+    defaults.put("Slider.disabledThumbColor", groove);
     return defaults;
   }
 

@@ -15,6 +15,7 @@ import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -30,6 +31,7 @@ import javax.swing.UIManager;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
+import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.view.Palette;
 
 /** All that was found, always in view; and the caution that always holds. */
@@ -57,9 +59,15 @@ final class FindingsBar extends JPanel {
    *
    * @param severity null where all is well
    * @param key the key it is about; empty for none
-   * @param text what is the matter
+   * @param text what is the matter, and with what
    */
   private record Line(Severity severity, String key, String text) {
+    /** One that names its key. */
+    static Line about(Severity severity, String key, String text) {
+      boolean named = key.isEmpty() || text.contains(key);
+      return new Line(severity, key, named ? text : key + ": " + text);
+    }
+
     String word() {
       if (severity == null) {
         return "";
@@ -73,8 +81,7 @@ final class FindingsBar extends JPanel {
 
     @Override
     public String toString() {
-      String about = key.isEmpty() || text.contains(key) ? "" : key + ": ";
-      return (severity == null ? "" : word() + "  ") + about + text;
+      return (severity == null ? "" : word() + "  ") + text;
     }
   }
 
@@ -192,17 +199,20 @@ final class FindingsBar extends JPanel {
   void show(List<String> missing, List<InputError> errors, List<Finding> findings, boolean more) {
     List<Line> found = new ArrayList<>();
     if (!missing.isEmpty()) {
-      String text = missing.size() + " still to be filled in: " + String.join(", ", missing);
+      String text =
+          missing.size()
+              + " still to be filled in: "
+              + missing.stream().map(Form::words).collect(Collectors.joining("; "));
       found.add(new Line(Severity.NOTE, missing.get(0), text));
     }
     for (InputError error : errors) {
-      found.add(new Line(Severity.REFUSAL, error.key(), error.text()));
+      found.add(Line.about(Severity.REFUSAL, error.key(), error.text()));
     }
     for (Severity severity : List.of(Severity.REFUSAL, Severity.CAUTION, Severity.NOTE)) {
       for (Finding finding : findings) {
         if (finding.severity() == severity) {
           String key = finding.key() == null ? "" : finding.key();
-          found.add(new Line(severity, key, finding.text()));
+          found.add(Line.about(severity, key, finding.text()));
         }
       }
     }

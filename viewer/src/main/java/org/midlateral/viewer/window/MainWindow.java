@@ -50,7 +50,7 @@ public final class MainWindow extends JFrame {
 
   private final transient Session session = new Session(Sample.BULBOUS);
   private final transient MakingWorker making = new MakingWorker(this::take);
-  private static final String NOT_MADE = "Not made yet. What is in the way stands below.";
+  private static final String NOT_MADE = "Not made yet: see the findings below.";
   private static final String EDITING_PAGE = "editing";
   private static final String LESSON_PAGE = "lesson";
 
@@ -243,6 +243,7 @@ public final class MainWindow extends JFrame {
     inspected = null;
     coloured = null;
     clear();
+    form.toTop();
     form.showMessages(List.of(), List.of(), palette.caution(), palette.refusal());
     findings.show(List.of(), List.of(), true);
     view.fitNext();

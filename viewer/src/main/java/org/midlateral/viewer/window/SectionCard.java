@@ -121,7 +121,7 @@ final class SectionCard extends JPanel {
   private JComponent table() {
     JPanel table = new JPanel(new GridBagLayout());
     GridBagConstraints at = new GridBagConstraints();
-    at.insets = new Insets(1, 0, 1, 2);
+    at.insets = new Insets(1, 0, 1, 3);
     at.fill = GridBagConstraints.HORIZONTAL;
     at.gridy = 0;
     cell(table, at, 1, head("Area, mm²"));

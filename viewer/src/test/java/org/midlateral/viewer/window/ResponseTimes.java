@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.midlateral.viewer.render.RenderedFrame;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
 
 /**
  * How fast the window follows its user: clock times, and the processor time of the whole process,
@@ -93,6 +94,43 @@ final class ResponseTimes {
     return values.stream().sorted().skip(values.size() / 2).findFirst().orElseThrow();
   }
 
+  /** From a turn of the view to its picture while two designs coloured by pressure are shown. */
+  Times turnTwoWithPressure(int times) throws InterruptedException {
+    driver.colour(Quantity.PRESSURE);
+    driver.press("Compare");
+    driver.inSwing(
+        () -> {
+          driver.window.session().edit("trough.wall", "2.2 mm");
+          return null;
+        });
+    driver.settle();
+    Times turn = turn(times);
+    driver.press("Compare");
+    driver.colour(Quantity.NONE);
+    return turn;
+  }
+
+  /** Used heap after so many quick changes, less that before them (MiB), garbage taken out. */
+  double heapGrowth(int changes) {
+    double before = heap();
+    for (int i = 0; i < changes; i++) {
+      String wall = "1." + (4 + i % 4) + " mm";
+      driver.inSwing(
+          () -> {
+            driver.window.session().edit("trough.wall", wall);
+            return null;
+          });
+    }
+    driver.settle();
+    return heap() - before;
+  }
+
+  private static double heap() {
+    System.gc();
+    System.gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1048576.0;
+  }
+
   /** Prints both for every sample. */
   public static void main(String[] args) throws Exception {
     for (int round = 0; round < 2; round++) {
@@ -101,9 +139,11 @@ final class ResponseTimes {
         ResponseTimes pace = new ResponseTimes(driver);
         Times change = pace.change(24);
         Times turn = pace.turn(60);
+        Times two = pace.turnTwoWithPressure(60);
         System.out.printf(
             Locale.ROOT,
-            "%s: %d triangles, picture %d x %d; change to shown %s; frame %s; load %.1f%n",
+            "%s: %d triangles, picture %d x %d; change to shown %s; frame %s; frame of two with"
+                + " pressure %s; 200 quick changes leave %.1f MiB; load %.1f%n",
             sample,
             driver.window.shown().orElseThrow().pieces().stream()
                 .mapToInt(piece -> piece.shape().triangleCount())
@@ -112,6 +152,8 @@ final class ResponseTimes {
             driver.view().frame().image().getHeight(),
             change,
             turn,
+            two,
+            pace.heapGrowth(200),
             MACHINE.getSystemLoadAverage());
       }
     }

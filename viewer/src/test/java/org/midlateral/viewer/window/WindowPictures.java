@@ -83,7 +83,7 @@ final class WindowPictures {
           driver.window.lesson().hold(true);
           return null;
         });
-    for (int step = 0; step < 6; step++) {
+    for (int step = 0; step < 11; step++) {
       driver.until("the lesson's picture", () -> driver.window.lesson().isSettled());
       take("8-lesson-" + step);
       driver.keys(KeyEvent.VK_RIGHT);
