@@ -251,8 +251,8 @@ final class LessonView extends SceneView {
     String times = "Deflections drawn × " + Scale.text(comparison.exaggeration());
     String moment = Scale.text(comparison.moment()) + " N·mm; estimate";
     return comparison.byElements()
-        ? List.of(times, "Pale: before the load", moment)
-        : List.of(times + ", as a beam's", "Pale: before the load", moment);
+        ? List.of(times, "Grey: before the load", moment)
+        : List.of(times + ", as a beam's", "Grey: before the load", moment);
   }
 
   /** Which end is which, and which side. */
@@ -293,10 +293,10 @@ final class LessonView extends SceneView {
       String newtons = String.format(Locale.ROOT, "%.1f N", phase * forces[i]);
       double w = g.getFontMetrics().stringWidth(newtons);
       if (phase > 0) {
-        double x = dorsally ? head.getX() + 12 : head.getX() - (i == 0 ? 20 : 12) - w;
-        g.setColor(palette.ink());
         // At the proximal end the tongue would lie under it.
         double lower = i == 0 ? g.getFontMetrics().getAscent() : 5;
+        double x = dorsally ? head.getX() + 12 : head.getX() - (i == 0 ? 1.5 * lower : 12) - w;
+        g.setColor(palette.ink());
         g.drawString(newtons, (float) x, (float) (head.getY() + lower));
       }
     }

@@ -112,7 +112,7 @@ final class ReasonPainter {
     }
     g.setColor(palette.ink());
     head(
-        "Pale: before the load. Over it: under the load, every change of shape drawn \u00d7 "
+        "Grey: before the load. Over it: under the load, every change of shape drawn \u00d7 "
             + Scale.text(times)
             + ", the floor held still.");
   }

@@ -137,14 +137,24 @@ final class LandmarkLabels {
   /** Whether a place covers the line that its name is of. */
   private boolean isOnItsOwn(Rectangle2D box, Landmark mark) {
     SurfaceShape line = mark.shape();
+    Vector3D origin = orbit.project(Vector3D.ZERO, width, height);
+    Vector3D right = orbit.right();
+    Vector3D up = orbit.up();
+    double pixel = orbit.pixel(width, height);
     for (int v = 0; v < line.vertexCount(); v++) {
-      Vector3D point = Vector3D.of(line.at(v, 0), line.at(v, 1), line.at(v, 2));
-      Vector3D seen = orbit.project(point, width, height);
-      if (box.contains(seen.getX(), seen.getY())) {
+      double x = origin.getX() + along(line, v, right) / pixel;
+      double y = origin.getY() - along(line, v, up) / pixel;
+      if (box.contains(x, y)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static double along(SurfaceShape shape, int vertex, Vector3D way) {
+    return shape.at(vertex, 0) * way.getX()
+        + shape.at(vertex, 1) * way.getY()
+        + shape.at(vertex, 2) * way.getZ();
   }
 
   /** The names that were written. */

@@ -41,6 +41,10 @@ final class SectionCard extends JPanel {
   private static final String TITLE = "Section";
   private static final String NOT_MADE = "not made yet";
   private static final String NONE = "–";
+
+  /** From a column of figures to the next, at least (px). */
+  private static final int BETWEEN = 7;
+
   private static final String INERTIA = "Second moment of area about the medio-lateral axis of ";
   private static final String RIGIDITY =
       "Elastic modulus times second moment of area, against bending in flexion, of ";
@@ -181,7 +185,9 @@ final class SectionCard extends JPanel {
     at.gridx = column;
     at.gridwidth = 1;
     at.weightx = column == 0 ? 0 : 1;
+    at.insets.left = column > 1 ? BETWEEN : 0;
     table.add(label, at);
+    at.insets.left = 0;
   }
 
   private static void wide(JPanel table, GridBagConstraints at, String name, JLabel figure) {

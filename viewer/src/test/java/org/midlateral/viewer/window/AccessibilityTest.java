@@ -10,8 +10,10 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.AbstractButton;
@@ -103,6 +105,29 @@ class AccessibilityTest {
     List<Component> controls =
         driver.inSwing(() -> reached().stream().filter(AccessibilityTest::isControl).toList());
     assertThat(controls.size()).isGreaterThan(30);
+    assertThat(withoutFocusSeen(controls)).isEmpty();
+    // In the dark, one of each kind.
+    Map<Class<?>, Component> kinds = new HashMap<>();
+    controls.forEach(control -> kinds.put(control.getClass(), control));
+    assertThat(kinds.size()).isGreaterThan(6);
+    setDark(true);
+    try {
+      assertThat(withoutFocusSeen(List.copyOf(kinds.values()))).isEmpty();
+    } finally {
+      setDark(false);
+    }
+  }
+
+  private void setDark(boolean dark) {
+    driver.inSwing(
+        () -> {
+          driver.window.setDark(dark);
+          return null;
+        });
+    driver.settle();
+  }
+
+  private List<String> withoutFocusSeen(List<Component> controls) {
     List<String> unseen = new ArrayList<>();
     for (Component control : controls) {
       driver.inSwing(control::requestFocusInWindow);
@@ -116,7 +141,7 @@ class AccessibilityTest {
         unseen.add(control.getClass().getSimpleName() + " " + control.getName());
       }
     }
-    assertThat(unseen).isEmpty();
+    return unseen;
   }
 
   private static BufferedImage painted(Component control) {
