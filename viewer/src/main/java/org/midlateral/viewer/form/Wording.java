@@ -20,7 +20,8 @@ final class Wording {
   private static final Map<String, String> LABELS =
       Map.of(
           "trough.wrap", "Share of the girth",
-          "relief.bubbles[].station", "From the web");
+          "relief.bubbles[].station", "From the web",
+          "relief.bubbles[].girth", "From the midline");
 
   private Wording() {}
 

@@ -248,7 +248,7 @@ final class ExportJob extends SwingWorker<String, String> {
       Defect defect = new Defect(cause, List.of("midlateral view", "export"), orders);
       String request = Defect.request(defect.write(Optional.of(folder)));
       MessageDialogs.trouble(
-          window, "The export ended by a defect of the program (" + cause + "); " + request + ".");
+          window, "A defect of the program stopped the export (" + cause + "); " + request + ".");
     }
   }
 }

@@ -43,7 +43,7 @@ final class SectionCard extends JPanel {
   private static final String NONE = "–";
 
   /** From a column of figures to the next, at least (px). */
-  private static final int BETWEEN = 7;
+  private static final int BETWEEN = 5;
 
   private static final String INERTIA = "Second moment of area about the medio-lateral axis of ";
   private static final String RIGIDITY =
@@ -150,7 +150,7 @@ final class SectionCard extends JPanel {
     wide(
         table,
         at,
-        "Least gap skin to trough, shell; mm",
+        "Least gap to trough, shell; mm",
         figure("gap", "Least distance in this section from the skin to the trough, to the shell"));
     at.insets = new Insets(1, 0, 1, 2);
     wide(
@@ -161,7 +161,7 @@ final class SectionCard extends JPanel {
     wide(
         table,
         at,
-        "Overlap of, gap between pieces; mm",
+        "Overlap, gap of the pieces; mm",
         figure("overlap", "How far the shell reaches past the trough's rims; least gap between"));
     wide(
         table,
@@ -176,7 +176,7 @@ final class SectionCard extends JPanel {
     wide(
         table,
         at,
-        "Volar midline to mid-lateral, mm",
+        "Midline to mid-lateral, mm",
         figure("skin.quarter", "Along the skin, a quarter of the girth: where a half trough ends"));
     return table;
   }

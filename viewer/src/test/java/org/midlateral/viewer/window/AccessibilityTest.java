@@ -216,7 +216,9 @@ class AccessibilityTest {
 
   /** At every size asked for nothing stands outside the window. */
   @Test
-  void everyControlIsInsideTheWindow() {
+  void everyControlIsInsideTheWindow() throws Exception {
+    // The stoutest of the samples has the longest figures.
+    driver = WindowDriver.withSample(Sample.BULBOUS);
     for (int[] size : new int[][] {{1024, 700}, {1366, 768}, {1280, 800}}) {
       driver.inSwing(
           () -> {
@@ -230,6 +232,7 @@ class AccessibilityTest {
   }
 
   private void everyControlIsInside(int width, int height) {
+    everyFigureIsWhole(width, height);
     List<String> outside =
         driver.inSwing(
             () -> {
@@ -254,6 +257,25 @@ class AccessibilityTest {
               return names;
             });
     assertThat(outside).as("%d by %d", width, height).isEmpty();
+  }
+
+  /** No figure of the section is cut off, nor what it is called. */
+  private void everyFigureIsWhole(int width, int height) {
+    List<String> cut =
+        driver.inSwing(
+            () -> {
+              List<String> texts = new ArrayList<>();
+              Container table = driver.find(JLabel.class, "section.bonded.rigidity").getParent();
+              visit(
+                  table,
+                  c -> {
+                    if (c instanceof JLabel label && c.getWidth() < c.getPreferredSize().width) {
+                      texts.add(label.getText());
+                    }
+                  });
+              return texts;
+            });
+    assertThat(cut).as("%d by %d", width, height).isEmpty();
   }
 
   @Test
