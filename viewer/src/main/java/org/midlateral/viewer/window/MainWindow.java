@@ -135,6 +135,17 @@ public final class MainWindow extends JFrame {
     session.onChange(this::changed);
     session.onOpen(this::opened);
     setIconImages(WindowIcon.images());
+    listen();
+    memory.place();
+    if (settings.dark()) {
+      setDark(true);
+    }
+    menus.remembered();
+    changed();
+  }
+
+  /** To what happens to the window itself, to Escape and to files that are dropped. */
+  private void listen() {
     setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
     addWindowListener(
         new WindowAdapter() {
@@ -158,12 +169,6 @@ public final class MainWindow extends JFrame {
         KeyStroke.getKeyStroke("ESCAPE"),
         JComponent.WHEN_IN_FOCUSED_WINDOW);
     root.setTransferHandler(new FileDrop(menus::openFile));
-    memory.place();
-    if (settings.dark()) {
-      setDark(true);
-    }
-    menus.remembered();
-    changed();
   }
 
   private void used(Path file) {
