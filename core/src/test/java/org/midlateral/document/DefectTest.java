@@ -8,11 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.parallel.Isolated;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 
-@Isolated("Sets a property of the whole process")
 class DefectTest {
   private static final String NOTE = "after the second visit (tight)";
   private static final Order ORDER =

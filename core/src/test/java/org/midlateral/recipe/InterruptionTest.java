@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.parallel.Isolated;
 import org.midlateral.Fingers;
 import org.midlateral.measurement.Order;
 import org.midlateral.recipe.product.Product;
@@ -15,7 +14,6 @@ import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Bands;
 
 /** Long work ends soon after its thread is interrupted, and leaves it interrupted. */
-@Isolated("Interrupts its own thread, on which another test might be going on meanwhile")
 class InterruptionTest {
   private final Order order = Fingers.order(Fingers.ring());
 

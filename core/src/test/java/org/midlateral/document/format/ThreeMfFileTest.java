@@ -21,7 +21,6 @@ import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.parallel.Isolated;
 import org.midlateral.document.Program;
 import org.midlateral.document.WholeFile;
 import org.midlateral.mesh.MeshShape;
@@ -33,7 +32,6 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** Against the 3MF Core Specification 1.4.0 (3MF Consortium), sections as named. */
-@Isolated("Sets the time zone of the whole process")
 class ThreeMfFileTest {
   private static final String CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
   private static final TriangleMesh TORUS = Meshes.moved(Meshes.torus(10, 3, 30, 18), -4, 7, 0.1);
