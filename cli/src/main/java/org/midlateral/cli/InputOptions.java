@@ -10,7 +10,6 @@ import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.MachineFile;
-import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.recipe.record.MakingSource;
@@ -67,13 +66,7 @@ final class InputOptions {
 
   /** What was asked for, for the record of making. */
   MakingSource source(Order order, Collection<SolidFormat> formats) {
-    return MakingSource.of(
-        String.valueOf(file.getFileName()),
-        OrderText.write(order),
-        List.of(),
-        overrides,
-        formats.stream().map(SolidFormat::key).toList(),
-        order.machine().map(m -> List.of("machine=" + m.settings())).orElse(List.of()));
+    return MakingSource.of(String.valueOf(file.getFileName()), order, overrides, formats);
   }
 
   /** Reads one more file, as it is. */

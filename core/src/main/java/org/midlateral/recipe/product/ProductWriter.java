@@ -54,12 +54,6 @@ public final class ProductWriter {
     }
   }
 
-  /** Writes all files of a product into a folder, the solids in the usual formats. */
-  public static Report write(Product product, Path folder, boolean force, boolean reproducible) {
-    return write(
-        product, folder, new Writing(SolidFormat.USUAL, force, reproducible, Optional.empty()));
-  }
-
   /**
    * Writes all files of a product into a folder, whole or not at all.
    *

@@ -1,8 +1,12 @@
 package org.midlateral.recipe.record;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import org.midlateral.document.Digest;
+import org.midlateral.document.format.SolidFormat;
+import org.midlateral.measurement.Order;
+import org.midlateral.measurement.file.OrderText;
 
 /**
  * What was asked for, as it was written.
@@ -43,5 +47,23 @@ public record MakingSource(
     String all = String.join("\u0000", text, "" + overrides, "" + formats, "" + options);
     String input = Digest.of(all.getBytes(StandardCharsets.UTF_8));
     return new MakingSource(place, stated, overrides, formats, options, input);
+  }
+
+  /**
+   * An order of its own.
+   *
+   * @param place name of its file
+   * @param order as it was read
+   * @param overrides each {@code KEY=VALUE}, that were laid over the file
+   */
+  public static MakingSource of(
+      String place, Order order, List<String> overrides, Collection<SolidFormat> formats) {
+    return of(
+        place,
+        OrderText.write(order),
+        List.of(),
+        overrides,
+        formats.stream().map(SolidFormat::key).toList(),
+        order.machine().map(m -> List.of("machine=" + m.settings())).orElse(List.of()));
   }
 }

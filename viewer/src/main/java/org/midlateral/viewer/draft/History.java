@@ -53,16 +53,22 @@ public final class History {
     typing = path;
   }
 
-  /** The next change starts a step of its own. */
-  public void settle() {
-    typing = "";
+  /**
+   * The next change of a key starts a step of its own.
+   *
+   * @param path the key; what goes on at another, as a drag in the picture, still goes on
+   */
+  public void settle(String path) {
+    if (path.equals(typing)) {
+      typing = "";
+    }
   }
 
   public void undo() {
     if (canUndo()) {
       after.push(current);
       current = before.pop();
-      settle();
+      typing = "";
     }
   }
 
@@ -70,7 +76,7 @@ public final class History {
     if (canRedo()) {
       before.push(current);
       current = after.pop();
-      settle();
+      typing = "";
     }
   }
 }

@@ -44,7 +44,7 @@ public final class Form extends JPanel {
   private static final int HINT_LINES = 5;
 
   private final transient BiConsumer<String, String> onEdit;
-  private final transient Runnable onLeave;
+  private final transient Consumer<String> onLeave;
   private final Map<String, Group> groups = new LinkedHashMap<>();
   private final transient Map<String, Row> rows = new LinkedHashMap<>();
   private final JTextArea hint = new JTextArea(HINT_LINES, 20);
@@ -62,13 +62,13 @@ public final class Form extends JPanel {
    * @param onEdit gets the path and the new text of each edit
    * @param onListChange gets what to do with a list's items
    * @param onTakeOut gets the path of a key that is not known and to be taken out
-   * @param onLeave is told when a field is left
+   * @param onLeave gets the path of a field that is left
    */
   public Form(
       BiConsumer<String, String> onEdit,
       Consumer<ListChange> onListChange,
       Consumer<String> onTakeOut,
-      Runnable onLeave) {
+      Consumer<String> onLeave) {
     super(new BorderLayout());
     this.onEdit = onEdit;
     this.onLeave = onLeave;
@@ -126,10 +126,10 @@ public final class Form extends JPanel {
   }
 
   private void focused(Row row) {
-    focused = row;
-    if (row == null) {
-      onLeave.run();
+    if (row == null && focused != null) {
+      onLeave.accept(focused.path());
     }
+    focused = row;
     hint();
   }
 

@@ -30,6 +30,8 @@ final class Row extends JPanel {
   private static final int UNIT_WIDTH = 36;
   private static final int USUAL_WIDTH = 78;
 
+  private final String path;
+
   /**
    * Something to be said at a field.
    *
@@ -63,6 +65,7 @@ final class Row extends JPanel {
     name.setToolTipText(key.comment());
     name.setLabelFor(editor.component());
     JComponent field = editor.component();
+    this.path = path;
     field.setName(path);
     field.getAccessibleContext().setAccessibleName(Wording.whole(key));
     field.getAccessibleContext().setAccessibleDescription(key.comment());
@@ -155,6 +158,11 @@ final class Row extends JPanel {
     String word = isRefused() ? "refused" : "caution";
     usual.setText(messages.isEmpty() ? usualRange : word);
     usual.setToolTipText(messages.isEmpty() ? usualRange.isEmpty() ? null : "usual range" : text());
+  }
+
+  /** Where its key stands, items numbered. */
+  String path() {
+    return path;
   }
 
   /** What is to be said about the value, the worst first; empty for nothing. */

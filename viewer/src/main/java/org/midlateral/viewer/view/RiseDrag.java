@@ -57,6 +57,6 @@ final class RiseDrag implements DragHandle {
 
   @Override
   public void drop() {
-    listener.dropped();
+    listener.dropped(number);
   }
 }

@@ -14,7 +14,7 @@ public interface RiseListener {
   void moved(int number, double station, double girth);
 
   /** One is let go where it is. */
-  void dropped();
+  void dropped(int number);
 
   /** One is to be higher or lower by so many steps. */
   void raised(int number, int steps);

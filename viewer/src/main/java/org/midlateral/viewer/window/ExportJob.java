@@ -33,6 +33,8 @@ import org.midlateral.recipe.product.FormerParts;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.product.ProductWriter;
+import org.midlateral.recipe.product.ProductWriter.Writing;
+import org.midlateral.recipe.record.MakingSource;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 
@@ -42,6 +44,7 @@ final class ExportJob extends SwingWorker<String, String> {
 
   private final JFrame window;
   private final Draft draft;
+  private final String place;
   private final Path folder;
   private final boolean force;
   private final JDialog dialog;
@@ -63,11 +66,13 @@ final class ExportJob extends SwingWorker<String, String> {
   /**
    * An export.
    *
+   * @param place name of the file that the design is from, for the record of making
    * @param force whether files that are there may be replaced
    */
-  ExportJob(JFrame window, Draft draft, Path folder, boolean force) {
+  ExportJob(JFrame window, Draft draft, String place, Path folder, boolean force) {
     this.window = window;
     this.draft = draft;
+    this.place = place;
     this.folder = folder;
     this.force = force;
     dialog = new JDialog(window, "Export of " + draft.get("reference"), false);
@@ -180,7 +185,9 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     publish(WRITING);
     WholeFile.makeFolder(folder);
-    ProductWriter.write(product, folder, force, false);
+    MakingSource source = MakingSource.of(place, product.order(), List.of(), SolidFormat.USUAL);
+    ProductWriter.write(
+        product, folder, new Writing(SolidFormat.USUAL, force, false, Optional.of(source)));
     return told(product);
   }
 
@@ -239,7 +246,7 @@ final class ExportJob extends SwingWorker<String, String> {
     }
     if (cause instanceof FileProblem problem && problem.kind() == FileProblem.Kind.EXISTS) {
       if (FileDialogs.replace(window, "Files of an earlier export are there. Replace them?")) {
-        new ExportJob(window, draft, folder, true).start();
+        new ExportJob(window, draft, place, folder, true).start();
       }
     } else if (cause instanceof FileProblem || cause instanceof IOException) {
       MessageDialogs.trouble(window, String.valueOf(cause.getMessage()));

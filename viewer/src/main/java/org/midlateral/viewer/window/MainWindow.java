@@ -297,8 +297,8 @@ public final class MainWindow extends JFrame {
   }
 
   /** A field was left: what was typed there is whole. */
-  private void left() {
-    session.settle();
+  private void left(String path) {
+    session.settle(path);
     if (typing.isRunning()) {
       typing.stop();
       showFindings();

@@ -357,7 +357,11 @@ final class Menus {
   private void export(ExportFolder folder) {
     Optional<String> question = folder.question();
     if (question.isEmpty() || FileDialogs.replace(window, question.get())) {
-      exporting = new ExportJob(window, session.draft(), folder.path(), question.isPresent());
+      // What was never saved is from no file.
+      String place =
+          session.file().map(f -> String.valueOf(f.getFileName())).orElse("an unsaved design");
+      exporting =
+          new ExportJob(window, session.draft(), place, folder.path(), question.isPresent());
       exporting.start();
     }
   }

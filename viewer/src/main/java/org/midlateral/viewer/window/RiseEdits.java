@@ -36,8 +36,8 @@ final class RiseEdits implements RiseListener {
   }
 
   @Override
-  public void dropped() {
-    session.settle();
+  public void dropped(int number) {
+    session.settle(RiseEdit.path(number, "moved"));
   }
 
   @Override

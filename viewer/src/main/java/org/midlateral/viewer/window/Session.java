@@ -114,8 +114,9 @@ final class Session {
     changed();
   }
 
-  void settle() {
-    history.settle();
+  /** What went on under a name is whole. */
+  void settle(String what) {
+    history.settle(what);
   }
 
   void undo() {

@@ -31,10 +31,19 @@ class HistoryTest {
   @Test
   void leavingTheFieldEndsTheStep() {
     type("a", "6");
-    history.settle();
+    history.settle("a");
     type("a", "65");
     history.undo();
     assertThat(history.current().get("a")).isEqualTo("6");
+  }
+
+  @Test
+  void leavingOneFieldDoesNotCutWhatGoesOnAtAnother() {
+    type("b", "2");
+    history.settle("a");
+    type("b", "23");
+    history.undo();
+    assertThat(history.current().get("b")).isEqualTo("1");
   }
 
   @Test

@@ -39,7 +39,7 @@ class FormTest {
   }
 
   private static Form form(BiConsumer<String, String> onEdit, Consumer<String> onTakeOut) {
-    return new Form(onEdit, change -> {}, onTakeOut, () -> {});
+    return new Form(onEdit, change -> {}, onTakeOut, path -> {});
   }
 
   private static <C> C at(Form form, String name, Class<C> type) {

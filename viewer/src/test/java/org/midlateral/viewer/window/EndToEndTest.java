@@ -29,6 +29,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.Orbit;
@@ -314,6 +315,8 @@ class EndToEndTest {
     assertThat(into.resolve("demo-little-slim").resolve("trough.stl")).isNotEmptyFile();
     assertThat(into.resolve("demo-little-slim").resolve("dorsal-shell.stl")).isNotEmptyFile();
     assertThat(into.resolve("demo-little-slim").resolve("report.json")).isNotEmptyFile();
+    FolderCheck check = FolderCheck.of(into.resolve("demo-little-slim"));
+    assertThat(check.ok()).isTrue();
   }
 
   @Test
