@@ -75,13 +75,6 @@ record Comparison(
   /** What all deflections are multiplied by: a round number. */
   double exaggeration() {
     double most = cases.stream().mapToDouble(BentWrap::farthest).max().orElse(1);
-    return roundBelow(LONGEST / most);
-  }
-
-  /** The nearest of 1, 2, 5, 10 and on that is not above a number; 1 at least. */
-  static double roundBelow(double times) {
-    double ten = Math.pow(10, Math.floor(Math.log10(times)));
-    double lead = Math.floor(times / ten);
-    return Math.max(1, (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * ten);
+    return Exaggeration.below(LONGEST / most);
   }
 }

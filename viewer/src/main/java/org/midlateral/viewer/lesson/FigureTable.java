@@ -9,7 +9,7 @@ import java.util.function.Function;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.viewer.colour.Scale;
-import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.drawing.Palette;
 
 /** The figures under the wraps: a row for each quantity, a column for each wrap. */
 final class FigureTable {

@@ -24,9 +24,9 @@ import javax.swing.Timer;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Order;
 import org.midlateral.viewer.background.Worker;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.scene.DesignShapes;
-import org.midlateral.viewer.view.Palette;
 
 /** The lesson with its steps. */
 public final class Lesson extends JPanel {

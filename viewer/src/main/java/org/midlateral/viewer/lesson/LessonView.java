@@ -14,11 +14,11 @@ import javax.swing.ToolTipManager;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.RenderedFrame;
 import org.midlateral.viewer.render.SceneItem;
-import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.SceneView;
 
 /** The wraps side by side, bending, with their figures under them. */

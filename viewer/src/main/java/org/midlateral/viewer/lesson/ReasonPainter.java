@@ -16,9 +16,9 @@ import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 import org.midlateral.viewer.colour.ColourMap;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.lesson.LoadedSection.SectionOutline;
 import org.midlateral.viewer.lesson.Reasons.WrapReason;
-import org.midlateral.viewer.view.Palette;
 
 /** Draws one of the lesson's reasons, as large as there is room. */
 final class ReasonPainter {

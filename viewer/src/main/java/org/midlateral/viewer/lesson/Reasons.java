@@ -113,7 +113,7 @@ record Reasons(
             .mapToDouble(LoadedSection::farthest)
             .max()
             .orElse(1);
-    return Comparison.roundBelow(LONGEST / most);
+    return Exaggeration.below(LONGEST / most);
   }
 
   private static WrapReason wrap(

@@ -2,6 +2,7 @@ package org.midlateral.viewer.view;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.midlateral.viewer.drawing.SkinTone;
 
 /**
  * What the user chose to see.

@@ -19,6 +19,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.drawing.NoteCard;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.OffscreenRenderer;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.RenderedFrame;

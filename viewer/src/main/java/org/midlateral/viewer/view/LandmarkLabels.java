@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.viewer.drawing.Palette;
+import org.midlateral.viewer.drawing.Translucent;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.scene.Landmark;

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 

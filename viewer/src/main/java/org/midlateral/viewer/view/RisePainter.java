@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Design;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;

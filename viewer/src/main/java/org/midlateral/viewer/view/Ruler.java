@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.viewer.drawing.NoteCard;
+import org.midlateral.viewer.drawing.Palette;
 
 /** The straight distance between two points that were clicked on surfaces. */
 final class Ruler {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.SceneItem;
 import org.midlateral.viewer.render.SceneItem.Look;
 import org.midlateral.viewer.scene.DesignShapes;

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
-import org.midlateral.viewer.view.Palette;
+import org.midlateral.viewer.drawing.Palette;
 
 /** Colours and fonts of the whole program. */
 final class Appearance {

@@ -35,6 +35,8 @@ import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.product.ProductWriter;
 import org.midlateral.recipe.product.ProductWriter.Writing;
 import org.midlateral.recipe.record.MakingSource;
+import org.midlateral.viewer.dialog.FileDialogs;
+import org.midlateral.viewer.dialog.MessageDialogs;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 

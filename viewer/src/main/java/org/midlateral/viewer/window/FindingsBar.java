@@ -31,8 +31,8 @@ import javax.swing.UIManager;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Finding.Severity;
 import org.midlateral.measurement.InputError;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.form.Form;
-import org.midlateral.viewer.view.Palette;
 
 /** All that was found, always in view; and the caution that always holds. */
 final class FindingsBar extends JPanel {

@@ -13,6 +13,7 @@ import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.rigidity.AdviceText;
 import org.midlateral.recipe.rigidity.Adviser;
+import org.midlateral.viewer.dialog.MessageDialogs;
 
 /**
  * Tells how a design holds the joint and which designs near to it would, as the command line does.

@@ -23,9 +23,12 @@ import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.key.ValueKind;
 import org.midlateral.viewer.compare.DesignPair;
+import org.midlateral.viewer.dialog.MessageDialogs;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.RiseEdit;
 import org.midlateral.viewer.draft.UnitChange;
+import org.midlateral.viewer.drawing.Palette;
+import org.midlateral.viewer.drawing.WindowIcon;
 import org.midlateral.viewer.form.Form;
 import org.midlateral.viewer.form.ListChange;
 import org.midlateral.viewer.lesson.Lesson;
@@ -38,8 +41,6 @@ import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
 import org.midlateral.viewer.view.FingerView;
-import org.midlateral.viewer.view.Palette;
-import org.midlateral.viewer.view.WindowIcon;
 
 /** The one window of the program. */
 public final class MainWindow extends JFrame {

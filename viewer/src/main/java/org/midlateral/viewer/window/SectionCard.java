@@ -25,13 +25,13 @@ import javax.swing.JSlider;
 import javax.swing.SwingConstants;
 import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.colour.Scale;
+import org.midlateral.viewer.drawing.Palette;
+import org.midlateral.viewer.drawing.SectionDrawing;
+import org.midlateral.viewer.drawing.SkinTone;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Landmark;
 import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.Stations;
-import org.midlateral.viewer.view.Palette;
-import org.midlateral.viewer.view.SectionDrawing;
-import org.midlateral.viewer.view.SkinTone;
 
 /** The section: a slider along the finger, the drawing, and its figures. */
 final class SectionCard extends JPanel {

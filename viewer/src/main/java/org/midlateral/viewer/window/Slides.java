@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JFrame;
+import org.midlateral.viewer.dialog.FileDialogs;
+import org.midlateral.viewer.dialog.MessageDialogs;
+import org.midlateral.viewer.dialog.PictureFile;
 import org.midlateral.viewer.lesson.Lesson.SlideSink;
 
 /** Writes the lesson's pictures where the user says. */

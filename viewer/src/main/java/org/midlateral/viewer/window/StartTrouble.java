@@ -2,6 +2,7 @@ package org.midlateral.viewer.window;
 
 import java.lang.reflect.InvocationTargetException;
 import javax.swing.SwingUtilities;
+import org.midlateral.viewer.dialog.MessageDialogs;
 
 /** Says in a window of its own why the viewer does not open. */
 public final class StartTrouble {

@@ -19,10 +19,10 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.JToggleButton;
+import org.midlateral.viewer.drawing.SkinTone;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.FingerView;
 import org.midlateral.viewer.view.PartVisibility;
-import org.midlateral.viewer.view.SkinTone;
 import org.midlateral.viewer.view.ViewPart;
 import org.midlateral.viewer.view.ViewSide;
 

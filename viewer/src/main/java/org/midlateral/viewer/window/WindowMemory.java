@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JFrame;
 import javax.swing.Timer;
+import org.midlateral.viewer.dialog.MessageDialogs;
 import org.midlateral.viewer.memory.Settings;
 import org.midlateral.viewer.memory.SettingsFolder;
 import org.midlateral.viewer.memory.Unsaved;

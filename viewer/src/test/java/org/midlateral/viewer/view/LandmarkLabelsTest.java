@@ -19,6 +19,7 @@ import org.midlateral.measurement.file.Orders;
 import org.midlateral.solid.SkinMesh;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.SceneItem;
 import org.midlateral.viewer.render.SurfaceShape;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.draft.DraftText;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;

@@ -29,6 +29,7 @@ import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.midlateral.viewer.dialog.MessageDialogs;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.view.SceneView;
 

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.sample.Sample;
-import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.SceneView;
 
 /** The lesson, stepped through by keys and looked at. */

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
-import org.midlateral.viewer.view.Palette;
 import org.midlateral.viewer.view.PartVisibility;
 import org.midlateral.viewer.view.ViewSide;
 

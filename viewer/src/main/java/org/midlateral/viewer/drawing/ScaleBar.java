@@ -1,4 +1,4 @@
-package org.midlateral.viewer.view;
+package org.midlateral.viewer.drawing;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 import org.midlateral.viewer.render.Orbit;
 
 /** A length in mm to measure the picture by. */
-final class ScaleBar {
+public final class ScaleBar {
   private static final double[] LENGTHS = {100, 50, 20, 10, 5, 2, 1};
   private static final double MOST_PIXELS = 150;
   private static final int MARGIN = 16;
@@ -27,7 +27,8 @@ final class ScaleBar {
   }
 
   /** Draws it and gives the place it takes. */
-  static Rectangle2D draw(Graphics2D g, Orbit orbit, int width, int height, Palette palette) {
+  public static Rectangle2D draw(
+      Graphics2D g, Orbit orbit, int width, int height, Palette palette) {
     double length = length(orbit, width, height);
     double pixels = length / orbit.pixel(width, height);
     double y = height - MARGIN;

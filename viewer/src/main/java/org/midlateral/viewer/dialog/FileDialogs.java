@@ -1,4 +1,4 @@
-package org.midlateral.viewer.window;
+package org.midlateral.viewer.dialog;
 
 import java.awt.Component;
 import java.io.File;
@@ -9,10 +9,11 @@ import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileNameExtensionFilter;
 
 /** Asks for files and folders. */
-final class FileDialogs {
+public final class FileDialogs {
   private FileDialogs() {}
 
-  static Optional<Path> toOpen(Component parent, Optional<Path> folder) {
+  /** Asks for a file to open; empty where none is chosen. */
+  public static Optional<Path> toOpen(Component parent, Optional<Path> folder) {
     JFileChooser chooser = chooser(folder);
     chooser.setDialogTitle("Open a measurement file");
     chooser.setFileFilter(
@@ -29,7 +30,7 @@ final class FileDialogs {
    * @param near the file it is saved from, which is replaced without asking; empty for none
    * @param name for a file that has none yet, without its extension
    */
-  static Optional<Path> toSave(
+  public static Optional<Path> toSave(
       Component parent, Optional<Path> folder, Optional<Path> near, String name, String extension) {
     JFileChooser chooser = chooser(folder);
     chooser.setDialogTitle("Save as " + extension.toUpperCase(java.util.Locale.ROOT));
@@ -49,7 +50,7 @@ final class FileDialogs {
   }
 
   /** The folder in which a further one will be made, named after an order. */
-  static Optional<Path> folder(Component parent, Optional<Path> folder, String reference) {
+  public static Optional<Path> folder(Component parent, Optional<Path> folder, String reference) {
     JFileChooser chooser = chooser(folder);
     chooser.setDialogTitle("Where to make the folder " + reference + " with all files in it");
     chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
@@ -59,7 +60,8 @@ final class FileDialogs {
         : Optional.empty();
   }
 
-  static boolean replace(Component parent, String question) {
+  /** Asks whether what is there may be replaced. */
+  public static boolean replace(Component parent, String question) {
     Object[] answers = {"Replace", "Cancel"};
     return JOptionPane.showOptionDialog(
             parent,

@@ -1,4 +1,4 @@
-package org.midlateral.viewer.window;
+package org.midlateral.viewer.dialog;
 
 import java.awt.Component;
 import java.awt.Desktop;
@@ -15,9 +15,9 @@ import org.midlateral.measurement.Caution;
 import org.midlateral.viewer.scene.MadeDraft;
 
 /** Texts that come up over the window. */
-final class MessageDialogs {
+public final class MessageDialogs {
   /** All keys, as F1 tells them. */
-  static final String KEYS =
+  public static final String KEYS =
       """
       In the picture
       Drag: turn        Shift and drag, or the right button: move        Wheel: nearer, farther
@@ -45,7 +45,8 @@ final class MessageDialogs {
 
   private MessageDialogs() {}
 
-  static void trouble(Component parent, String sentence) {
+  /** Says what went wrong. */
+  public static void trouble(Component parent, String sentence) {
     JOptionPane.showMessageDialog(
         parent, area(sentence, 420, 60), "That did not work", JOptionPane.WARNING_MESSAGE);
   }
@@ -56,7 +57,7 @@ final class MessageDialogs {
    * @param answers the first is the usual one
    * @return number of the answer; -1 where the dialog was closed
    */
-  static int ask(Component parent, String title, String question, String... answers) {
+  public static int ask(Component parent, String title, String question, String... answers) {
     return JOptionPane.showOptionDialog(
         parent,
         question,
@@ -68,13 +69,14 @@ final class MessageDialogs {
         answers[0]);
   }
 
-  static void say(Component parent, String title, String sentence) {
+  /** Says a sentence under a title. */
+  public static void say(Component parent, String title, String sentence) {
     JOptionPane.showMessageDialog(
         parent, area(sentence, 420, 60), title, JOptionPane.INFORMATION_MESSAGE);
   }
 
   /** Tells where files were written, and opens the folder where that is wished. */
-  static void written(Component parent, Path folder) {
+  public static void written(Component parent, Path folder) {
     JScrollPane text = area("All files were written to " + folder + ".", 420, 60);
     Object[] answers = {"OK", "Open folder"};
     int answer =
@@ -104,13 +106,14 @@ final class MessageDialogs {
     return false;
   }
 
-  static void keys(Component parent) {
+  /** Shows mouse and keys. */
+  public static void keys(Component parent) {
     JOptionPane.showMessageDialog(
         parent, area(KEYS, 740, 420), "Keys and mouse", JOptionPane.PLAIN_MESSAGE);
   }
 
   /** All cautions, or those for the material of a design. */
-  static void cautions(Component parent, MadeDraft made) {
+  public static void cautions(Component parent, MadeDraft made) {
     List<Caution> cautions =
         made == null || made.shapes().isEmpty()
             ? Caution.all()
@@ -122,7 +125,7 @@ final class MessageDialogs {
   }
 
   /** How the joint is held, with its table in letters of one width. */
-  static void held(Component parent, String reference, String text) {
+  public static void held(Component parent, String reference, String text) {
     JTextArea area = new JTextArea(text);
     area.setName("held.text");
     area.setEditable(false);

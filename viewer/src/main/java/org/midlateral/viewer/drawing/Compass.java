@@ -1,4 +1,4 @@
-package org.midlateral.viewer.view;
+package org.midlateral.viewer.drawing;
 
 import java.awt.BasicStroke;
 import java.awt.FontMetrics;
@@ -11,7 +11,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.viewer.render.Orbit;
 
 /** Which way is distal, dorsal and radial in the picture. */
-final class Compass {
+public final class Compass {
   private static final double ARM = 26;
   private static final double LEAST = 0.25;
   private static final double REACH = 62;
@@ -21,7 +21,7 @@ final class Compass {
   private record Arm(String name, Vector3D direction) {}
 
   /** Draws it in the lower right corner and gives the place it takes. */
-  static Rectangle2D draw(
+  public static Rectangle2D draw(
       Graphics2D g, Orbit orbit, Hand hand, int width, int height, Palette palette) {
     double cx = width - REACH - 14;
     double cy = height - REACH + 8;

@@ -1,4 +1,4 @@
-package org.midlateral.viewer.view;
+package org.midlateral.viewer.drawing;
 
 import java.awt.Color;
 

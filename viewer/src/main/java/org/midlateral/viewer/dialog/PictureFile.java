@@ -1,4 +1,4 @@
-package org.midlateral.viewer.window;
+package org.midlateral.viewer.dialog;
 
 import java.awt.Component;
 import java.awt.image.BufferedImage;
@@ -7,11 +7,11 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
 /** Pictures as files. */
-final class PictureFile {
+public final class PictureFile {
   private PictureFile() {}
 
   /** Writes a picture as PNG and says where that fails. */
-  static boolean write(Component parent, BufferedImage image, Path path) {
+  public static boolean write(Component parent, BufferedImage image, Path path) {
     try {
       if (ImageIO.write(image, "png", path.toFile())) {
         return true;

@@ -1,4 +1,4 @@
-package org.midlateral.viewer.view;
+package org.midlateral.viewer.drawing;
 
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A few lines of text on a card over the picture. */
-final class NoteCard {
+public final class NoteCard {
   private static final int PADDING = 6;
 
   /** From the edges of the picture, at least (px). */
@@ -17,7 +17,7 @@ final class NoteCard {
   private NoteCard() {}
 
   /** The place that it takes with its upper left corner there. */
-  static Rectangle2D place(Graphics2D g, String text, double x, double y, int width) {
+  public static Rectangle2D place(Graphics2D g, String text, double x, double y, int width) {
     FontMetrics font = g.getFontMetrics();
     List<String> lines = lines(font, text, width - 2 * (EDGE + PADDING));
     int widest = lines.stream().mapToInt(font::stringWidth).max().orElse(0);
@@ -51,7 +51,7 @@ final class NoteCard {
    *
    * @param width of the picture (px)
    */
-  static Rectangle2D draw(
+  public static Rectangle2D draw(
       Graphics2D g, String text, double x, double y, int width, Palette palette) {
     FontMetrics font = g.getFontMetrics();
     Rectangle2D size = place(g, text, x, y, width);
