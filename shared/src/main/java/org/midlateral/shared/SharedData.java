@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 /** Opens the data every module shares. */
 public final class SharedData {
@@ -21,7 +22,19 @@ public final class SharedData {
   public static final String CAUTIONS = "cautions.yaml";
 
   /** What the messages mean: a page of the walk-through. */
-  public static final String MESSAGES = "messages.md";
+  public static final String MESSAGES = "walk-through/messages.md";
+
+  /** The walk-through's pages, in the order of reading. */
+  public static final List<String> WALK_THROUGH =
+      List.of(
+          "walk-through/first-finger.md",
+          "walk-through/closed-shell.md",
+          "walk-through/swollen-joint.md",
+          "walk-through/twelve-weeks.md",
+          "walk-through/batch.md",
+          "walk-through/laboratory.md",
+          "walk-through/lesson.md",
+          MESSAGES);
 
   /** Words that are no one's name. */
   public static final String ORDINARY_WORDS = "ordinary-words.yaml";

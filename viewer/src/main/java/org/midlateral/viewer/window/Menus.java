@@ -21,6 +21,7 @@ import javax.swing.KeyStroke;
 import org.midlateral.viewer.dialog.FileDialogs;
 import org.midlateral.viewer.dialog.MessageDialogs;
 import org.midlateral.viewer.dialog.PictureFile;
+import org.midlateral.viewer.dialog.WalkThrough;
 import org.midlateral.viewer.memory.Settings;
 import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.DesignShapes;
@@ -240,6 +241,7 @@ final class Menus {
 
   private JMenu help() {
     JMenu menu = menu("Help", 'H');
+    menu.add(new MenuAction("Walk-through", 'W', "", () -> WalkThrough.open(window)));
     menu.add(new MenuAction("Keys and mouse", 'K', "F1", () -> MessageDialogs.keys(window)));
     menu.add(
         new MenuAction(

@@ -18,7 +18,9 @@ import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JDialog;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JSlider;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
@@ -30,6 +32,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.record.FolderCheck;
+import org.midlateral.shared.SharedData;
+import org.midlateral.viewer.dialog.WalkThrough;
 import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.Orbit;
@@ -186,6 +190,29 @@ class EndToEndTest {
     assertThat(line.getText()).contains("EI at the PIP × ").endsWith("Estimates.");
     driver.press("Compare");
     assertThat(driver.inSwing(line::isShowing)).isFalse();
+  }
+
+  @Test
+  void theWalkThroughIsReadBesideTheWindow() {
+    driver.inSwing(
+        () -> {
+          WalkThrough.open(driver.window);
+          return null;
+        });
+    driver.until("the walk-through", () -> driver.dialog("walk-through").isPresent());
+    JTextArea text = driver.find(JTextArea.class, "walk-through.text");
+    String first = driver.inSwing(text::getText);
+    assertThat(first).startsWith("*For a therapist with a tape");
+    JList<?> pages = driver.find(JList.class, "walk-through.pages");
+    driver.inSwing(
+        () -> {
+          pages.setSelectedIndex(SharedData.WALK_THROUGH.indexOf(SharedData.MESSAGES));
+          return null;
+        });
+    String messages = driver.inSwing(text::getText);
+    assertThat(messages).contains("`pressure-high`").doesNotContain("![");
+    driver.close(driver.dialog("walk-through").orElseThrow());
+    driver.until("its end", () -> driver.dialog("walk-through").isEmpty());
   }
 
   @Test
