@@ -9,10 +9,8 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.midlateral.Drawn;
-import org.midlateral.LongRun;
 import org.midlateral.RandomFile;
 import org.midlateral.TwoPieceFile;
 import org.midlateral.measurement.Finding;
@@ -21,8 +19,8 @@ import org.midlateral.measurement.file.Orders;
 
 /** Every change that a refusal names was tried: the order with it is made, whole. */
 class AdviceTest {
-  /** Refused designs that are looked at; 300 take half an hour. */
-  private static final int REFUSED = Integer.getInteger("midlateral.refused", LongRun.count(4, 8));
+  /** Refused designs that are looked at; 300, by the property, take a quarter of an hour. */
+  private static final int REFUSED = Integer.getInteger("midlateral.refused", 4);
 
   /** Designs drawn at once; one in five or six of them is refused. */
   private static final int AT_ONCE = 8;
@@ -38,7 +36,6 @@ class AdviceTest {
   private final AtomicInteger changes = new AtomicInteger();
 
   @Test
-  @Tag(LongRun.TAG)
   void everyChangeThatIsAdvisedPasses() {
     for (int seed = 0; refused.get() < REFUSED; seed += AT_ONCE) {
       IntStream.range(seed, seed + AT_ONCE).parallel().forEach(this::make);
