@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
@@ -20,6 +19,7 @@ import org.midlateral.shared.SharedData;
 public final class WalkThrough extends JDialog {
   private static final long serialVersionUID = 1;
   private static final String TITLE = "# ";
+  private static final String FENCE = "```";
 
   /**
    * A page as it is read here: without its pictures, which stand in the samples.
@@ -29,10 +29,25 @@ public final class WalkThrough extends JDialog {
    */
   record Page(String title, String text) {
     static Page of(String name) {
-      List<String> lines =
-          SharedData.text(name).lines().filter(line -> !line.startsWith("![")).toList();
-      String text = lines.stream().skip(1).collect(Collectors.joining("\n")).strip();
-      return new Page(lines.get(0).substring(TITLE.length()), text);
+      List<String> lines = SharedData.text(name).lines().toList();
+      return new Page(lines.get(0).substring(TITLE.length()), read(lines.subList(1, lines.size())));
+    }
+
+    /** Paragraphs are broken where the window ends, and what is typed stands as it is. */
+    private static String read(List<String> lines) {
+      StringBuilder text = new StringBuilder();
+      boolean typed = false;
+      for (String line : lines) {
+        if (line.startsWith(FENCE)) {
+          typed = !typed;
+        } else if (!line.startsWith("![")) {
+          boolean goesOn = !typed && !line.isBlank() && !line.matches("([-|#*]|[0-9]+\\.).*");
+          boolean open = text.length() > 0 && text.charAt(text.length() - 1) != '\n';
+          text.append(goesOn && open ? " " : "\n");
+          text.append(typed ? line : line.replaceFirst("^#+ ", "").strip());
+        }
+      }
+      return text.toString().strip();
     }
 
     @Override

@@ -203,6 +203,8 @@ class EndToEndTest {
     JTextArea text = driver.find(JTextArea.class, "walk-through.text");
     String first = driver.inSwing(text::getText);
     assertThat(first).startsWith("*For a therapist with a tape");
+    assertThat(first).contains("\n1. Measure\n").contains("\ncli/midlateral template --sheet");
+    assertThat(first).contains("when a finger is thickest").doesNotContain("```");
     JList<?> pages = driver.find(JList.class, "walk-through.pages");
     driver.inSwing(
         () -> {
