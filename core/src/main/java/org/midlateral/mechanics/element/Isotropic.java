@@ -1,5 +1,7 @@
 package org.midlateral.mechanics.element;
 
+import org.midlateral.measurement.Material;
+
 /**
  * A linear elastic material, the same in all directions.
  *
@@ -14,6 +16,11 @@ public record Isotropic(double modulus, double poisson) {
     if (!(poisson > -1 && poisson <= 0.5)) {
       throw new IllegalArgumentException("poisson must lie in (-1, 0.5], not " + poisson);
     }
+  }
+
+  /** A plastic of the table. */
+  public static Isotropic of(Material material) {
+    return new Isotropic(material.modulus(), material.poisson());
   }
 
   /** The shear modulus (MPa). */

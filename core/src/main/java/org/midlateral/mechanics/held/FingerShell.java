@@ -41,10 +41,11 @@ public final class FingerShell {
   private static final double COARSE = 2.6;
 
   /**
-   * A piece is computed on edges so many times the usual: the extension it loses differs by under 1
-   * % from that on the usual, in half of the time.
+   * A piece is computed on edges so many times the usual, the next where a mesh fails: the
+   * extension it loses differs by under half a percent from that on the usual ones, in a third of
+   * the time.
    */
-  private static final double COMPUTED = 1.3;
+  private static final double[] EDGES = {1.6, 1.2, 1};
 
   private final List<ShellLayer> layers;
   private final List<LayerLocator> maps;
@@ -100,14 +101,14 @@ public final class FingerShell {
   }
 
   /**
-   * The trough alone, on a mesh made for the purpose.
+   * One piece alone, on a mesh made for the purpose.
    *
    * @throws DesignRefused where the surface folds at an edge
    * @throws NotComputable where the middle of the wall folds
    */
-  public static FingerShell trough(Piece trough, Isotropic material)
+  public static FingerShell alone(Piece piece, Isotropic material)
       throws DesignRefused, NotComputable {
-    return of(coarse(trough), material);
+    return coarse(edges -> of(mesh(piece, edges), material));
   }
 
   /**
@@ -118,7 +119,7 @@ public final class FingerShell {
    */
   public static FingerShell bonded(Piece trough, Piece dorsal, Isotropic material)
       throws DesignRefused, NotComputable {
-    return bonded(coarse(trough), coarse(dorsal), material);
+    return coarse(edges -> bonded(mesh(trough, edges), mesh(dorsal, edges), material));
   }
 
   /**
@@ -129,8 +130,12 @@ public final class FingerShell {
    */
   public static FingerShell closed(Piece trough, Piece rest, Isotropic material)
       throws DesignRefused, NotComputable {
-    return new FingerShell(
-        List.of(new ShellLayer(coarse(trough)), new ShellLayer(coarse(rest))), true, material);
+    return coarse(
+        edges ->
+            new FingerShell(
+                List.of(new ShellLayer(mesh(trough, edges)), new ShellLayer(mesh(rest, edges))),
+                true,
+                material));
   }
 
   /**
@@ -153,8 +158,20 @@ public final class FingerShell {
         List.of(new ShellLayer(trough), new ShellLayer(dorsal)), false, material);
   }
 
-  private static Solid coarse(Piece piece) throws DesignRefused {
-    return mesh(piece, COMPUTED);
+  /** Meshes on edges so many times the usual. */
+  private interface Meshing {
+    FingerShell on(double edges) throws DesignRefused, NotComputable;
+  }
+
+  private static FingerShell coarse(Meshing meshing) throws DesignRefused, NotComputable {
+    for (int k = 0; k + 1 < EDGES.length; k++) {
+      try {
+        return meshing.on(EDGES[k]);
+      } catch (NotComputable finer) {
+        // A coarse mesh may leave out a corner of the edge that a finer one has.
+      }
+    }
+    return meshing.on(EDGES[EDGES.length - 1]);
   }
 
   /** A mesh for computing, its edges a factor times those usual. */
@@ -206,6 +223,11 @@ public final class FingerShell {
   /** The trough as it was meshed. */
   public Solid trough() {
     return layers.get(0).solid;
+  }
+
+  /** The pieces as they were meshed: the trough first, or the one piece there is. */
+  public List<Solid> solids() {
+    return layers.stream().map(layer -> layer.solid).toList();
   }
 
   /** Whether a dorsal shell closes it. */

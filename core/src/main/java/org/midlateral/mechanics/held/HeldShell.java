@@ -4,7 +4,6 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.NotComputable;
-import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellResult;
 import org.midlateral.mechanics.finite.ShellSolver;
@@ -26,21 +25,30 @@ public final class HeldShell {
   /** Made when first asked for; made twice it is the same. */
   private StrainField strains;
 
-  private HeldShell(FingerShell shell, HeldJoint joint) throws NotComputable {
-    this.shell = shell;
+  private HeldShell(FactoredShell factored, HeldJoint joint) throws NotComputable {
+    this.shell = factored.shell();
     this.joint = joint;
     load = new BalancedLoad(shell, joint);
-    solver = ShellSolver.of(shell.model(), RigidMotion.held(shell.model()));
+    solver = factored.solver();
     result = solver.solve(load.load());
   }
 
   /**
    * Solves.
    *
+   * @throws NotComputable where a zone lies off the trough
+   */
+  public static HeldShell solve(FactoredShell shell, HeldJoint joint) throws NotComputable {
+    return new HeldShell(shell, joint);
+  }
+
+  /**
+   * Factors and solves.
+   *
    * @throws NotComputable where a zone lies off the trough, or a piece is not held
    */
   public static HeldShell solve(FingerShell shell, HeldJoint joint) throws NotComputable {
-    return new HeldShell(shell, joint);
+    return new HeldShell(FactoredShell.of(shell), joint);
   }
 
   /**
@@ -84,9 +92,7 @@ public final class HeldShell {
 
   /** The pieces on the coarse meshes that were computed: the trough, and what closes it. */
   public List<Solid> pieces() {
-    return shell.closed()
-        ? List.of(shell.layer(0).solid, shell.layer(1).solid)
-        : List.of(shell.layer(0).solid);
+    return shell.solids();
   }
 
   /**

@@ -7,7 +7,6 @@ import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.ShellLoad;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.finite.ShellResult;
-import org.midlateral.mechanics.finite.ShellSolver;
 import org.midlateral.mechanics.finite.StrainField;
 
 /**
@@ -22,16 +21,16 @@ public record SpreadShell(double perForce, double strainPerForce) {
   /**
    * Spreads a shell.
    *
-   * @param mesh of the shell alone
-   * @param solver of the same, its rigid motion held
+   * @param alone the shell alone
    * @throws NotComputable where it has no rims
    */
-  public static SpreadShell of(FingerShell mesh, ShellSolver solver) throws NotComputable {
+  public static SpreadShell of(FactoredShell alone) throws NotComputable {
+    FingerShell mesh = alone.shell();
     ShellModel model = mesh.model();
     Outline outline = mesh.trough().piece().outline();
     HeldJoint.Zone flanks = new HeldJoint.Zone(outline.flankStart(), outline.flankEnd());
     ShellLoad load = rim(mesh, model, flanks, 1).plus(rim(mesh, model, flanks, -1));
-    ShellResult spread = solver.solve(load);
+    ShellResult spread = alone.solver().solve(load);
     // The work of both forces is the force times the mean opening, and half of it is stored.
     return new SpreadShell(2 * spread.strainEnergy(), new StrainField(spread).largest());
   }

@@ -1,9 +1,14 @@
 package org.midlateral.mechanics.joint;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.measurement.DesignRefused;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.FactoredShell;
+import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.piece.Piece;
 
 /**
@@ -34,6 +39,18 @@ public record FingerInPieces(
   /** Whether the two pieces move each for itself. */
   boolean apart() {
     return pieces.size() > 1 && joining == Joining.SLIPPING;
+  }
+
+  /** The bodies that move each for itself, meshed and factored. */
+  List<FactoredShell> factored() throws DesignRefused, NotComputable {
+    if (apart() || pieces.size() == 1) {
+      List<FactoredShell> bodies = new ArrayList<>();
+      for (Piece piece : pieces) {
+        bodies.add(FactoredShell.of(piece, material));
+      }
+      return bodies;
+    }
+    return List.of(FactoredShell.of(FingerShell.bonded(pieces.get(0), pieces.get(1), material)));
   }
 
   /** Whether a station lies on the part of the finger that turns. */

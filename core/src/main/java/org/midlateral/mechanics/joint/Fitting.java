@@ -6,9 +6,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.midlateral.measurement.DesignRefused;
-import org.midlateral.mechanics.held.FingerShell;
-import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 
 /**
@@ -29,20 +26,15 @@ final class Fitting {
   private final List<TautBand> bands;
 
   /**
-   * Meshes the pieces and looks where they may touch.
+   * Looks where pieces may touch.
    *
-   * @param edges of the triangles, times those usual for a piece's wall
+   * @param solids the pieces as they are meshed for computing
    * @param patch length and width of a patch of skin (mm)
-   * @throws DesignRefused where a surface folds at an edge
    */
-  Fitting(FingerInPieces worn, double edges, double patch) throws DesignRefused {
+  Fitting(FingerInPieces worn, List<Solid> solids, double patch) {
     this.worn = worn;
     trough = PreparedGeometryFactory.prepare(worn.pieces().get(0).outline().polygon());
-    List<Solid> meshes = new ArrayList<>();
-    for (Piece piece : worn.pieces()) {
-      meshes.add(FingerShell.mesh(piece, edges));
-    }
-    solids = List.copyOf(meshes);
+    this.solids = List.copyOf(solids);
     List<SkinPatch> onSkin =
         new ArrayList<>(
             SkinPatch.of(0, solids.get(0), SkinVertex.of(solids.get(0)), patch, v -> true));

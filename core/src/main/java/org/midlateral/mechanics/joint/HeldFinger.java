@@ -10,20 +10,16 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.NotComputable;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.SpreadShell;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
+import org.midlateral.solid.Solid;
 
 /**
  * A finger in its orthosis, ready to answer any closure and any moment: meshed, factored, and
  * condensed onto the places that touch. Immutable; may be shared between threads.
  */
 public final class HeldFinger {
-  /**
-   * Edges of the shell's triangles, times those usual for a piece's wall; the next where a mesh
-   * fails.
-   */
-  private static final double[] EDGES = {1.6, 1.2, 1};
-
   /** Length and width of a patch of skin (mm). */
   private static final double PATCH = 3;
 
@@ -87,28 +83,29 @@ public final class HeldFinger {
    */
   public static HeldFinger of(FingerInPieces worn, HoldingDesign holding)
       throws DesignRefused, NotComputable {
-    for (int k = 0; k + 1 < EDGES.length; k++) {
-      try {
-        return of(worn, holding, EDGES[k], PATCH);
-      } catch (NotComputable finer) {
-        // A coarse mesh may leave out a corner of the edge that a finer one has.
-      }
-    }
-    return of(worn, holding, EDGES[EDGES.length - 1], PATCH);
+    return of(worn, worn.factored(), holding);
   }
 
-  /** The same on other meshes. */
-  static HeldFinger of(FingerInPieces worn, HoldingDesign holding, double edges, double patch)
-      throws DesignRefused, NotComputable {
-    return of(worn, holding, edges, patch, LEFT_OUT);
+  /**
+   * The same of pieces that are meshed and factored.
+   *
+   * @param bodies that move each for itself: a piece each, or the bonded pair
+   */
+  public static HeldFinger of(
+      FingerInPieces worn, List<FactoredShell> bodies, HoldingDesign holding) {
+    return of(worn, bodies, holding, PATCH, LEFT_OUT);
   }
 
-  /** The same with more or less of how the plastic gives way. */
+  /** The same on other patches, with more or less of how the plastic gives way. */
   static HeldFinger of(
-      FingerInPieces worn, HoldingDesign holding, double edges, double patch, double left)
-      throws DesignRefused, NotComputable {
-    Fitting fitting = new Fitting(worn, edges, patch);
-    PressedPieces pieces = new PressedPieces(fitting, left);
+      FingerInPieces worn,
+      List<FactoredShell> bodies,
+      HoldingDesign holding,
+      double patch,
+      double left) {
+    List<Solid> solids = bodies.stream().flatMap(body -> body.shell().solids().stream()).toList();
+    Fitting fitting = new Fitting(worn, solids, patch);
+    PressedPieces pieces = new PressedPieces(fitting, bodies, left);
     return new HeldFinger(fitting, pieces, holding, pieces.bending(), s -> 0, Optional.empty());
   }
 
@@ -158,7 +155,7 @@ public final class HeldFinger {
    */
   public Optional<SpreadShell> spread() throws NotComputable {
     return fitting.worn().apart()
-        ? Optional.of(SpreadShell.of(pieces.shells().get(1), pieces.solver(1)))
+        ? Optional.of(SpreadShell.of(pieces.bodies().get(1)))
         : Optional.empty();
   }
 
@@ -314,8 +311,8 @@ public final class HeldFinger {
   private double[] pressedIn() {
     double axis = fitting.worn().skin().pipAxis();
     Vector3D up = fitting.worn().skin().tangent(axis).cross(Vector3D.Unit.PLUS_Y).normalize();
-    double[] motion = new double[PressedPieces.MOTIONS * pieces.shells().size()];
-    for (int b = 0; b < pieces.shells().size(); b++) {
+    double[] motion = new double[PressedPieces.MOTIONS * pieces.bodies().size()];
+    for (int b = 0; b < pieces.bodies().size(); b++) {
       double gap = fitting.worn().pieces().get(b).gap().at(0, axis);
       double[] way = up.multiply((b == 0 ? 1 : -1) * (gap + PRESSED_IN)).toArray();
       System.arraycopy(way, 0, motion, PressedPieces.MOTIONS * b, way.length);

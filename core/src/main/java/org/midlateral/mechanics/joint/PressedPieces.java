@@ -3,17 +3,14 @@ package org.midlateral.mechanics.joint;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.finite.BendingModes;
 import org.midlateral.mechanics.finite.LoadSet;
-import org.midlateral.mechanics.finite.RigidMotion;
 import org.midlateral.mechanics.finite.ShellModel;
-import org.midlateral.mechanics.finite.ShellSolver;
-import org.midlateral.mechanics.held.FingerShell;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.solid.Solid;
 
 /**
- * The plastic, factored once, and what the unit force of each coupling does on it.
+ * The plastic and what the unit force of each coupling does on it.
  *
  * <p>The couplings stand in this order: skin patches, places where two pieces may touch, strips of
  * bands, and what keeps the pieces from sliding along the finger and round it.
@@ -30,36 +27,27 @@ final class PressedPieces {
 
   private final Fitting fitting;
   private final Vector3D centre;
-  private final List<FingerShell> shells = new ArrayList<>();
-  private final List<ShellSolver> solvers = new ArrayList<>();
+  private final List<FactoredShell> bodies;
   private final List<LoadSet> loads = new ArrayList<>();
   private final double[][] rigid;
   private final double[][] bending;
   private final List<SkinPatch> gripped;
 
   /**
-   * Factors the pieces.
+   * Condenses the pieces.
    *
+   * @param bodies that move each for itself
    * @param left out of the plastic's give at each coupling, as a share of the largest
-   * @throws NotComputable where the middle of a wall folds
    */
-  PressedPieces(Fitting fitting, double left) throws NotComputable {
+  PressedPieces(Fitting fitting, List<FactoredShell> bodies, double left) {
     this.fitting = fitting;
+    this.bodies = List.copyOf(bodies);
     FingerInPieces worn = fitting.worn();
-    List<Solid> solids = fitting.solids();
     centre = worn.skin().centre(worn.skin().pipAxis());
-    if (worn.apart() || solids.size() == 1) {
-      for (Solid solid : solids) {
-        shells.add(FingerShell.of(solid, worn.material()));
-      }
-    } else {
-      shells.add(FingerShell.bonded(solids.get(0), solids.get(1), worn.material()));
+    for (FactoredShell body : bodies) {
+      loads.add(new LoadSet(body.shell().model(), size()));
     }
-    for (FingerShell shell : shells) {
-      solvers.add(ShellSolver.of(shell.model(), RigidMotion.held(shell.model())));
-      loads.add(new LoadSet(shell.model(), size()));
-    }
-    rigid = new double[size()][MOTIONS * shells.size()];
+    rigid = new double[size()][MOTIONS * bodies.size()];
     gripped =
         fitting.patches().stream()
             .filter(p -> p.piece() == 0 && !worn.distal(p.station()))
@@ -83,7 +71,7 @@ final class PressedPieces {
 
   /** Number of couplings: two grips for each body. */
   int size() {
-    return firstGrip() + 2 * shells.size();
+    return firstGrip() + 2 * bodies.size();
   }
 
   /** Where the joint turns (mm). */
@@ -107,13 +95,8 @@ final class PressedPieces {
   }
 
   /** The shells that were factored: one for each body. */
-  List<FingerShell> shells() {
-    return shells;
-  }
-
-  /** The solver of a body. */
-  ShellSolver solver(int body) {
-    return solvers.get(body);
+  List<FactoredShell> bodies() {
+    return bodies;
   }
 
   /** The couplings' unit forces on a body. */
@@ -190,7 +173,7 @@ final class PressedPieces {
   }
 
   private void onNearest(int coupling, int piece, Vector3D at, Vector3D force) {
-    ShellModel model = shells.get(body(piece)).model();
+    ShellModel model = bodies.get(body(piece)).shell().model();
     int best = -1;
     double least = Double.POSITIVE_INFINITY;
     for (int i = firstNode(piece); i < firstNode(piece) + nodes(piece); i++) {
@@ -219,9 +202,9 @@ final class PressedPieces {
 
   /** How far the couplings' places give way under each other's unit force (mm/N). */
   private double[][] compliance() {
-    double[][] sum = solvers.get(0).compliance(loads.get(0));
-    for (int b = 1; b < shells.size(); b++) {
-      double[][] more = solvers.get(b).compliance(loads.get(b));
+    double[][] sum = bodies.get(0).solver().compliance(loads.get(0));
+    for (int b = 1; b < bodies.size(); b++) {
+      double[][] more = bodies.get(b).solver().compliance(loads.get(b));
       for (int i = 0; i < sum.length; i++) {
         for (int j = 0; j < sum.length; j++) {
           sum[i][j] += more[i][j];

@@ -19,8 +19,17 @@ final class PressureMap {
   /** Parts that the skin under a strip is cut into, round the finger. */
   private static final int STRIP_PARTS = 12;
 
-  /** A piece of the skin. */
-  private record Spot(Vector3D place, double area, double pressure, PressurePeak peak) {}
+  /**
+   * A piece of the skin.
+   *
+   * @param radius of a disc as large
+   */
+  private record Spot(
+      Vector3D place, double area, double radius, double pressure, PressurePeak peak) {
+    Spot(Vector3D place, double area, double pressure, PressurePeak peak) {
+      this(place, area, Math.sqrt(area / Math.PI), pressure, peak);
+    }
+  }
 
   private final List<Spot> spots = new ArrayList<>();
 
@@ -73,7 +82,8 @@ final class PressureMap {
    * @param most so many at most
    */
   List<PressurePeak> squareCentimetres(int most) {
-    double[] means = spots.stream().mapToDouble(this::mean).toArray();
+    Spot[] pressed = spots.stream().filter(spot -> spot.pressure > 0).toArray(Spot[]::new);
+    double[] means = spots.stream().mapToDouble(spot -> mean(spot, pressed)).toArray();
     List<Spot> taken = new ArrayList<>();
     List<PressurePeak> peaks = new ArrayList<>();
     while (peaks.size() < most) {
@@ -103,21 +113,21 @@ final class PressureMap {
   }
 
   /** The force within a disc of 1 cm² about a piece of the skin, over 1 cm². */
-  private double mean(Spot middle) {
+  private static double mean(Spot middle, Spot[] pressed) {
     double force = 0;
-    for (Spot spot : spots) {
-      if (spot.pressure > 0) {
-        force += spot.pressure * spot.area * within(RADIUS, middle, spot);
+    for (Spot spot : pressed) {
+      double x = spot.place.getX() - middle.place.getX();
+      double y = spot.place.getY() - middle.place.getY();
+      double z = spot.place.getZ() - middle.place.getZ();
+      double square = x * x + y * y + z * z;
+      double farthest = RADIUS + spot.radius;
+      if (square < farthest * farthest) {
+        // All of a piece lies within the disc, or a share of it across its own width.
+        double within = (farthest - Math.sqrt(square)) / (2 * spot.radius);
+        force += spot.pressure * spot.area * Math.min(1, within);
       }
     }
     return force / SQUARE_CENTIMETRE;
-  }
-
-  /** Which share of a piece lies within a disc: all, none, or in between across its own width. */
-  private static double within(double radius, Spot middle, Spot spot) {
-    double own = Math.sqrt(spot.area / Math.PI);
-    double distance = middle.place.distance(spot.place);
-    return Math.max(0, Math.min(1, (radius + own - distance) / (2 * own)));
   }
 
   /** A peak on a patch. */

@@ -63,17 +63,34 @@ public record JointHeld(
   }
 
   /**
+   * Asks everything of an orthosis on its finger.
+   *
+   * @throws NotComputable where there is no answer
+   */
+  public static JointHeld of(WornOrthosis worn) throws NotComputable {
+    return withoutBands(worn).withBands();
+  }
+
+  /**
    * Asks all but how far angle and pressure may be off.
    *
    * @throws DesignRefused where a piece cannot be meshed for it
    * @throws NotComputable where there is no answer
    */
   public static JointHeld withoutBands(Orthosis made) throws DesignRefused, NotComputable {
-    WornOrthosis worn = WornOrthosis.of(made);
+    return withoutBands(WornOrthosis.of(made));
+  }
+
+  /**
+   * The same of an orthosis on its finger.
+   *
+   * @throws NotComputable where there is no answer
+   */
+  public static JointHeld withoutBands(WornOrthosis worn) throws NotComputable {
     Interruption.ifInterrupted();
     JointAnswer answer = worn.answer();
     HeldFinger near = worn.finger().near(worn.fastening(), worn.moment());
-    double within = within(made.order());
+    double within = within(worn.made().order());
     Interruption.ifInterrupted();
     OptionalDouble least =
         near.leastTension(worn.fastening(), worn.moment(), within, LEAST_PULL, MOST_PULL);

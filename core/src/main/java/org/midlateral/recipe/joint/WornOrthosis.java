@@ -13,6 +13,7 @@ import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.joint.Fastening;
 import org.midlateral.mechanics.joint.FingerInPieces;
 import org.midlateral.mechanics.joint.HeldFinger;
@@ -41,11 +42,27 @@ public record WornOrthosis(
    * @throws NotComputable where the middle of a wall folds
    */
   public static WornOrthosis of(Orthosis made) throws DesignRefused, NotComputable {
+    return of(made, FactoredShell.of(made.plainTrough(), plastic(made.order())));
+  }
+
+  /**
+   * The same where the trough is factored already.
+   *
+   * @throws DesignRefused where the dorsal shell cannot be meshed for it
+   * @throws NotComputable where the middle of its wall folds
+   */
+  public static WornOrthosis of(Orthosis made, FactoredShell trough)
+      throws DesignRefused, NotComputable {
     Order order = made.order();
+    Isotropic plastic = plastic(order);
     HoldingDesign holding = order.design().holding();
     List<Piece> pieces = new ArrayList<>(List.of(made.plainTrough()));
-    made.plainShell().ifPresent(pieces::add);
-    Material material = Material.of(order.design().material());
+    List<FactoredShell> bodies = new ArrayList<>(List.of(trough));
+    if (made.plainShell().isPresent()) {
+      Piece shell = made.plainShell().get();
+      pieces.add(shell);
+      bodies.add(FactoredShell.of(shell, plastic));
+    }
     FingerInPieces worn =
         new FingerInPieces(
             made.plainTrough().digit(),
@@ -53,15 +70,19 @@ public record WornOrthosis(
             pieces,
             order.design().trough().liner(),
             Joining.SLIPPING,
-            new Isotropic(material.modulus(), material.poisson()));
+            plastic);
     List<Solid> solids = made.solids();
     Closure closures = Closure.of(order, made.digit(), made.relief(), solids);
     return new WornOrthosis(
         made,
-        HeldFinger.of(worn, holding),
+        HeldFinger.of(worn, bodies, holding),
         closures,
         fastening(order.design().closure().kind(), order, closures, made.digit().pipAxis()),
         JointMoment.of(order, made.digit()));
+  }
+
+  private static Isotropic plastic(Order order) {
+    return Isotropic.of(Material.of(order.design().material()));
   }
 
   /** How an orthosis holds the joint, in two figures; empty where there is no answer. */

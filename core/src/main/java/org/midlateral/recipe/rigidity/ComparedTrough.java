@@ -17,6 +17,7 @@ import org.midlateral.mechanics.Sections;
 import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
@@ -98,18 +99,22 @@ record ComparedTrough(
     return profile.bending(atPip);
   }
 
-  /** The trough on its finger; empty where that cannot be computed. */
-  Optional<WornOrthosis> worn() {
+  /**
+   * The trough on its finger; empty where that cannot be computed.
+   *
+   * @param body the same trough, factored
+   */
+  Optional<WornOrthosis> worn(FactoredShell body) {
     try {
-      return Optional.of(WornOrthosis.of(made));
+      return Optional.of(WornOrthosis.of(made, body));
     } catch (DesignRefused | NotComputable e) {
       return Optional.empty();
     }
   }
 
-  /** How it holds the joint; of the closed tube, which nobody wears, nothing. */
+  /** How it holds the joint; empty where that has no answer. */
   Optional<JointFigures> joint() {
-    return pieces.size() > 1 ? Optional.empty() : worn().flatMap(WornOrthosis::figures);
+    return WornOrthosis.figures(made);
   }
 
   /** The same of a plastic whose modulus is so many times as large. */

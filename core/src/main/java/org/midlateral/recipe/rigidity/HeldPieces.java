@@ -13,6 +13,7 @@ import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.held.HeldJoint;
@@ -50,12 +51,14 @@ public record HeldPieces(
     findings = List.copyOf(findings);
   }
 
-  static HeldPieces of(Orthosis made, ThreePoint support) {
+  /**
+   * The answers.
+   *
+   * @param body the trough, factored; empty where it could not be, which is told already
+   */
+  static HeldPieces of(Orthosis made, Optional<FactoredShell> body, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
-    if (leavesVentsOut(made)) {
-      findings.add(WITHOUT_VENTS);
-    }
-    Optional<HeldShell> trough = shell(made, false, support, findings);
+    Optional<HeldShell> trough = trough(made, body, support, findings);
     Optional<HeldAnswer> bonded =
         trough.isPresent() && made.dorsalShell().isPresent()
             ? shell(made, true, support, findings).map(HeldShell::answer)
@@ -64,18 +67,29 @@ public record HeldPieces(
   }
 
   /** The same with the trough alone solved, which findings need: the rest is but loaded. */
-  static HeldPieces forFindings(Orthosis made, ThreePoint support) {
+  static HeldPieces forFindings(Orthosis made, Optional<FactoredShell> body, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
-    if (leavesVentsOut(made)) {
-      findings.add(WITHOUT_VENTS);
-    }
-    Optional<HeldShell> trough = shell(made, false, support, findings);
+    Optional<HeldShell> trough = trough(made, body, support, findings);
     if (trough.isPresent() && made.dorsalShell().isPresent()) {
       Isotropic material = isotropic(made.order());
       Piece shell = made.plainShell().orElseThrow();
       tried(() -> FingerShell.bonded(made.plainTrough(), shell, material), support, "", findings);
     }
     return new HeldPieces(trough, Optional.empty(), findings);
+  }
+
+  private static Optional<HeldShell> trough(
+      Orthosis made, Optional<FactoredShell> body, ThreePoint support, List<Finding> findings) {
+    if (leavesVentsOut(made)) {
+      findings.add(WITHOUT_VENTS);
+    }
+    return body.flatMap(b -> loaded(b, support, "", findings));
+  }
+
+  /** The trough of an orthosis, factored; empty where it cannot be, with the reason told. */
+  static Optional<FactoredShell> factored(Orthosis made, List<Finding> findings) {
+    Isotropic plastic = isotropic(made.order());
+    return factored(() -> FingerShell.alone(made.plainTrough(), plastic), "", findings);
   }
 
   /** What the trough alone answers. */
@@ -101,30 +115,39 @@ public record HeldPieces(
       Orthosis made, boolean bonded, ThreePoint support, List<Finding> findings) {
     Isotropic material = isotropic(made.order());
     Piece trough = made.plainTrough();
-    return solved(
-        () ->
-            bonded
-                ? FingerShell.bonded(trough, made.plainShell().orElseThrow(), material)
-                : FingerShell.trough(trough, material),
-        support,
-        "",
-        findings);
+    return factored(
+            () ->
+                bonded
+                    ? FingerShell.bonded(trough, made.plainShell().orElseThrow(), material)
+                    : FingerShell.alone(trough, material),
+            "",
+            findings)
+        .flatMap(body -> loaded(body, support, "", findings));
   }
 
   static Isotropic isotropic(Order order) {
-    Material material = Material.of(order.design().material());
-    return new Isotropic(material.modulus(), material.poisson());
+    return Isotropic.of(Material.of(order.design().material()));
   }
 
   /**
-   * A wrap of the comparison under its own forces; empty where it cannot be computed.
+   * A wrap of the comparison, factored; empty where it cannot be.
    *
    * @param findings take up why
    */
-  static Optional<HeldShell> compared(
+  static Optional<FactoredShell> factored(
       ComparedTrough one, Isotropic material, List<Finding> findings) {
     Interruption.ifInterrupted();
-    return solved(() -> mesh(one, material), one.support(), which(one), findings);
+    return factored(() -> mesh(one, material), which(one), findings);
+  }
+
+  /**
+   * The same under its own forces; empty where it cannot be computed.
+   *
+   * @param findings take up why
+   */
+  static Optional<HeldShell> loaded(
+      ComparedTrough one, FactoredShell body, List<Finding> findings) {
+    return loaded(body, one.support(), which(one), findings);
   }
 
   /** Why a wrap of the comparison cannot be computed; not solved. */
@@ -137,7 +160,7 @@ public record HeldPieces(
       throws DesignRefused, NotComputable {
     Piece trough = one.pieces().get(0);
     return one.pieces().size() == 1
-        ? FingerShell.trough(trough, material)
+        ? FingerShell.alone(trough, material)
         : FingerShell.closed(trough, one.pieces().get(1), material);
   }
 
@@ -150,11 +173,21 @@ public record HeldPieces(
     FingerShell mesh() throws DesignRefused, NotComputable;
   }
 
-  private static Optional<HeldShell> solved(
-      Meshing meshing, ThreePoint support, String which, List<Finding> findings) {
+  private static Optional<FactoredShell> factored(
+      Meshing meshing, String which, List<Finding> findings) {
     try {
-      return Optional.of(HeldShell.solve(meshing.mesh(), HeldJoint.of(support)));
+      return Optional.of(FactoredShell.of(meshing.mesh()));
     } catch (DesignRefused | NotComputable e) {
+      findings.add(leftOut(which, e));
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<HeldShell> loaded(
+      FactoredShell body, ThreePoint support, String which, List<Finding> findings) {
+    try {
+      return Optional.of(HeldShell.solve(body, HeldJoint.of(support)));
+    } catch (NotComputable e) {
       findings.add(leftOut(which, e));
       return Optional.empty();
     }

@@ -27,8 +27,8 @@ import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.HeldAnswer;
-import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Interruption;
@@ -85,30 +85,25 @@ public final class RigidityRecipe {
   }
 
   private Rigidity run(List<Double> wraps) throws DesignRefused {
-    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(true));
+    Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
+    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, true));
     Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
     Response response = Response.of(support, trough);
     Interruption.ifInterrupted();
-    HeldPieces held = HeldPieces.of(orthosis, support);
+    HeldPieces held = HeldPieces.of(orthosis, body, support);
     Interruption.ifInterrupted();
     ComparedTrough own = ComparedTrough.alone(orthosis);
     ComparedTrough half = half(own);
     concerns(held, own, half);
+    Optional<WornOrthosis> alone = body.flatMap(own::worn);
     List<ComparedTrough> compared = compare(wraps, half);
-    Isotropic isotropic = HeldPieces.isotropic(loaded);
-    Concurrent<List<Optional<JointFigures>>> joints =
-        Concurrent.begin(() -> compared.parallelStream().map(ComparedTrough::joint).toList());
-    Concurrent<Sensitivity> changed = Concurrent.begin(() -> sensitivity(own));
+    Concurrent<Sensitivity> changed = Concurrent.begin(() -> sensitivity(own, alone));
     Concurrent<Optional<JointFigures>> asCast = Concurrent.begin(this::castJoint);
-    List<Optional<HeldShell>> shells = new ArrayList<>();
-    for (ComparedTrough one : compared) {
-      // Where it is the order's own trough its bend is known.
-      boolean same = one.wrap() == own.wrap() && held.troughShell().isPresent();
-      shells.add(same ? held.troughShell() : HeldPieces.compared(one, isotropic, findings));
-    }
+    List<ComparedBend> bends = bends(compared, own, held, alone);
+    bends.forEach(bend -> findings.addAll(bend.findings()));
     // What is waited for first is done here where nobody has begun it.
     JointFigures castJoint = asCast.end().orElse(null);
     Sensitivity sensitivity = changed.end();
@@ -130,7 +125,7 @@ public final class RigidityRecipe {
             material.sources().get("modulus"),
             materialCautions(),
             stations(trough, bonded, slipping),
-            lines(compared, half, shells, joints.end())),
+            lines(compared, half, bends)),
         SupportBlock.of(
             note,
             support,
@@ -141,13 +136,14 @@ public final class RigidityRecipe {
             cast(),
             castJoint,
             sensitivity.changes()),
-        curves(compared, shells),
+        curves(compared, bends),
         findings);
   }
 
   private List<Finding> found(List<Double> wraps) throws DesignRefused {
-    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(false));
-    HeldPieces held = HeldPieces.forFindings(orthosis, support);
+    Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
+    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, false));
+    HeldPieces held = HeldPieces.forFindings(orthosis, body, support);
     ComparedTrough own = ComparedTrough.alone(orthosis);
     ComparedTrough half = half(own);
     concerns(held, own, half);
@@ -179,25 +175,43 @@ public final class RigidityRecipe {
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
   }
 
-  private static List<RigidityBlock.Wrap> lines(
+  /** Those of the wraps compared, side by side. */
+  private List<ComparedBend> bends(
       List<ComparedTrough> compared,
-      ComparedTrough half,
-      List<Optional<HeldShell>> shells,
-      List<Optional<JointFigures>> joints) {
+      ComparedTrough own,
+      HeldPieces held,
+      Optional<WornOrthosis> alone) {
+    Isotropic plastic = HeldPieces.isotropic(loaded);
+    return compared.parallelStream()
+        .map(
+            one -> {
+              // Where it is the order's own trough its bend is known.
+              boolean same = one.wrap() == own.wrap() && held.troughShell().isPresent();
+              return same
+                  ? new ComparedBend(
+                      held.troughShell(), alone.flatMap(WornOrthosis::figures), List.of())
+                  : ComparedBend.of(one, plastic);
+            })
+        .toList();
+  }
+
+  private static List<RigidityBlock.Wrap> lines(
+      List<ComparedTrough> compared, ComparedTrough half, List<ComparedBend> bends) {
     List<RigidityBlock.Wrap> lines = new ArrayList<>();
     for (int i = 0; i < compared.size(); i++) {
-      RigidityBlock.Wrap line = compared.get(i).line(half).with(joints.get(i).orElse(null));
-      lines.add(shells.get(i).map(shell -> HeldPieces.beside(line, shell)).orElse(line));
+      ComparedBend bend = bends.get(i);
+      RigidityBlock.Wrap line = compared.get(i).line(half).with(bend.joint().orElse(null));
+      lines.add(bend.shell().map(shell -> HeldPieces.beside(line, shell)).orElse(line));
     }
     return lines;
   }
 
-  private static List<Curve> curves(
-      List<ComparedTrough> compared, List<Optional<HeldShell>> shells) {
+  private static List<Curve> curves(List<ComparedTrough> compared, List<ComparedBend> bends) {
     List<Curve> curves = new ArrayList<>();
     for (int i = 0; i < compared.size(); i++) {
       ComparedTrough one = compared.get(i);
-      curves.add(new Curve(one.wrap(), one.solids(), one.support(), one.profile(), shells.get(i)));
+      curves.add(
+          new Curve(one.wrap(), one.solids(), one.support(), one.profile(), bends.get(i).shell()));
     }
     return curves;
   }
@@ -274,9 +288,12 @@ public final class RigidityRecipe {
    */
   private record JointOutcome(Optional<JointHeld> held, List<Finding> findings) {}
 
-  private JointOutcome joint(boolean bands) {
+  private JointOutcome joint(Optional<FactoredShell> trough, boolean bands) {
     try {
-      JointHeld held = bands ? JointHeld.of(orthosis) : JointHeld.withoutBands(orthosis);
+      // Without its factor this tells why there is none.
+      WornOrthosis worn =
+          trough.isPresent() ? WornOrthosis.of(orthosis, trough.get()) : WornOrthosis.of(orthosis);
+      JointHeld held = bands ? JointHeld.of(worn) : JointHeld.withoutBands(worn);
       return new JointOutcome(Optional.of(held), JointConcerns.of(held));
     } catch (DesignRefused | NotComputable e) {
       String text = "How the joint is held is left out: " + e.getMessage();
@@ -312,7 +329,7 @@ public final class RigidityRecipe {
    */
   private record Sensitivity(List<Change> changes, List<Finding> findings) {}
 
-  private Sensitivity sensitivity(ComparedTrough own) {
+  private Sensitivity sensitivity(ComparedTrough own, Optional<WornOrthosis> alone) {
     Sensitivity told = new Sensitivity(new ArrayList<>(), new ArrayList<>());
     for (Changed changed : changes()) {
       changed
@@ -325,7 +342,7 @@ public final class RigidityRecipe {
             String.format(
                 Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
             own.withModulus(SOFTER),
-            own.worn().flatMap(worn -> worn.withModulus(SOFTER).figures())));
+            alone.flatMap(worn -> worn.withModulus(SOFTER).figures())));
     return told;
   }
 

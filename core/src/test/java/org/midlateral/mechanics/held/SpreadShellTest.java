@@ -12,8 +12,6 @@ import org.midlateral.RoundFinger;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.TapedDigit;
 import org.midlateral.mechanics.element.Isotropic;
-import org.midlateral.mechanics.finite.RigidMotion;
-import org.midlateral.mechanics.finite.ShellSolver;
 import org.midlateral.piece.GapField;
 import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
@@ -50,7 +48,7 @@ class SpreadShellTest {
 
   private static SpreadShell spread(Piece pipe, Isotropic plastic) throws Exception {
     FingerShell mesh = FingerShell.of(FingerShell.mesh(pipe, 1), plastic);
-    return SpreadShell.of(mesh, ShellSolver.of(mesh.model(), RigidMotion.held(mesh.model())));
+    return SpreadShell.of(FactoredShell.of(mesh));
   }
 
   /**

@@ -54,8 +54,9 @@ class BalanceTest {
     for (int e = 0; e < forces.length; e++) {
       largest = Math.max(largest, Math.abs(forces[e]));
     }
-    for (int b = 0; b < finger.pieces().shells().size(); b++) {
-      ShellResult result = finger.pieces().solver(b).solve(finger.pieces().loads(b).sum(forces));
+    for (int b = 0; b < finger.pieces().bodies().size(); b++) {
+      ShellResult result =
+          finger.pieces().bodies().get(b).solver().solve(finger.pieces().loads(b).sum(forces));
       assertThat(result.largestReactionForce()).isLessThan(1e-6 * largest);
     }
     assertThat(resting.miss()).isLessThan(1e-8);

@@ -67,7 +67,7 @@ class HalfPipeTest {
   @ValueSource(doubles = {0.15, 0.3, 0.6})
   void pressesAsAnElasticFoundationDoes(double tension) throws DesignRefused, NotComputable {
     HoldingDesign skin = WornFingers.evenSkin(Fingers.design().holding(), KILOPASCAL, THICKNESS);
-    HeldFinger finger = HeldFinger.of(pipe(), skin, 0.6, 1.0);
+    HeldFinger finger = HeldFinger.of(pipe(), WornFingers.bodies(pipe(), 0.6), skin, 1.0, 0.01);
     Fastening wrap = new Fastening(25, 2, tension, 0, List.of());
     Resting resting = finger.heldRigid(wrap, new JointMoment(0, 0)).resting();
     double pressed = 0;

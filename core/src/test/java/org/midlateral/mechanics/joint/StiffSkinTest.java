@@ -42,7 +42,7 @@ class StiffSkinTest {
       throws DesignRefused, NotComputable {
     FingerInPieces worn = WornFingers.moulded(fingers().get(number));
     HoldingDesign stiff = WornFingers.evenSkin(Fingers.design().holding(), 1e6, 0.01);
-    HeldFinger finger = HeldFinger.of(worn, stiff, 1.6, 3, 1e-6);
+    HeldFinger finger = HeldFinger.of(worn, worn.factored(), stiff, 3, 1e-6);
     Fastening strap = WornFingers.strap(worn, 12, 0, 1e8);
     HeldState held = finger.held(strap, new JointMoment(MOMENT, 0));
     double stored = stored(finger, held.resting());
@@ -107,9 +107,8 @@ class StiffSkinTest {
         HeldJoint.of(
             Supports.worn(
                 MOMENT, Fingers.design().support(), worn.skin(), worn.pieces().get(0).outline()));
-    HeldAnswer coarse = HeldShell.solve(finger.pieces().shells().get(0), joint).answer();
-    HeldAnswer usual =
-        HeldShell.solve(FingerShell.trough(worn.pieces().get(0), worn.material()), joint).answer();
+    HeldAnswer coarse = HeldShell.solve(finger.pieces().bodies().get(0), joint).answer();
+    HeldAnswer usual = HeldShell.solve(WornFingers.bodies(worn, 1).get(0), joint).answer();
     Percentage one = Percentage.withPercentage(1);
     assertThat(coarse.extensionLost()).isCloseTo(usual.extensionLost(), one);
     assertThat(coarse.deflectionAtPip()).isCloseTo(usual.deflectionAtPip(), one);

@@ -14,9 +14,12 @@ import org.midlateral.measurement.HoldingDesign.SkinDesign;
 import org.midlateral.measurement.HoldingDesign.TissueDesign;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Measurements;
+import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.element.Isotropic;
+import org.midlateral.mechanics.held.FactoredShell;
+import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.piece.Piece;
 import org.midlateral.relief.Relief;
 import org.midlateral.shell.DorsalShell;
@@ -79,6 +82,17 @@ final class WornFingers {
     Piece trough = Trough.of(design, digit, MidlateralCut.of(measured, design, digit));
     return new FingerInPieces(
         digit, measured.dipAxis(), List.of(trough), 0, Joining.SLIPPING, material);
+  }
+
+  /** Each piece for itself, on edges so many times the usual. */
+  static List<FactoredShell> bodies(FingerInPieces worn, double edges)
+      throws DesignRefused, NotComputable {
+    List<FactoredShell> bodies = new ArrayList<>();
+    for (Piece piece : worn.pieces()) {
+      FingerShell shell = FingerShell.of(FingerShell.mesh(piece, edges), worn.material());
+      bodies.add(FactoredShell.of(shell));
+    }
+    return bodies;
   }
 
   /** Linear skin, everywhere the same. */

@@ -30,6 +30,6 @@ class HeldPiecesTest {
     assertThat(findings)
         .extracting(Finding::text)
         .containsExactly("The finite element result is left out: no rim to put the load on");
-    assertThat(HeldPieces.of(made, off).findings()).hasSize(1);
+    assertThat(HeldPieces.of(made, HeldPieces.factored(made, findings), off).findings()).hasSize(1);
   }
 }
