@@ -113,18 +113,47 @@ final class Condensation {
     }
   }
 
-  /** Forward substitution of all loads at once. */
+  /** Forward substitution of all loads at once, four columns of the factor at a time. */
   private static void forward(FactoredFront front, double[][] rows) {
-    for (int j = 0; j < front.part().own(); j++) {
-      double[] column = front.column(j);
-      double[] row = rows[j];
-      double scale = 1 / column[j];
-      for (int k = 0; k < row.length; k++) {
-        row[k] *= scale;
+    int own = front.part().own();
+    int j = 0;
+    for (; j + 3 < own; j += 4) {
+      for (int k = j; k < j + 4; k++) {
+        solve(front.column(k), rows, k, j + 4);
       }
-      for (int i = j + 1; i < rows.length; i++) {
-        subtract(rows[i], row, column[i]);
+      double[] a = front.column(j);
+      double[] b = front.column(j + 1);
+      double[] c = front.column(j + 2);
+      double[] d = front.column(j + 3);
+      for (int i = j + 4; i < rows.length; i++) {
+        subtract4(rows[i], rows, j, a[i], b[i], c[i], d[i]);
       }
+    }
+    for (; j < own; j++) {
+      solve(front.column(j), rows, j, rows.length);
+    }
+  }
+
+  /** Solves for one row, and takes it out of those after it up to an end. */
+  private static void solve(double[] column, double[][] rows, int j, int end) {
+    double[] row = rows[j];
+    double scale = 1 / column[j];
+    for (int k = 0; k < row.length; k++) {
+      row[k] *= scale;
+    }
+    for (int i = j + 1; i < end; i++) {
+      subtract(rows[i], row, column[i]);
+    }
+  }
+
+  private static void subtract4(
+      double[] y, double[][] rows, int j, double s, double t, double u, double v) {
+    double[] a = rows[j];
+    double[] b = rows[j + 1];
+    double[] c = rows[j + 2];
+    double[] d = rows[j + 3];
+    for (int k = 0; k < y.length; k++) {
+      y[k] -= s * a[k] + t * b[k] + u * c[k] + v * d[k];
     }
   }
 

@@ -28,6 +28,8 @@ final class ShellTriangle {
 
   private static final double[] MIDDLE = {1 / 3.0, 1 / 3.0, 1 / 3.0};
 
+  private static final double[] NONE = new double[18];
+
   private final Facet facet;
   private final Isotropic material;
   private final double wall;
@@ -62,9 +64,8 @@ final class ShellTriangle {
       for (double height : new double[] {-GAUSS * wall, GAUSS * wall}) {
         addPlane(strainAt(height, stretch, curvature), volume / 6 * growth(height), out, offset);
       }
-      for (double[] row : bending.shear(EDGE_MIDDLES[p])) {
-        addSquare(row, shear / 3, out, offset);
-      }
+      double[][] slip = bending.shear(EDGE_MIDDLES[p]);
+      addSquares(slip[0], shear / 3, slip[1], shear / 3, NONE, 0, out, offset);
     }
   }
 
@@ -107,18 +108,29 @@ final class ShellTriangle {
       strain[0][c] = xx + yy;
       strain[1][c] = xx - yy;
     }
-    addSquare(strain[0], bulk, out, offset);
-    addSquare(strain[1], shear, out, offset);
-    addSquare(strain[2], shear, out, offset);
+    addSquares(strain[0], bulk, strain[1], shear, strain[2], shear, out, offset);
   }
 
-  private void addSquare(double[] local, double weight, double[] out, int offset) {
-    double[] row = toGlobal(local);
+  /** Adds the squares of three rows on the local freedoms, each with its weight. */
+  private void addSquares(
+      double[] first,
+      double weight,
+      double[] second,
+      double weight2,
+      double[] third,
+      double weight3,
+      double[] out,
+      int offset) {
+    double[] a = toGlobal(first);
+    double[] b = toGlobal(second);
+    double[] c = toGlobal(third);
     int at = offset;
     for (int i = 0; i < 18; i++) {
-      double factor = weight * row[i];
+      double s = weight * a[i];
+      double t = weight2 * b[i];
+      double u = weight3 * c[i];
       for (int j = 0; j <= i; j++) {
-        out[at + j] += factor * row[j];
+        out[at + j] += s * a[j] + t * b[j] + u * c[j];
       }
       at += i + 1;
     }

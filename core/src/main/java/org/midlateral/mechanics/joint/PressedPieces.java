@@ -7,6 +7,7 @@ import org.midlateral.mechanics.finite.BendingModes;
 import org.midlateral.mechanics.finite.LoadSet;
 import org.midlateral.mechanics.finite.ShellModel;
 import org.midlateral.mechanics.held.FactoredShell;
+import org.midlateral.mechanics.held.NearestNode;
 import org.midlateral.solid.Solid;
 
 /**
@@ -29,6 +30,7 @@ final class PressedPieces {
   private final Vector3D centre;
   private final List<FactoredShell> bodies;
   private final List<LoadSet> loads = new ArrayList<>();
+  private final List<NearestNode> nearest = new ArrayList<>();
   private final double[][] rigid;
   private final double[][] bending;
   private final List<SkinPatch> gripped;
@@ -53,6 +55,11 @@ final class PressedPieces {
             .filter(p -> p.piece() == 0 && !worn.distal(p.station()))
             .filter(p -> Math.abs(p.angle()) < GRIP)
             .toList();
+    for (int piece = 0; piece < fitting.solids().size(); piece++) {
+      int first = firstNode(piece);
+      ShellModel model = bodies.get(body(piece)).shell().model();
+      nearest.add(new NearestNode(model, first, first + nodes(piece)));
+    }
     press();
     bending = BendingModes.of(compliance(), left);
   }
@@ -173,20 +180,7 @@ final class PressedPieces {
   }
 
   private void onNearest(int coupling, int piece, Vector3D at, Vector3D force) {
-    ShellModel model = bodies.get(body(piece)).shell().model();
-    int best = -1;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = firstNode(piece); i < firstNode(piece) + nodes(piece); i++) {
-      double x = model.coordinate(i, 0) - at.getX();
-      double y = model.coordinate(i, 1) - at.getY();
-      double z = model.coordinate(i, 2) - at.getZ();
-      double distance = x * x + y * y + z * z;
-      if (distance < least) {
-        least = distance;
-        best = i;
-      }
-    }
-    push(coupling, body(piece), best, at, force);
+    push(coupling, body(piece), nearest.get(piece).to(at), at, force);
   }
 
   private void push(int coupling, int body, int node, Vector3D at, Vector3D force) {

@@ -37,7 +37,6 @@ import org.midlateral.recipe.joint.JointConcerns;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.recipe.rigidity.Rigidity.Curve;
-import org.midlateral.solid.Solid;
 
 /** The steps behind {@link Rigidity}. */
 public final class RigidityRecipe {
@@ -87,15 +86,14 @@ public final class RigidityRecipe {
   private Rigidity run(List<Double> wraps) throws DesignRefused {
     Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
     Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, true));
-    Profile trough = profile(List.of(orthosis.trough()), Joining.BONDED);
+    ComparedTrough own = ComparedTrough.alone(orthosis);
+    Profile trough = own.profile();
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
-    Response response = Response.of(support, trough);
     Interruption.ifInterrupted();
     HeldPieces held = HeldPieces.of(orthosis, body, support);
     Interruption.ifInterrupted();
-    ComparedTrough own = ComparedTrough.alone(orthosis);
     ComparedTrough half = half(own);
     concerns(held, own, half);
     Optional<WornOrthosis> alone = body.flatMap(own::worn);
@@ -129,7 +127,7 @@ public final class RigidityRecipe {
         SupportBlock.of(
             note,
             support,
-            response,
+            own.response(),
             bonded.map(profile -> Response.of(support, profile)).orElse(null),
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             held.block().orElse(null),
@@ -229,12 +227,9 @@ public final class RigidityRecipe {
   }
 
   private Optional<Profile> both(Joining joining) {
-    return Optional.of(profile(orthosis.solids(), joining));
-  }
-
-  private Profile profile(List<Solid> solids, Joining joining) {
-    Sections sections = Sections.of(orthosis.digit(), solids);
-    return Profile.of(sections, joining, outline.proximal(), outline.distal(), material);
+    Sections sections = Sections.of(orthosis.digit(), orthosis.solids());
+    return Optional.of(
+        Profile.of(sections, joining, outline.proximal(), outline.distal(), material));
   }
 
   private static List<RigidityBlock.Station> stations(
