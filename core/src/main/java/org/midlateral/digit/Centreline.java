@@ -2,7 +2,7 @@ package org.midlateral.digit;
 
 import java.util.List;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
-import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
+import org.hipparchus.analysis.integration.gauss.LegendreRuleFactory;
 
 /**
  * The planar centreline of the finger in x-z: straight along x up to its first bend, and turning to
@@ -12,7 +12,10 @@ final class Centreline {
   /** So near that a quintic between two knots is off by under 1e-8 mm. */
   private static final double KNOT_SPACING = 0.125;
 
-  private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(5);
+  // The rule alone: the library's factory of all integrators reckons constants to a thousand
+  // digits.
+  private static final GaussIntegrator GAUSS =
+      new GaussIntegrator(new LegendreRuleFactory().getRule(5));
 
   private final List<Bend> bends;
   private final double first;

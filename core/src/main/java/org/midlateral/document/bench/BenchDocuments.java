@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.Content;
 import org.midlateral.document.drawing.DxfFile;
@@ -43,12 +44,13 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
   }
 
   /**
-   * Writes them all.
+   * Draws them all, side by side.
    *
    * @param order what was asked for
    * @param digit the skin
    * @param relief the bubbles, on a right hand's frame
    * @param solids the pieces, the trough first
+   * @param pattern the pieces laid flat
    * @param figures of the mechanics
    * @param paper to print on
    */
@@ -57,39 +59,51 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
       DigitSurface digit,
       Relief relief,
       List<Solid> solids,
+      FlatPattern pattern,
       SheetFigures figures,
       PaperSize paper) {
-    FlatPattern pattern = FlatPattern.of(order, solids);
     Closure closure = Closure.of(order, digit, relief, solids);
-    List<Strap> straps = closure.served() == ClosureKind.STRAP ? closure.straps() : List.of();
-    PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
     // In an outline raised letters would look like teeth.
     List<Solid> drawn = solids.stream().map(Solid::withoutRaised).toList();
-    String reference = order.measurements().reference();
+    BenchSheet sheet = new BenchSheet(order, digit, relief, drawn, pattern, closure);
+    List<Supplier<Map<String, Content>>> drawings =
+        List.of(
+            () -> sheet(sheet, figures, order, paper),
+            () -> pattern(pattern, closure, order, digit, paper),
+            () -> patientPage(digit, drawn, closure, order, paper));
     Map<String, Content> files = new LinkedHashMap<>();
-    files.put(
-        "bench-sheet.pdf",
-        content(
-            PdfFile.bytes(
-                new BenchSheet(order, digit, relief, drawn, pattern, closure)
-                    .pages(figures, frame(order, paper, "Bench sheet")),
-                "Bench sheet, " + reference)));
-    String title = "Flat pattern, " + reference;
+    drawings.parallelStream().map(Supplier::get).toList().forEach(files::putAll);
+    return new BenchDocuments(files, pattern, closure);
+  }
+
+  private static Map<String, Content> sheet(
+      BenchSheet sheet, SheetFigures figures, Order order, PaperSize paper) {
+    List<Page> pages = sheet.pages(figures, frame(order, paper, "Bench sheet"));
+    String title = "Bench sheet, " + order.measurements().reference();
+    return Map.of("bench-sheet.pdf", content(PdfFile.bytes(pages, title)));
+  }
+
+  private static Map<String, Content> patientPage(
+      DigitSurface digit, List<Solid> drawn, Closure closure, Order order, PaperSize paper) {
+    List<Page> pages =
+        PatientPage.of(digit, order.measurements(), drawn, closure, patientFrame(order, paper));
+    return Map.of("patient-page.pdf", content(PdfFile.bytes(pages, "For your finger")));
+  }
+
+  private static Map<String, Content> pattern(
+      FlatPattern pattern, Closure closure, Order order, DigitSurface digit, PaperSize paper) {
+    List<Strap> straps = closure.served() == ClosureKind.STRAP ? closure.straps() : List.of();
+    PatternDrawing drawing = new PatternDrawing(pattern, order, digit, straps);
+    Map<String, Content> files = new LinkedHashMap<>();
+    String title = "Flat pattern, " + order.measurements().reference();
     List<Page> pages = PatternPages.of(drawing, frame(order, paper, "Flat pattern"));
     files.put("pattern.pdf", content(PdfFile.bytes(pages, title)));
-    files.put(
-        "patient-page.pdf",
-        content(
-            PdfFile.bytes(
-                PatientPage.of(
-                    digit, order.measurements(), drawn, closure, patientFrame(order, paper)),
-                "For your finger")));
     for (int i = 0; i < pages.size(); i++) {
       String which = title + ", page " + (i + 1) + " of " + pages.size();
       files.put(svg(i + 1), content(SvgFile.bytes(pages.get(i), which)));
     }
     files.put("pattern.dxf", content(DxfFile.bytes(drawing.sheet())));
-    return new BenchDocuments(files, pattern, closure);
+    return files;
   }
 
   /**

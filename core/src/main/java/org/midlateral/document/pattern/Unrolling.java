@@ -133,7 +133,7 @@ final class Unrolling {
         cos += w * (ux * sx + uy * sy);
         sin += w * (uy * sx - ux * sy);
       }
-      double norm = Math.hypot(cos, sin);
+      double norm = Math.sqrt(cos * cos + sin * sin);
       cos /= norm;
       sin /= norm;
       for (int c = 0; c < 3; c++) {

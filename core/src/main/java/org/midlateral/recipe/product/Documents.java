@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.midlateral.document.Content;
 import org.midlateral.document.bench.BenchBlocks;
 import org.midlateral.document.bench.BenchDocuments;
@@ -16,6 +18,7 @@ import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.bench.SheetFigures.ThreeForces;
 import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock;
@@ -54,6 +57,8 @@ public record Documents(
   /** Computes the mechanics and draws all documents. */
   public static Documents of(Orthosis made) {
     List<Finding> findings = new ArrayList<>();
+    ForkJoinTask<FlatPattern> pattern =
+        ForkJoinPool.commonPool().submit(() -> FlatPattern.of(made.order(), made.solids()));
     Optional<Rigidity> rigidity = rigidity(made, findings);
     findings.addAll(ofClosureAndRoom(made));
     Interruption.ifInterrupted();
@@ -63,6 +68,7 @@ public record Documents(
             made.digit(),
             made.relief(),
             made.solids(),
+            pattern.join(),
             rigidity.map(Documents::sheet).orElse(SheetFigures.NONE),
             PaperSize.of(made.order()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());

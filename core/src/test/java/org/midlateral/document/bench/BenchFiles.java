@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -31,6 +32,7 @@ public final class BenchFiles {
         orthosis.digit(),
         orthosis.relief(),
         orthosis.solids(),
+        FlatPattern.of(order, orthosis.solids()),
         new SheetFigures(
             Optional.of("Held 3° (1 to 6°) short of full extension"),
             Optional.of(

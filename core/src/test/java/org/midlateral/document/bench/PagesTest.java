@@ -271,10 +271,10 @@ class PagesTest {
         .containsExactly(
             "bench-sheet.pdf",
             "pattern.pdf",
-            "patient-page.pdf",
             "pattern.svg",
             "pattern-2.svg",
-            "pattern.dxf");
+            "pattern.dxf",
+            "patient-page.pdf");
     for (String name : once.files().keySet()) {
       boolean same = Arrays.equals(BenchFiles.bytes(again, name), BenchFiles.bytes(once, name));
       assertThat(same).as(name).isTrue();

@@ -19,6 +19,7 @@ import org.midlateral.document.bench.BenchDocuments;
 import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.format.SolidFormat;
+import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -108,7 +109,13 @@ class GoldenReportTest {
     Orthosis o = made.orthosis().orElseThrow();
     BenchDocuments bench =
         BenchDocuments.of(
-            o.order(), o.digit(), o.relief(), o.solids(), SheetFigures.NONE, PaperSize.A4);
+            o.order(),
+            o.digit(),
+            o.relief(),
+            o.solids(),
+            FlatPattern.of(o.order(), o.solids()),
+            SheetFigures.NONE,
+            PaperSize.A4);
     Documents documents =
         new Documents(
             Optional.of(RigidityRecipe.of(o, List.of(0.35, 0.5))),
