@@ -21,6 +21,7 @@ import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.solid.Solid;
 
 /**
  * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
@@ -40,6 +41,9 @@ public record HeldPieces(
               + " is strained more beside a vent.",
           Double.NaN,
           Double.NaN);
+
+  /** Edges to be coloured by, times the usual: on those of the figures small places would blur. */
+  private static final double COLOURED = 1.3;
 
   /** How much more it loses is in {@code core/FINITE-ELEMENTS.md}. */
   private static final String OF_HALVES =
@@ -61,7 +65,9 @@ public record HeldPieces(
     Optional<HeldShell> trough = trough(made, body, support, findings);
     Optional<HeldAnswer> bonded =
         trough.isPresent() && made.dorsalShell().isPresent()
-            ? shell(made, true, support, findings).map(HeldShell::answer)
+            ? factored(() -> bonded(made), "", findings)
+                .flatMap(pair -> loaded(pair, support, "", findings))
+                .map(HeldShell::answer)
             : Optional.empty();
     return new HeldPieces(trough, bonded, findings);
   }
@@ -71,9 +77,7 @@ public record HeldPieces(
     List<Finding> findings = new ArrayList<>();
     Optional<HeldShell> trough = trough(made, body, support, findings);
     if (trough.isPresent() && made.dorsalShell().isPresent()) {
-      Isotropic material = isotropic(made.order());
-      Piece shell = made.plainShell().orElseThrow();
-      tried(() -> FingerShell.bonded(made.plainTrough(), shell, material), support, "", findings);
+      tried(() -> bonded(made), support, "", findings);
     }
     return new HeldPieces(trough, Optional.empty(), findings);
   }
@@ -104,25 +108,32 @@ public record HeldPieces(
   }
 
   /**
-   * An orthosis under the forces it bears, as drawn for a right hand; empty where it cannot be
-   * computed.
+   * An orthosis under the forces it bears, as drawn for a right hand, on meshes fine enough to be
+   * coloured by; empty where it cannot be computed.
    *
    * @param bonded whether its dorsal shell, which it then has, is bonded on; else the trough bears
    *     alone
    * @param findings take up why
    */
-  public static Optional<HeldShell> shell(
+  public static Optional<HeldShell> forColours(
       Orthosis made, boolean bonded, ThreePoint support, List<Finding> findings) {
     Isotropic material = isotropic(made.order());
-    Piece trough = made.plainTrough();
     return factored(
-            () ->
-                bonded
-                    ? FingerShell.bonded(trough, made.plainShell().orElseThrow(), material)
-                    : FingerShell.alone(trough, material),
+            () -> {
+              Solid trough = FingerShell.mesh(made.plainTrough(), COLOURED);
+              return bonded
+                  ? FingerShell.bonded(
+                      trough, FingerShell.mesh(made.plainShell().orElseThrow(), COLOURED), material)
+                  : FingerShell.of(trough, material);
+            },
             "",
             findings)
         .flatMap(body -> loaded(body, support, "", findings));
+  }
+
+  private static FingerShell bonded(Orthosis made) throws DesignRefused, NotComputable {
+    Piece shell = made.plainShell().orElseThrow();
+    return FingerShell.bonded(made.plainTrough(), shell, isotropic(made.order()));
   }
 
   static Isotropic isotropic(Order order) {

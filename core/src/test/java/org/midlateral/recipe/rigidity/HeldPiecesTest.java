@@ -24,9 +24,9 @@ class HeldPiecesTest {
         new ThreePoint(worn.moment(), worn.pip(), worn.proximal(), worn.distal(), beyond);
     List<Finding> findings = new ArrayList<>();
 
-    assertThat(HeldPieces.shell(made, false, worn, findings)).isPresent();
+    assertThat(HeldPieces.forColours(made, false, worn, findings)).isPresent();
     assertThat(findings).isEmpty();
-    assertThat(HeldPieces.shell(made, false, off, findings)).isEmpty();
+    assertThat(HeldPieces.forColours(made, false, off, findings)).isEmpty();
     assertThat(findings)
         .extracting(Finding::text)
         .containsExactly("The finite element result is left out: no rim to put the load on");

@@ -41,7 +41,7 @@ final class Strains {
             made.digit(),
             made.bare().outline());
     boolean left = made.order().measurements().hand() == Hand.LEFT;
-    return HeldPieces.shell(made, bonded, support, findings)
+    return HeldPieces.forColours(made, bonded, support, findings)
         .map(held -> design.pieces().stream().map(piece -> on(piece, held, bonded, left)).toList());
   }
 
