@@ -112,7 +112,7 @@ public final class RigidityTable {
     line(
         "%9s %8s %9s %11s %9s %11s %11s %9s %10s",
         "of girth",
-        "held at",
+        "beyond",
         "pressure",
         "EI at PIP",
         "to half",
@@ -137,7 +137,7 @@ public final class RigidityTable {
           wrap.extensionLost());
     }
     line(
-        "To half: EI as a share of the EI over half of the girth. Bend: of the piece alone, as a"
+        "Beyond: how far the joint goes beyond the angle measured by hand. To half: EI as a share of the EI over half of the girth. Bend: of the piece alone, as a"
             + " beam; that its section opens or closes is not counted.");
   }
 
@@ -153,7 +153,7 @@ public final class RigidityTable {
       row("force, N", block.castLength().forces(), 1);
       row("mean pressure, kPa", block.castLength().pressures(), 1000);
       line(
-          "%34s held at %s degrees, %s kPa over 1 cm²",
+          "%34s the joint goes %s degrees beyond, %s kPa over 1 cm²",
           "",
           angle(block.castLength().joint()).strip(),
           pressure(block.castLength().joint()).strip());
@@ -191,7 +191,7 @@ public final class RigidityTable {
     line("");
     line(
         "%-40s %8s %9s %11s %10s",
-        "What a change would do, trough alone", "held at", "pressure", "EI at PIP", "bend");
+        "What a change would do, trough alone", "beyond", "pressure", "EI at PIP", "bend");
     line("%-40s %8s %9s %11s %10s", "", "degrees", "kPa", "N·mm²", "degrees");
     for (SupportBlock.Change change : block.sensitivity()) {
       line(

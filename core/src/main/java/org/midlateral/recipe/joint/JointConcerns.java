@@ -94,7 +94,7 @@ public final class JointConcerns {
             ? String.format(
                 Locale.ROOT,
                 "With a pull of %.2f N it would be.",
-                held.leastTension().getAsDouble())
+                JointWords.enough(held.leastTension().getAsDouble()))
             : "No pull of it holds the joint. " + instead;
     findings.add(
         Finding.caution(
@@ -107,7 +107,7 @@ public final class JointConcerns {
                 held.within(),
                 JointWords.kind(held),
                 held.answer().held()
-                    ? String.format(Locale.ROOT, "%.0f", held.answer().angle())
+                    ? String.format(Locale.ROOT, "%.1f", held.answer().angle())
                     : "more than 30",
                 pull),
             held.answer().angle(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.midlateral.cut.Outline;
+import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.JointBlock.Overnight;
 import org.midlateral.mechanics.joint.JointAnswer;
@@ -20,6 +21,9 @@ public final class JointWords {
   private static final double AT_THE_JOINT = 8;
 
   private static final double KPA = 1000;
+
+  /** A shell so close is no closer by choice (mm). */
+  private static final double LEAST_CLEARANCE = 0.2;
 
   /** A least pull is looked for from here (N). */
   private static final double HARDLY_ANY = 0.051;
@@ -53,11 +57,28 @@ public final class JointWords {
         held.bands()
             .map(b -> say(" (%.0f to %.0f°)", b.angle().low(), b.angle().high()))
             .orElse("");
-    return asked < 0.5
-        ? say("Held %.0f°%s short of full extension", answer.angle(), band)
-        : say(
-            "Held %.0f°%s short of the deficit of %.0f° that was measured",
-            answer.angle(), band, asked);
+    if (asked < 0.5) {
+      return say("Held %.0f°%s short of full extension", answer.angle(), band);
+    }
+    long lacks = Math.round(asked);
+    return say(
+        "Held at %d° of flexion%s, %d° beyond the %d° that it lacks by hand",
+        lacks + Math.round(answer.angle()), bandBeyond(lacks), Math.round(answer.angle()), lacks);
+  }
+
+  private String bandBeyond(long lacks) {
+    return held.bands()
+        .map(
+            b ->
+                say(
+                    " (%d to %d°)",
+                    lacks + Math.round(b.angle().low()), lacks + Math.round(b.angle().high())))
+        .orElse("");
+  }
+
+  /** A pull that is enough, to hundredths of a newton. */
+  public static double enough(double pull) {
+    return Math.ceil(100 * pull) / 100;
   }
 
   private String pull() {
@@ -80,7 +101,8 @@ public final class JointWords {
       return say("the %s needs hardly any pull (it is put on with %.2f N)", kind, laid);
     }
     return say(
-        "the %s needs a pull of %.2f N%s and is put on with %.2f N", kind, least, each, laid);
+        "the %s needs a pull of %.2f N%s and is put on with %.2f N",
+        kind, enough(least), each, laid);
   }
 
   /** The lines that follow the first. */
@@ -165,7 +187,7 @@ public final class JointWords {
       return held.leastTension().isPresent()
           ? say(
               "put the %s on with a pull of %.2f N, or choose a stiffer closure.",
-              kind(held), held.leastTension().getAsDouble())
+              kind(held), enough(held.leastTension().getAsDouble()))
           : "longer ends, sides nearer to half of the girth (trough.wrap), a thicker wall, or the"
               + " dorsal shell with tape.";
     }
@@ -180,12 +202,29 @@ public final class JointWords {
 
   /** What makes a pressure less, as the end of a sentence. */
   String less(PressurePeak peak) {
+    double clearance = held.worn().made().order().design().dorsalShell().clearance();
+    String closer =
+        clearance > LEAST_CLEARANCE
+            ? say("a closer shell (dorsal-shell.clearance, now %.1f mm), or ", clearance)
+            : "";
     return switch (peak.by()) {
-      case TROUGH -> "longer ends, a trough.liner, or less pull of the closure.";
-      case DORSAL_SHELL ->
-          "a closer shell (less dorsal-shell.clearance), or less pull of the closure.";
-      case CLOSURE -> "less pull of the closure, or a wider one.";
+      case TROUGH -> "longer ends (less trough.distal-margin), a trough.liner, or " + lessPull();
+      case DORSAL_SHELL -> closer + lessPull();
+      case CLOSURE -> lessPull() + " A wider one (closure.width) presses less, too.";
     };
+  }
+
+  /** A weaker closure, as far as it still holds the joint. */
+  private String lessPull() {
+    String key =
+        held.worn().closures().kind() == ClosureKind.TAPE
+            ? "closure.tape-tension"
+            : "closure.tension";
+    double laid = held.worn().fastening().tension();
+    double least = held.leastTension().isPresent() ? held.leastTension().getAsDouble() : laid;
+    String down =
+        enough(least) < laid ? say(", which holds the joint down to %.2f", enough(least)) : "";
+    return say("less pull of the closure (%s, now %.2f N%s).", key, laid, down);
   }
 
   /** Where something presses. */

@@ -3,6 +3,7 @@ package org.midlateral.recipe.rigidity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.midlateral.recipe.rigidity.Adviser.Advised;
 import org.midlateral.recipe.rigidity.Adviser.DesignAdvice;
 
@@ -21,14 +22,25 @@ public final class AdviceText {
             Locale.ROOT,
             "Designs that hold the joint within %.0f degrees, the lowest pressure first",
             advice.within()));
-    lines.add(String.format(Locale.ROOT, HEAD, "", "closure", "pull", "held at", "pressure"));
+    lines.add(String.format(Locale.ROOT, HEAD, "", "closure", "pull", "beyond", "pressure"));
     lines.add(String.format(Locale.ROOT, HEAD, "", "", "N", "degrees", "kPa"));
     lines.add(line(advice.own(), "this design"));
-    advice.better().forEach(one -> lines.add(line(one, one.design())));
+    for (Advised one : advice.better()) {
+      lines.add(line(one, one.design()));
+      lines.add("    " + settings(one));
+    }
     if (advice.better().isEmpty()) {
       lines.add("No design that was tried holds it.");
     }
+    lines.add("Beyond: how far the joint goes beyond the angle that was measured by hand.");
     return lines;
+  }
+
+  /** What to type, or to write into the file. */
+  private static String settings(Advised one) {
+    return one.settings().stream()
+        .map(set -> "--set " + (set.contains(" ") ? "\"" + set + "\"" : set))
+        .collect(Collectors.joining(" "));
   }
 
   private static String line(Advised one, String name) {

@@ -101,7 +101,8 @@ class OverprintTest {
     PatternDrawing drawing = new PatternDrawing(pattern, order, made.digit(), closure.straps());
     SheetFigures figures =
         new SheetFigures(
-            Optional.of("Held 13° (11 to 16°) short of the deficit of 30° that was measured"),
+            Optional.of(
+                "Held at 43° of flexion (41 to 46°), 13° beyond the 30° that it lacks by hand"),
             Optional.of(new SheetFigures.PressedPlace(26, 1, 11.2, "under the dorsal shell")),
             Optional.of(new SheetFigures.ThreeForces(1.31, 2.55, 1.24)));
     BenchSheet sheet =

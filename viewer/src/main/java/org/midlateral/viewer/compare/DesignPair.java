@@ -58,7 +58,7 @@ public record DesignPair(MadeDraft kept, MadeDraft now) {
           + " \u2192 "
           + (second.held() ? "held" : "not held");
     }
-    return "held at " + from("%.1f", first.angle(), second.angle(), "°");
+    return "beyond the angle measured by " + from("%.1f", first.angle(), second.angle(), "°");
   }
 
   private static String from(String form, double before, double after, String unit) {

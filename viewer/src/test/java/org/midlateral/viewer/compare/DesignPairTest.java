@@ -27,8 +27,8 @@ class DesignPairTest {
     assertThat(line)
         .contains(
             before.equals(after)
-                ? "held at " + after + "° as before"
-                : "held at " + before + " → " + after + "°");
+                ? "beyond the angle measured by " + after + "° as before"
+                : "beyond the angle measured by " + before + " → " + after + "°");
     // A wall twice as thick is somewhat more than twice as stiff, being further out as well.
     double ratio = Double.parseDouble(line.replaceAll(".*EI at the PIP × ([\\d.]+)\\. .*", "$1"));
     assertThat(ratio).isCloseTo(2.6, within(0.5));
