@@ -68,9 +68,9 @@ final class MessageOptions {
     }
   }
 
-  /** Where a message is explained. */
+  /** Where a message is explained; the launcher says how the program was called. */
   private static String explained(String code) {
-    return "midlateral explain " + code;
+    return System.getProperty("midlateral.command", "midlateral") + " explain " + code;
   }
 
   /** Says a sentence, unless told to be quiet. */

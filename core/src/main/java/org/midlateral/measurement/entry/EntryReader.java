@@ -87,6 +87,11 @@ public final class EntryReader {
     return new EntryReader(text, file, rootPath).read();
   }
 
+  /** What a person does rather than what a parser meets. */
+  private static final String OFTEN =
+      "; most often this line, or one beside it, is not indented like its neighbours, or lacks the"
+          + " space after its colon";
+
   private Reading read() {
     boolean complete = false;
     try {
@@ -97,7 +102,7 @@ public final class EntryReader {
     } catch (MarkedYamlEngineException e) {
       int line = new FaultLine(text).of(e);
       String problem = e.getProblem() == null ? "it cannot be read" : Shown.shown(e.getProblem());
-      add(line, "", "", "YAML or JSON", "is not YAML from here on: " + problem);
+      add(line, "", "", "YAML or JSON", "is not YAML from here on: " + problem + OFTEN);
     } catch (ReaderException e) {
       String point = String.format(Locale.ROOT, "U+%04X", e.getCodePoint());
       add(

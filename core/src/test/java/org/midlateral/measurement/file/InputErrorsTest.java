@@ -139,7 +139,9 @@ class InputErrorsTest {
     InputError error = only(with("  pip: 66", "  pip: 66: 7"));
 
     assertThat(error.line()).isEqualTo(7);
-    assertThat(error.text()).startsWith("is not YAML from here on: ");
+    assertThat(error.text())
+        .startsWith("is not YAML from here on: ")
+        .endsWith("or lacks the space after its colon");
   }
 
   @ParameterizedTest
