@@ -2,6 +2,7 @@ package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -82,12 +83,14 @@ final class Fitting {
     double from = worn.pieces().get(0).outline().flankStart();
     double to = Math.min(worn.pieces().get(0).outline().distal(), worn.skin().tip());
     int n = (int) Math.ceil((to - from) / STRIP);
-    List<TautBand> laid = new ArrayList<>();
-    for (int k = 0; k < n; k++) {
-      double low = from + (to - from) * k / n;
-      double high = from + (to - from) * (k + 1) / n;
-      laid.add(TautBand.between(worn.skin(), worn.pieces(), low, high));
-    }
-    return List.copyOf(laid);
+    return IntStream.range(0, n)
+        .parallel()
+        .mapToObj(
+            k -> {
+              double low = from + (to - from) * k / n;
+              double high = from + (to - from) * (k + 1) / n;
+              return TautBand.between(worn.skin(), worn.pieces(), low, high);
+            })
+        .toList();
   }
 }

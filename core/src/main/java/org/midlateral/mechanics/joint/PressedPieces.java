@@ -26,6 +26,9 @@ final class PressedPieces {
   /** The skin grips the trough over its floor, so far to both sides (rad). */
   private static final double GRIP = Math.toRadians(45);
 
+  /** No node: what is not factored has none. */
+  private static final int NOWHERE = -1;
+
   private final Fitting fitting;
   private final Vector3D centre;
   private final List<FactoredShell> bodies;
@@ -49,12 +52,8 @@ final class PressedPieces {
     for (FactoredShell body : bodies) {
       loads.add(new LoadSet(body.shell().model(), size()));
     }
-    rigid = new double[size()][MOTIONS * bodies.size()];
-    gripped =
-        fitting.patches().stream()
-            .filter(p -> p.piece() == 0 && !worn.distal(p.station()))
-            .filter(p -> Math.abs(p.angle()) < GRIP)
-            .toList();
+    rigid = new double[size()][MOTIONS * bodyCount()];
+    gripped = gripped(fitting);
     for (int piece = 0; piece < fitting.solids().size(); piece++) {
       int first = firstNode(piece);
       ShellModel model = bodies.get(body(piece)).shell().model();
@@ -62,6 +61,38 @@ final class PressedPieces {
     }
     press();
     bending = BendingModes.of(compliance(), left);
+  }
+
+  /**
+   * Pieces that are not factored: they bend as others do that are.
+   *
+   * @param before pieces that were factored
+   */
+  private PressedPieces(Fitting fitting, PressedPieces before) {
+    this.fitting = fitting;
+    bodies = List.of();
+    centre = fitting.worn().skin().centre(fitting.worn().skin().pipAxis());
+    rigid = new double[size()][MOTIONS * bodyCount()];
+    gripped = gripped(fitting);
+    press();
+    bending = new Carried(before, before.fitting, fitting).rows();
+  }
+
+  /** The pieces of another fitting, which are taken to bend as these do. */
+  PressedPieces carriedTo(Fitting other) {
+    return new PressedPieces(other, this);
+  }
+
+  private static List<SkinPatch> gripped(Fitting fitting) {
+    return fitting.patches().stream()
+        .filter(p -> p.piece() == 0 && !fitting.worn().distal(p.station()))
+        .filter(p -> Math.abs(p.angle()) < GRIP)
+        .toList();
+  }
+
+  /** Number of bodies that move each for itself. */
+  int bodyCount() {
+    return fitting.worn().apart() ? 2 : 1;
   }
 
   int firstOverlap() {
@@ -78,7 +109,7 @@ final class PressedPieces {
 
   /** Number of couplings: two grips for each body. */
   int size() {
-    return firstGrip() + 2 * bodies.size();
+    return firstGrip() + 2 * bodyCount();
   }
 
   /** Where the joint turns (mm). */
@@ -101,7 +132,7 @@ final class PressedPieces {
     return gripped;
   }
 
-  /** The shells that were factored: one for each body. */
+  /** The shells that were factored: one for each body; none of pieces that bend as others do. */
   List<FactoredShell> bodies() {
     return bodies;
   }
@@ -180,11 +211,14 @@ final class PressedPieces {
   }
 
   private void onNearest(int coupling, int piece, Vector3D at, Vector3D force) {
-    push(coupling, body(piece), nearest.get(piece).to(at), at, force);
+    int node = bodies.isEmpty() ? NOWHERE : nearest.get(piece).to(at);
+    push(coupling, body(piece), node, at, force);
   }
 
   private void push(int coupling, int body, int node, Vector3D at, Vector3D force) {
-    loads.get(body).add(coupling, node, at, force);
+    if (!loads.isEmpty()) {
+      loads.get(body).add(coupling, node, at, force);
+    }
     double[] row = rigid[coupling];
     double[] push = force.toArray();
     double[] turn = centre.vectorTo(at).cross(force).multiply(1 / ARM).toArray();
@@ -206,5 +240,119 @@ final class PressedPieces {
       }
     }
     return sum;
+  }
+
+  /**
+   * How pieces that were not factored bend: as others much like them do at the same places, the
+   * places counted from the PIP axis. A thicker wall gives way less, by the third power, as one
+   * that bends; a stiffer material by its modulus.
+   *
+   * @param before pieces that were factored
+   * @param from those on the finger
+   * @param to the others on the finger
+   */
+  private record Carried(PressedPieces before, Fitting from, Fitting to) {
+    /** Places farther away do not count (mm), where there are nearer ones. */
+    private static final double REACH = 5;
+
+    /** A place so near to another is the same (mm). */
+    private static final double SAME = 0.05;
+
+    double[][] rows() {
+      List<double[]> rows = new ArrayList<>();
+      for (SkinPatch patch : to.patches()) {
+        rows.add(patch(patch, from.patches(), 0, give(patch.piece())));
+      }
+      double both = Math.sqrt(give(0) * give(to.worn().pieces().size() - 1));
+      for (SkinPatch overlap : to.overlaps()) {
+        rows.add(patch(overlap, from.overlaps(), before.firstOverlap(), both));
+      }
+      for (TautBand strip : to.strips()) {
+        rows.add(strip(strip, give(0)));
+      }
+      for (int e = before.firstGrip(); e < before.size(); e++) {
+        double[] row = new double[shapes()];
+        add(row, e, e < before.firstGrip() + 2 ? give(0) : both);
+        rows.add(row);
+      }
+      return rows.toArray(double[][]::new);
+    }
+
+    private int shapes() {
+      return before.bending()[0].length;
+    }
+
+    /** By how much more a piece gives way than the one it is like, as a root. */
+    private double give(int piece) {
+      double wall = from.worn().pieces().get(piece).wall() / to.worn().pieces().get(piece).wall();
+      double modulus = from.worn().material().modulus() / to.worn().material().modulus();
+      return Math.sqrt(wall * wall * wall * modulus);
+    }
+
+    private void add(double[] row, int coupling, double share) {
+      double[] other = before.bending()[coupling];
+      for (int k = 0; k < row.length; k++) {
+        row[k] += share * other[k];
+      }
+    }
+
+    /** The patches about it, the nearer the more; the nearest alone where none is near. */
+    private double[] patch(SkinPatch patch, List<SkinPatch> others, int first, double give) {
+      double off = from.worn().skin().pipAxis() - to.worn().skin().pipAxis();
+      double round = from.worn().skin().circumference(patch.station() + off) / (2 * Math.PI);
+      double[] weights = new double[others.size()];
+      double sum = 0;
+      int nearest = -1;
+      double least = Double.POSITIVE_INFINITY;
+      for (int k = 0; k < weights.length; k++) {
+        SkinPatch other = others.get(k);
+        if (other.piece() != patch.piece()) {
+          continue;
+        }
+        double along = other.station() - patch.station() - off;
+        double across = round * Math.IEEEremainder(other.angle() - patch.angle(), 2 * Math.PI);
+        double square = along * along + across * across;
+        if (square < least) {
+          least = square;
+          nearest = k;
+        }
+        if (square < REACH * REACH) {
+          weights[k] = 1 / ((square + SAME * SAME) * (square + SAME * SAME));
+          sum += weights[k];
+        }
+      }
+      double[] row = new double[shapes()];
+      if (sum == 0) {
+        if (nearest >= 0) {
+          add(row, first + nearest, give);
+        }
+        return row;
+      }
+      for (int k = 0; k < weights.length; k++) {
+        if (weights[k] > 0) {
+          add(row, first + k, give * weights[k] / sum);
+        }
+      }
+      return row;
+    }
+
+    /** Between the two strips that it lies between. */
+    private double[] strip(TautBand strip, double give) {
+      double off = from.worn().skin().pipAxis() - to.worn().skin().pipAxis();
+      double station = strip.station() + off;
+      List<TautBand> others = from.strips();
+      int after = 0;
+      while (after < others.size() && others.get(after).station() < station) {
+        after++;
+      }
+      int low = Math.max(0, Math.min(after - 1, others.size() - 1));
+      int high = Math.min(after, others.size() - 1);
+      double[] row = new double[shapes()];
+      double length = others.get(high).station() - others.get(low).station();
+      double share = length > 0 ? (station - others.get(low).station()) / length : 0;
+      add(row, before.firstStrip() + low, give * (1 - share));
+      add(row, before.firstStrip() + high, give * share);
+      return row;
+    }
   }
 }

@@ -14,49 +14,84 @@ public final class PressureField {
   /** Patches count by the bell curve of their distance, with this width (mm). */
   private static final double WIDTH = 2;
 
+  /** Patches farther along the finger, or round it, do not count (mm). */
+  private static final double ALONG = 3 * WIDTH;
+
+  private static final double ROUND = 5 * WIDTH;
+
   /** Farther from every patch there is none (mm). */
   private static final double REACH = 3.5;
 
   private final DigitSurface digit;
-  private final List<PatchPressure> patches;
+  private final Patches trough;
+  private final Patches dorsal;
   private final List<StripPull> strips;
+
+  /** The patches of one piece, in arrays: a picture asks for tens of thousands of places. */
+  private record Patches(double[] station, double[] girth, double[] pressure) {
+    static Patches of(boolean dorsalShell, JointAnswer answer) {
+      List<PatchPressure> own =
+          answer.patches().stream().filter(p -> p.dorsalShell() == dorsalShell).toList();
+      return new Patches(
+          own.stream().mapToDouble(PatchPressure::station).toArray(),
+          own.stream().mapToDouble(PatchPressure::girth).toArray(),
+          own.stream().mapToDouble(PatchPressure::pressure).toArray());
+    }
+
+    double at(double place, double off, double round) {
+      double sum = 0;
+      double weights = 0;
+      double nearest = Double.POSITIVE_INFINITY;
+      for (int k = 0; k < station.length; k++) {
+        double along = station[k] - place;
+        if (Math.abs(along) < ALONG) {
+          double apart = girth[k] - off;
+          double across = apart - round * Math.rint(apart / round);
+          if (Math.abs(across) < ROUND) {
+            double square = along * along + across * across;
+            nearest = Math.min(nearest, square);
+            double weight = Math.exp(-square / (2 * WIDTH * WIDTH));
+            sum += weight * pressure[k];
+            weights += weight;
+          }
+        }
+      }
+      return nearest > REACH * REACH ? 0 : sum / weights;
+    }
+  }
 
   /** The field of a joint that is held. */
   public PressureField(JointHeld held) {
     this(held.worn().made().digit(), held.answer());
   }
 
-  PressureField(DigitSurface digit, JointAnswer answer) {
+  /** The field on a finger that is held. */
+  public PressureField(DigitSurface digit, JointAnswer answer) {
     this.digit = digit;
-    patches = answer.patches();
+    trough = Patches.of(false, answer);
+    dorsal = Patches.of(true, answer);
     strips = answer.strips();
   }
 
   /**
    * What a piece presses with.
    *
-   * @param dorsal whether the dorsal shell, not the trough
+   * @param dorsalShell whether the dorsal shell, not the trough
    * @param station mm
    * @param girth of the skin from the volar midline (mm)
    * @return MPa
    */
-  public double under(boolean dorsal, double station, double girth) {
-    double round = digit.circumference(station);
-    double sum = 0;
-    double weights = 0;
-    double nearest = Double.POSITIVE_INFINITY;
-    for (PatchPressure patch : patches) {
-      double along = patch.station() - station;
-      if (patch.dorsalShell() == dorsal && Math.abs(along) < 3 * WIDTH) {
-        double off = Math.IEEEremainder(patch.girth() - girth, round);
-        double distance = Math.hypot(along, off);
-        nearest = Math.min(nearest, distance);
-        double weight = Math.exp(-distance * distance / (2 * WIDTH * WIDTH));
-        sum += weight * patch.pressure();
-        weights += weight;
-      }
-    }
-    return nearest > REACH ? 0 : sum / weights;
+  public double under(boolean dorsalShell, double station, double girth) {
+    return under(dorsalShell, station, girth, digit.circumference(station));
+  }
+
+  /**
+   * The same, of a place whose section is known.
+   *
+   * @param round circumference of the skin there (mm)
+   */
+  public double under(boolean dorsalShell, double station, double girth, double round) {
+    return (dorsalShell ? dorsal : trough).at(station, girth, round);
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.DesignRefused;
-import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
@@ -14,12 +13,14 @@ import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.FactoredShell;
+import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.mechanics.joint.Fastening;
 import org.midlateral.mechanics.joint.FingerInPieces;
 import org.midlateral.mechanics.joint.HeldFinger;
 import org.midlateral.mechanics.joint.JointAnswer;
 import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.piece.Piece;
+import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
 
@@ -34,6 +35,9 @@ import org.midlateral.solid.Solid;
  */
 public record WornOrthosis(
     Orthosis made, HeldFinger finger, Closure closures, Fastening fastening, JointMoment moment) {
+
+  /** Edges on which pieces are meshed that are not factored, times the usual. */
+  private static final double EDGES = 1.6;
 
   /**
    * Meshes and factors the pieces of an orthosis.
@@ -53,29 +57,19 @@ public record WornOrthosis(
    */
   public static WornOrthosis of(Orthosis made, FactoredShell trough)
       throws DesignRefused, NotComputable {
-    Order order = made.order();
-    Isotropic plastic = plastic(order);
-    HoldingDesign holding = order.design().holding();
-    List<Piece> pieces = new ArrayList<>(List.of(made.plainTrough()));
     List<FactoredShell> bodies = new ArrayList<>(List.of(trough));
     if (made.plainShell().isPresent()) {
-      Piece shell = made.plainShell().get();
-      pieces.add(shell);
-      bodies.add(FactoredShell.of(shell, plastic));
+      bodies.add(FactoredShell.of(made.plainShell().get(), plastic(made.order())));
     }
-    FingerInPieces worn =
-        new FingerInPieces(
-            made.plainTrough().digit(),
-            order.measurements().dipAxis(),
-            pieces,
-            order.design().trough().liner(),
-            Joining.SLIPPING,
-            plastic);
-    List<Solid> solids = made.solids();
-    Closure closures = Closure.of(order, made.digit(), made.relief(), solids);
+    HeldFinger finger = HeldFinger.of(pieces(made), bodies, made.order().design().holding());
+    return of(made, finger, closures(made));
+  }
+
+  private static WornOrthosis of(Orthosis made, HeldFinger finger, Closure closures) {
+    Order order = made.order();
     return new WornOrthosis(
         made,
-        HeldFinger.of(worn, bodies, holding),
+        finger,
         closures,
         fastening(order.design().closure().kind(), order, closures, made.digit().pipAxis()),
         JointMoment.of(order, made.digit()));
@@ -83,6 +77,57 @@ public record WornOrthosis(
 
   private static Isotropic plastic(Order order) {
     return Isotropic.of(Material.of(order.design().material()));
+  }
+
+  private static FingerInPieces pieces(Orthosis made) {
+    Order order = made.order();
+    List<Piece> pieces = new ArrayList<>(List.of(made.plainTrough()));
+    made.plainShell().ifPresent(pieces::add);
+    return new FingerInPieces(
+        made.plainTrough().digit(),
+        order.measurements().dipAxis(),
+        pieces,
+        order.design().trough().liner(),
+        Joining.SLIPPING,
+        plastic(order));
+  }
+
+  private static Closure closures(Orthosis made) {
+    return Closure.of(made.order(), made.digit(), made.relief(), made.solids());
+  }
+
+  /**
+   * The same, looking for each equilibrium from where the joint rests in it.
+   *
+   * @throws NotComputable where it rests nowhere
+   */
+  public WornOrthosis settled() throws NotComputable {
+    return new WornOrthosis(made, finger.near(fastening, moment), closures, fastening, moment);
+  }
+
+  /**
+   * An orthosis much like this one on its finger, whose pieces are not factored but taken to bend
+   * as these do: in a third of the time.
+   *
+   * @return empty where it has not as many pieces
+   * @throws DesignRefused where a piece cannot be meshed for it
+   */
+  public Optional<WornOrthosis> carriedTo(Orthosis other) throws DesignRefused {
+    if (other.plainShell().isPresent() != made.plainShell().isPresent()) {
+      return Optional.empty();
+    }
+    Concurrent<Closure> closing = Concurrent.begin(() -> closures(other));
+    FingerInPieces worn = pieces(other);
+    List<Concurrent<Solid>> meshing =
+        worn.pieces().stream()
+            .map(piece -> Concurrent.begin(() -> FingerShell.mesh(piece, EDGES)))
+            .toList();
+    List<Solid> solids = new ArrayList<>();
+    for (Concurrent<Solid> mesh : meshing) {
+      solids.add(mesh.end());
+    }
+    HeldFinger carried = finger.carriedTo(worn, solids, other.order().design().holding());
+    return Optional.of(of(other, carried, closing.end()));
   }
 
   /** How an orthosis holds the joint, in two figures; empty where there is no answer. */
