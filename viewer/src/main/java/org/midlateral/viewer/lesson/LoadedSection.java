@@ -79,6 +79,11 @@ record LoadedSection(List<SectionOutline> outlines) {
     return new LoadedSection(outlines);
   }
 
+  /** All its lines with all that moves exaggerated. */
+  List<Loop> exaggerated(double times) {
+    return outlines.stream().map(outline -> outline.exaggerated(times)).toList();
+  }
+
   /** The farthest that a point moves (mm). */
   double farthest() {
     return outlines.stream().mapToDouble(SectionOutline::farthest).max().orElse(0);

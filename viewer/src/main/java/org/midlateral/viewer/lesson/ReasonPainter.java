@@ -95,7 +95,12 @@ final class ReasonPainter {
     double column = (width - 2.0 * margin) / wraps.size();
     double times = reasons.exaggeration();
     double widest = wraps.stream().mapToDouble(ReasonPainter::widest).max().orElse(1);
-    double deepest = wraps.stream().mapToDouble(w -> w.reach(1) + w.reach(-1)).max().orElse(1);
+    double back = reasons.back();
+    double deepest =
+        wraps.stream()
+            .mapToDouble(w -> w.reach(-1) + Math.max(w.reach(1), back - w.moments().n()))
+            .max()
+            .orElse(1);
     double below = 5.2 * line;
     double room = height - below - 5.5 * line;
     double scale = Math.min(0.74 * column / widest, room / deepest);
@@ -105,7 +110,12 @@ final class ReasonPainter {
       double middle = margin + column * (i + 0.5);
       double axis = floor - (wrap.reach(-1) - wrap.moments().n()) * scale;
       wrap.section()
-          .ifPresent(section -> loaded(section.outlines(), share * times, middle, axis, scale));
+          .ifPresent(
+              section -> {
+                loaded(section.outlines(), share * times, middle, axis, scale);
+                StrapPainter strap = new StrapPainter(g, palette, middle, axis, scale);
+                strap.draw(section.exaggerated(share * times), reasons.skin(), share * wrap.pull());
+              });
       g.setColor(palette.ink());
       bold(wrap.title(), middle, floor + line);
       centred(wrap.section().isEmpty() ? "not computed" : rims(wrap), middle, floor + 2.0 * line);
@@ -114,7 +124,7 @@ final class ReasonPainter {
     head(
         "Grey: before the load. Over it: under the load, every change of shape drawn \u00d7 "
             + Scale.text(times)
-            + ", the floor held still.");
+            + ", the floor held still. Line: the strap, with its pull on each rim.");
   }
 
   private void loaded(

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
 import org.midlateral.mechanics.AreaMoments;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
+import org.midlateral.mechanics.SectionPlane;
 import org.midlateral.mechanics.Sections;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
@@ -22,12 +25,17 @@ import org.midlateral.recipe.rigidity.Rigidity;
  * @param ring the order's own pieces, slipping and bonded; empty where it has no dorsal shell
  * @param split what the joint's angle is made of; empty where it has no answer
  * @param support the three forces
+ * @param skin the finger's section at the PIP axis: y and n (mm)
  */
 record Reasons(
     List<WrapReason> wraps,
     Optional<RingReason> ring,
     Optional<AngleSplit> split,
-    ThreePoint support) {
+    ThreePoint support,
+    Loop skin) {
+  /** Points round the skin. */
+  private static final int AROUND = 120;
+
   /** The farthest that a point of a section is drawn off its place (mm). */
   private static final double LONGEST = 3;
 
@@ -43,6 +51,7 @@ record Reasons(
    * @param section before the load and under it; empty where that could not be computed
    * @param rims by how much they open under the load (mm), less than zero where they close; empty
    *     where it has none or that could not be computed
+   * @param pull of the closure on either rim (N)
    */
   record WrapReason(
       String title,
@@ -52,7 +61,8 @@ record Reasons(
       List<Double> stations,
       List<Double> bendings,
       Optional<LoadedSection> section,
-      Optional<Double> rims) {
+      Optional<Double> rims,
+      double pull) {
     WrapReason {
       loops = List.copyOf(loops);
       stations = List.copyOf(stations);
@@ -102,7 +112,28 @@ record Reasons(
                         at(bonded, pip)));
     Optional<AngleSplit> split =
         rigidity.joint().map(JointHeld::answer).filter(a -> a.held()).map(a -> a.split());
-    return new Reasons(wraps, ring, split, rigidity.support());
+    return new Reasons(wraps, ring, split, rigidity.support(), skin(digit, pip));
+  }
+
+  private static Loop skin(DigitSurface digit, double station) {
+    SectionPlane plane = SectionPlane.at(digit, station);
+    Slice slice = digit.slice(station);
+    double[] yn = new double[2 * AROUND];
+    for (int i = 0; i < AROUND; i++) {
+      Vector3D at = plane.origin().vectorTo(slice.point(2 * Math.PI * i / AROUND));
+      yn[2 * i] = at.getY();
+      yn[2 * i + 1] = at.dot(plane.dorsal());
+    }
+    return new Loop(yn);
+  }
+
+  /** How far dorsal the finger reaches: n (mm). */
+  double back() {
+    double most = 0;
+    for (int i = 0; i < skin.size(); i++) {
+      most = Math.max(most, skin.n(i));
+    }
+    return most;
   }
 
   /** What all changes of shape are multiplied by: a round number. */
@@ -136,7 +167,8 @@ record Reasons(
         figures.wrap() == 1
             ? Optional.empty()
             : Optional.ofNullable(figures.finiteElements())
-                .map(RigidityBlock.WrapByShell::rimOpening));
+                .map(RigidityBlock.WrapByShell::rimOpening),
+        curve.support().pipForce() / 2);
   }
 
   private static double at(Profile profile, double station) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,6 +95,10 @@ class ComparisonTest {
     // The largest is drawn 13 mm long at most, and more than a third of that.
     assertThat(farthest[0] * comparison.exaggeration()).isBetween(4.0, 13.0);
     theReasonsHaveTheFigures(comparison);
+    for (int i = 0; i < 4; i++) {
+      double closure = comparison.cases().get(i).support().pipForce();
+      assertThat(2 * comparison.reasons().wraps().get(i).pull()).isEqualTo(closure);
+    }
   }
 
   /** Between the innermost points of both sides, in the drawn outlines. */
@@ -111,6 +116,21 @@ class ComparisonTest {
             .isCloseTo(20 * drawn, Percentage.withPercentage(0.1));
       }
       assertThat(section.farthest() * reasons.exaggeration()).isLessThanOrEqualTo(3);
+      theStrapLiesOnFingerAndRims(reasons, wrap);
+    }
+  }
+
+  /** It leaves an open trough at a rim on each side, and reaches over the back of the finger. */
+  private static void theStrapLiesOnFingerAndRims(Reasons reasons, Reasons.WrapReason wrap) {
+    Strap strap = Strap.round(wrap.loops(), reasons.skin());
+    assertThat(strap.rims()).as(wrap.title()).hasSize(wrap.rims().isPresent() ? 2 : 0);
+    double top =
+        IntStream.range(0, strap.line().size()).mapToDouble(strap.line()::n).max().orElse(0);
+    if (wrap.rims().isPresent()) {
+      assertThat(top).isEqualTo(reasons.back());
+      assertThat(strap.rims().get(0).y() + strap.rims().get(1).y()).isCloseTo(0, within(0.1));
+    } else {
+      assertThat(top).isGreaterThan(reasons.back());
     }
   }
 
