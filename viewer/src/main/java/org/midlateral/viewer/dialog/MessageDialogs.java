@@ -23,8 +23,8 @@ public final class MessageDialogs {
       Drag: turn        Shift and drag, or the right button: move        Wheel: nearer, farther
       Click a piece: its section        Drag the hoop: the section along the finger
       Rest the pointer on a piece: the value there        Ctrl+M, two clicks: the distance; Escape clears it
-      Ctrl and click: a rise there        Drag a rise: move it        Wheel on a rise, or Page Up, Page Down: its height
-      Delete: take the rise out that was touched last
+      Ctrl and click: a rise there        Drag a rise: move it, either of the pair: both round the finger
+      Wheel on a rise, or Page Up, Page Down: its height        Delete: take the rise out that was touched last
       Arrow keys: turn        Shift and arrow keys: move        + and -: nearer, farther
       1 to 6: dorsal, volar, radial, ulnar, proximal, distal        0: fit to the window
 

@@ -3,8 +3,9 @@ package org.midlateral.viewer.draft;
 import java.util.Locale;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.entry.LengthText;
+import org.midlateral.measurement.key.AllowedRange;
 
-/** Changes of the rises that a relief has one by one, as they are made in the picture. */
+/** Changes of the rises of a relief, as they are made in the picture. */
 public final class RiseEdit {
   /** The list they stand in. */
   public static final String LIST = "relief.bubbles";
@@ -15,6 +16,11 @@ public final class RiseEdit {
   /** The highest that the key allows (mm). */
   private static final double HIGHEST =
       Draft.key(LIST + "[0].height").orElseThrow().refused().orElseThrow().high();
+
+  /** Of the pair over the collateral ligaments. */
+  private static final String PAIR_HEIGHT = "relief.height";
+
+  private static final String PAIR_OFFSET = "relief.volar-offset";
 
   private RiseEdit() {}
 
@@ -47,7 +53,10 @@ public final class RiseEdit {
    * @param steps how many; less than none for lower
    */
   public static Draft raised(Draft draft, int number, int steps) {
-    String path = path(number, "height");
+    return higher(draft, path(number, "height"), steps);
+  }
+
+  private static Draft higher(Draft draft, String path, int steps) {
     try {
       double height = LengthText.parse(draft.get(path), draft.unit()).millimetres();
       double next = STEP * (Math.round(height / STEP) + steps);
@@ -55,6 +64,29 @@ public final class RiseEdit {
     } catch (LengthText.NotALength e) {
       return draft;
     }
+  }
+
+  /**
+   * The pair with its middles elsewhere, as far as the key allows.
+   *
+   * @param offset volar of the mid-lateral lines (mm)
+   */
+  public static Draft pairMoved(Draft draft, double offset) {
+    AllowedRange allowed = Draft.key(PAIR_OFFSET).orElseThrow().refused().orElseThrow();
+    double kept = Math.max(allowed.low(), Math.min(allowed.high(), offset));
+    return draft.with(PAIR_OFFSET, length(draft, kept));
+  }
+
+  /** The pair higher or lower, as one that stands by itself. */
+  public static Draft pairRaised(Draft draft, int steps) {
+    String usual = Draft.key(PAIR_HEIGHT).orElseThrow().standard().orElseThrow();
+    boolean unset = draft.get(PAIR_HEIGHT).isEmpty();
+    return higher(unset ? draft.with(PAIR_HEIGHT, usual + " mm") : draft, PAIR_HEIGHT, steps);
+  }
+
+  /** No pair. */
+  public static Draft pairTakenOut(Draft draft) {
+    return draft.with("relief.make", "no");
   }
 
   /** A length (mm) as a draft takes it, to a tenth of a millimetre whatever its unit is. */

@@ -43,6 +43,9 @@ public final class Compass {
         double w = font.stringWidth(arm.name());
         double x = cx + (ARM + 8 + w / 2 * Math.abs(dx / seen)) * dx / seen;
         double y = cy + (ARM + 9) * dy / seen;
+        // On a picture so small or so near that the finger lies under it, a name still reads.
+        g.setColor(palette.paper());
+        g.fill(new Rectangle2D.Double(x - w / 2 - 2, y - 8, w + 4, 16));
         g.setColor(palette.ink());
         g.drawString(arm.name(), (float) (x - w / 2), (float) (y + font.getAscent() / 2.0 - 2));
       }

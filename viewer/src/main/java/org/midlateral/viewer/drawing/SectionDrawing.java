@@ -22,10 +22,10 @@ import org.midlateral.digit.Slice;
 import org.midlateral.measurement.Hand;
 import org.midlateral.mechanics.Loop;
 import org.midlateral.mechanics.SectionPlane;
-import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.section.CrossSection;
 import org.midlateral.viewer.section.GapLine;
+import org.midlateral.viewer.section.SkinPressure;
 
 /** The section at one station, drawn flat, seen from the tip. */
 public final class SectionDrawing extends JPanel {
@@ -49,6 +49,10 @@ public final class SectionDrawing extends JPanel {
   private static final double ARROW = 0.35;
 
   private static final double LEAST_ARROW = 0.3;
+
+  /** Share of a finger's width that its arrows leave. */
+  private static final double BETWEEN_ARROWS = 0.7;
+
   private static final double SCALE_MM = 5;
   private static final int SWATCH = 10;
 
@@ -68,7 +72,7 @@ public final class SectionDrawing extends JPanel {
   private double middle;
 
   private final transient List<Rectangle2D> written = new ArrayList<>();
-  private transient Optional<PressureField> pressures = Optional.empty();
+  private transient Optional<SkinPressure> pressure = Optional.empty();
 
   public SectionDrawing() {
     setPreferredSize(new Dimension(300, 250));
@@ -86,7 +90,7 @@ public final class SectionDrawing extends JPanel {
   public void clear() {
     design = null;
     section = null;
-    pressures = Optional.empty();
+    pressure = Optional.empty();
     repaint();
   }
 
@@ -96,8 +100,8 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** Shows what presses on the skin as arrows on its line, or nothing. */
-  public void setPressures(Optional<PressureField> other) {
-    pressures = other;
+  public void setPressure(Optional<SkinPressure> other) {
+    pressure = other;
     repaint();
   }
 
@@ -159,8 +163,8 @@ public final class SectionDrawing extends JPanel {
     }
     section.cuts().forEach(cut -> bridge(g, cut.bridge()));
     midlateral(g);
-    if (pressures.isPresent()) {
-      pressures(g, pressures.get());
+    if (pressure.isPresent()) {
+      pressures(g, pressure.get());
     } else {
       section.gaps().forEach(gap -> gap(g, gap));
     }
@@ -286,7 +290,7 @@ public final class SectionDrawing extends JPanel {
   }
 
   /** An arrow into the skin every few millimetres, the longer the harder it is pressed there. */
-  private void pressures(Graphics2D g, PressureField field) {
+  private void pressures(Graphics2D g, SkinPressure shown) {
     double station = section.station();
     DigitSurface digit = design.orthosis().digit();
     Slice slice = digit.slice(station);
@@ -297,7 +301,7 @@ public final class SectionDrawing extends JPanel {
     g.setStroke(new BasicStroke(2));
     double most = 0;
     for (double girth = -half; girth < half; girth += PRESSURE_STEP) {
-      double kilopascal = 1000 * field.onSkin(station, left ? -girth : girth);
+      double kilopascal = 1000 * shown.field().onSkin(station, left ? -girth : girth);
       most = Math.max(most, kilopascal);
       if (kilopascal > LEAST_ARROW) {
         Vector3D at = slice.point(slice.angle(girth)).subtract(plane.origin());
@@ -311,9 +315,16 @@ public final class SectionDrawing extends JPanel {
       }
     }
     g.setStroke(new BasicStroke(HAIR));
-    g.setColor(onSkin().ink());
-    String text = String.format(java.util.Locale.ROOT, "%.0f kPa at most here", most);
-    centred(g, text, getWidth() / 2.0, middle + g.getFontMetrics().getHeight());
+    String text =
+        shown.passing()
+            ? "computing ..."
+            : String.format(java.util.Locale.ROOT, "%.0f kPa at most here", most);
+    FontMetrics font = g.getFontMetrics();
+    // Between the arrows, or over the word under the drawing where a finger's end is too slim.
+    boolean fits = font.stringWidth(text) < BETWEEN_ARROWS * 2 * slice.halfWidth() * scale;
+    double line = fits ? middle + font.getHeight() : getHeight() - 6.0 - font.getHeight();
+    g.setColor(fits ? onSkin().ink() : palette.ink());
+    centred(g, text, getWidth() / 2.0, line);
   }
 
   private void directions(Graphics2D g) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.SkinFoot;
+import org.midlateral.digit.Slice;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
@@ -32,7 +33,7 @@ import org.midlateral.viewer.scene.Quantity;
  * @param scale from value to colour; null where there is no quantity
  * @param values one a vertex, by piece in the order of the design's pieces
  * @param colours the same as colours; empty for a piece that has no values
- * @param pressures on the skin, where they are shown
+ * @param pressure on the skin, where it is shown
  * @param note what to say beside it, or why there is none; empty for nothing
  */
 public record Colouring(
@@ -40,7 +41,7 @@ public record Colouring(
     Scale scale,
     List<double[]> values,
     List<Optional<VertexColours>> colours,
-    Optional<PressureField> pressures,
+    Optional<SkinPressure> pressure,
     String note) {
   private static final double KPA = 1000;
   private static final double STATION_STEP = 1.5;
@@ -77,28 +78,52 @@ public record Colouring(
   private static Colouring pressure(DesignShapes design) {
     try {
       JointHeld held = JointHeld.of(design.orthosis());
-      PressureField field = new PressureField(held);
-      boolean left = design.orthosis().order().measurements().hand() == Hand.LEFT;
-      List<double[]> values = new ArrayList<>();
-      for (PieceShape piece : design.pieces()) {
-        values.add(piece.spread(pressures(piece, left, field)));
-      }
       String note = new JointWords(held).line().replace("; ", ";\n");
-      Scale scale = Quantity.PRESSURE.scale(values);
-      return on(Quantity.PRESSURE, scale, values, Optional.of(field), note);
+      return pressure(design, SkinPressure.of(held), note);
     } catch (DesignRefused | NotComputable e) {
       return plain("How the joint is held cannot be computed: " + e.getMessage());
     }
+  }
+
+  /**
+   * The pressure under a design much like one that was computed, in passing; empty where it cannot
+   * be had so.
+   */
+  public static Optional<Colouring> passing(DesignShapes design, SkinPressure like) {
+    return like.carriedTo(design.orthosis()).map(pressure -> pressure(design, pressure, ""));
+  }
+
+  private static Colouring pressure(DesignShapes design, SkinPressure pressure, String note) {
+    boolean left = design.orthosis().order().measurements().hand() == Hand.LEFT;
+    List<double[]> values =
+        design.pieces().stream()
+            .parallel()
+            .map(piece -> piece.spread(pressures(piece, left, pressure.field())))
+            .toList();
+    Scale scale = Quantity.PRESSURE.scale(values);
+    return on(Quantity.PRESSURE, scale, values, Optional.of(pressure), note);
+  }
+
+  /** Whether it is shown in passing, until the design itself is computed. */
+  public boolean isPassing() {
+    return pressure.map(SkinPressure::passing).orElse(false);
   }
 
   /** What is computed is drawn as for a right hand (kPa). */
   private static double[] pressures(PieceShape piece, boolean left, PressureField field) {
     Solid solid = left ? piece.solid().mirrored() : piece.solid();
     double[] pressure = new double[solid.innerVertices()];
+    Slice slice = null;
+    double last = Double.NaN;
     for (int i = 0; i < pressure.length; i++) {
+      // Vertices stand in rows.
       double station = solid.station(i);
-      double girth = solid.piece().digit().slice(station).girth(solid.skinAngle(i));
-      pressure[i] = KPA * field.under(piece.isDorsal(), station, girth);
+      if (station != last) {
+        slice = solid.piece().digit().slice(station);
+        last = station;
+      }
+      double girth = slice.girth(solid.skinAngle(i));
+      pressure[i] = KPA * field.under(piece.isDorsal(), station, girth, slice.circumference());
     }
     return pressure;
   }
@@ -121,14 +146,14 @@ public record Colouring(
 
   /** The same values in the colours of another scale. */
   public Colouring on(Scale other) {
-    return on(quantity, other, values, pressures, note);
+    return on(quantity, other, values, pressure, note);
   }
 
   private static Colouring on(
       Quantity quantity,
       Scale scale,
       List<double[]> values,
-      Optional<PressureField> pressures,
+      Optional<SkinPressure> pressure,
       String note) {
     List<Optional<VertexColours>> colours = new ArrayList<>();
     for (double[] piece : values) {
@@ -138,7 +163,7 @@ public record Colouring(
       }
       colours.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexColours(rgb)));
     }
-    return new Colouring(quantity, scale, values, colours, pressures, note);
+    return new Colouring(quantity, scale, values, colours, pressure, note);
   }
 
   private static List<double[]> measured(DesignShapes design, Quantity quantity) {

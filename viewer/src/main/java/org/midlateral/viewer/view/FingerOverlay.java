@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.drawing.Compass;
 import org.midlateral.viewer.drawing.NoteCard;
@@ -33,7 +34,7 @@ record FingerOverlay(
     DisplayChoice choice,
     Palette palette,
     String note,
-    int chosen,
+    OptionalInt chosen,
     Orbit orbit,
     int width,
     int height) {
@@ -68,7 +69,8 @@ record FingerOverlay(
         });
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
-      Rise.of(design).forEach(rise -> rises.draw(g, rise, rise.number() == chosen));
+      Rise.of(design)
+          .forEach(rise -> rises.draw(g, rise, chosen.equals(OptionalInt.of(rise.number()))));
       new LandmarkLabels(orbit, width, height, palette, taken, barrier, covered)
           .draw(g, design.landmarks());
     }

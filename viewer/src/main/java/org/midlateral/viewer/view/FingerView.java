@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleConsumer;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import javax.swing.SwingUtilities;
 import javax.swing.ToolTipManager;
@@ -53,8 +55,8 @@ public final class FingerView extends SceneView {
   private transient Runnable rulerListener = () -> {};
   private final transient Ruler ruler = new Ruler();
 
-  /** Number of the rise that was touched last; -1 for none. */
-  private int chosen = -1;
+  /** Number of the rise that was touched last. */
+  private OptionalInt chosen = OptionalInt.empty();
 
   private double station;
   private Point pointer;
@@ -169,7 +171,7 @@ public final class FingerView extends SceneView {
 
   private void relieve(Picking.Hit hit) {
     SkinPlace place = skinPlace(hit);
-    chosen = Rise.of(design).size();
+    chosen = OptionalInt.of((int) Rise.of(design).stream().filter(r -> !r.isOfPair()).count());
     riseListener.added(place.station(), Rise.side(design) * place.girth());
   }
 
@@ -181,17 +183,20 @@ public final class FingerView extends SceneView {
     }
     Optional<Rise> rise = rise(at);
     if (rise.isPresent()) {
-      chosen = rise.get().number();
+      chosen = OptionalInt.of(rise.get().number());
       repaint();
       // What is dragged is the finger that was pressed, whatever is made of it meanwhile.
       DesignShapes on = design;
-      return skinUnder(on, at)
-          .map(
-              place ->
-                  new RiseDrag(
-                      rise.get(), place, Rise.side(on), p -> skinUnder(on, p), riseListener));
+      return skinUnder(on, at).map(place -> dragged(rise.get(), place, on));
     }
     return hoop(at);
+  }
+
+  private DragHandle dragged(Rise rise, SkinPlace at, DesignShapes on) {
+    Function<Point, Optional<SkinPlace>> skin = p -> skinUnder(on, p);
+    return rise.isOfPair()
+        ? new PairDrag(rise, at, skin, riseListener)
+        : new RiseDrag(rise, at, Rise.side(on), skin, riseListener);
   }
 
   private Optional<DragHandle> hoop(Point at) {
@@ -211,7 +216,7 @@ public final class FingerView extends SceneView {
     Optional<Rise> under = ruler.isOn() ? Optional.empty() : rise(e.getPoint());
     under.ifPresent(
         rise -> {
-          chosen = rise.number();
+          chosen = OptionalInt.of(rise.number());
           if (e.getWheelRotation() != 0) {
             riseListener.raised(rise.number(), -e.getWheelRotation());
           }
@@ -227,14 +232,16 @@ public final class FingerView extends SceneView {
   }
 
   private void withChosen(IntConsumer action) {
-    if (design != null && chosen >= 0 && chosen < Rise.of(design).size()) {
-      action.accept(chosen);
+    if (design != null
+        && chosen.isPresent()
+        && Rise.of(design).stream().anyMatch(rise -> rise.number() == chosen.getAsInt())) {
+      action.accept(chosen.getAsInt());
     }
   }
 
   /** Fits the next design to the window. */
   public void fitNext() {
-    chosen = -1;
+    chosen = OptionalInt.empty();
     fitNext = true;
   }
 
@@ -435,6 +442,11 @@ public final class FingerView extends SceneView {
     }
   }
 
+  /** What the pieces are coloured by. */
+  public Quantity colouredBy() {
+    return measured.now().quantity();
+  }
+
   /** What is said about the picture, or in its place; empty for nothing. */
   public String note() {
     return note;
@@ -447,7 +459,7 @@ public final class FingerView extends SceneView {
     }
     Optional<Rise> rise = rise(pointer);
     if (rise.isPresent()) {
-      return rise.map(r -> r.name() + "\nDrag to move, wheel for its height");
+      return rise.map(r -> r.name() + "\n" + r.gestures());
     }
     return hit(pointer)
         .map(this::describe)
@@ -487,7 +499,8 @@ public final class FingerView extends SceneView {
             Stations.nearest(design.orthosis().digit(), onFinger));
     Colouring colouring = colours.now();
     int piece = piece(hit.item());
-    if (piece < 0 || colouring.values().isEmpty() || colouring.colours().get(piece).isEmpty()) {
+    boolean told = piece >= 0 && !colouring.values().isEmpty() && !colouring.isPassing();
+    if (!told || colouring.colours().get(piece).isEmpty()) {
       return hit.item().name() + ", " + where;
     }
     Quantity quantity = colouring.quantity();

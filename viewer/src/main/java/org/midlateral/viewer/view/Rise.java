@@ -14,9 +14,10 @@ import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.section.Stations;
 
 /**
- * One of the rises that a relief has one by one.
+ * One of the rises of a relief: one that stands by itself, or either of the pair over the
+ * collateral ligaments.
  *
- * @param number in the order of the file, from 0
+ * @param number in the order of the file, from 0; {@link RiseListener#PAIR} for one of the pair
  * @param shape its footprint on the drawn finger
  */
 record Rise(int number, ReliefBubble shape) {
@@ -47,7 +48,7 @@ record Rise(int number, ReliefBubble shape) {
    */
   record OutlinePoint(Vector3D skin, Vector3D normal) {}
 
-  /** Those of a design. */
+  /** Those of a design; the pair, where it is made, comes last. */
   static List<Rise> of(DesignShapes design) {
     DigitSurface digit = design.orthosis().digit();
     int side = side(design);
@@ -57,7 +58,17 @@ record Rise(int number, ReliefBubble shape) {
           new ReliefBubble(digit, side * b.girth(), b.station(), b.height(), b.width(), b.length());
       rises.add(new Rise(rises.size(), shape));
     }
+    List<ReliefBubble> made = design.orthosis().relief().bubbles();
+    // The pair is alike on both sides: no hand tells them apart.
+    for (ReliefBubble one : made.subList(0, made.size() - rises.size())) {
+      rises.add(new Rise(RiseListener.PAIR, one));
+    }
     return rises;
+  }
+
+  /** Whether it is one of the pair. */
+  boolean isOfPair() {
+    return number == RiseListener.PAIR;
   }
 
   /** +1 where the drawn finger's +y is radial, else -1. */
@@ -93,6 +104,15 @@ record Rise(int number, ReliefBubble shape) {
 
   /** As it is named, in the form too. */
   String name() {
-    return String.format(Locale.ROOT, "Rise %d, %.1f mm high", number + 1, shape.height());
+    return isOfPair()
+        ? String.format(Locale.ROOT, "Pair at the PIP joint, %.1f mm high", shape.height())
+        : String.format(Locale.ROOT, "Rise %d, %.1f mm high", number + 1, shape.height());
+  }
+
+  /** What may be done to it, in words. */
+  String gestures() {
+    return isOfPair()
+        ? "Drag to move both round the finger, wheel for their height"
+        : "Drag to move, wheel for its height";
   }
 }

@@ -1,7 +1,13 @@
 package org.midlateral.viewer.view;
 
-/** Is told what is done to the rises of a relief in the picture; they are numbered from 0. */
+/**
+ * Is told what is done to the rises of a relief in the picture. Those that stand one by one are
+ * numbered from 0; {@link #PAIR} is the pair over the collateral ligaments, which is one.
+ */
 public interface RiseListener {
+  /** Number of the pair. */
+  int PAIR = -1;
+
   /**
    * A new one is wanted.
    *
@@ -12,6 +18,14 @@ public interface RiseListener {
 
   /** One is dragged; as for a new one. */
   void moved(int number, double station, double girth);
+
+  /**
+   * The pair is dragged round the finger, both of it alike; along the finger it lies at the PIP
+   * axis.
+   *
+   * @param offset of either middle, volar of the mid-lateral line (mm)
+   */
+  void pairMoved(double offset);
 
   /** One is let go where it is. */
   void dropped(int number);

@@ -50,11 +50,13 @@ record RisePainter(
       }
       drawing = seen;
     }
+    // The pair is there of itself, and as large as the joint: it is drawn more lightly.
+    float line = chosen ? 2.5f : rise.isOfPair() ? 1 : 1.5f;
     g.setColor(palette.card());
-    g.setStroke(new BasicStroke(chosen ? 5 : 3.5f));
+    g.setStroke(new BasicStroke(2 * line + (rise.isOfPair() ? 0 : 0.5f)));
     g.draw(path);
     g.setColor(palette.axis());
-    g.setStroke(new BasicStroke(chosen ? 2.5f : 1.5f));
+    g.setStroke(new BasicStroke(line));
     g.draw(path);
     g.setStroke(new BasicStroke(1));
   }

@@ -85,6 +85,7 @@ public final class MainWindow extends JFrame {
   private boolean dropped;
 
   private Quantity coloured;
+
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
   private double changeToShownMillis = Double.NaN;
@@ -227,11 +228,18 @@ public final class MainWindow extends JFrame {
     if (made != null && !made.draft().equals(session.draft())) {
       lesson.clear(NOT_MADE);
     }
-    making.ask(session.draft(), made, kept, quantity);
+    if (colouring.like(quantity).isPresent()) {
+      colouring.drop();
+    }
+    make();
     memory.changed();
     setTitle(session.title() + " – Midlateral");
     form.show(session.draft());
     menus.changed();
+  }
+
+  private void make() {
+    making.ask(session.draft(), made, kept, quantity, colouring.like(quantity));
   }
 
   /**
@@ -324,7 +332,7 @@ public final class MainWindow extends JFrame {
 
   private void colourBy(Quantity other) {
     quantity = other;
-    making.ask(session.draft(), made, kept, quantity);
+    make();
   }
 
   private void take(MakingWorker.MadeAnswer answer) {
@@ -346,18 +354,20 @@ public final class MainWindow extends JFrame {
     // The picture first: what follows is done while it is drawn.
     view.whenNextShown(
         () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
-    view.show(
-        made.shapes().get(), answer.colouring(), ofKept(answer.asked().kept(), answer.ofKept()));
+    boolean passing = answer.colouring().isPassing();
+    Colouring beside =
+        passing ? colouring.ofKept(kept) : ofKept(answer.asked().kept(), answer.ofKept());
+    view.show(made.shapes().get(), answer.colouring(), beside);
     showFindings();
     section.show(made.shapes().get());
-    section.setPressures(answer.colouring().pressures());
+    section.setPressure(answer.colouring().pressure());
     tellDifference();
     if (lesson.isShowing()) {
       lesson.follow(made.shapes().get());
     }
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
-      colouring.ask(made, kept, answer.asked().quantity());
+      colouring.ask(made, kept, answer.asked().quantity(), passing);
     }
   }
 
@@ -372,7 +382,7 @@ public final class MainWindow extends JFrame {
     difference.setVisible(kept.isPresent());
     tellDifference();
     if (kept.isPresent() && quantity != Quantity.NONE) {
-      making.ask(session.draft(), made, kept, quantity);
+      make();
     }
   }
 
@@ -399,7 +409,7 @@ public final class MainWindow extends JFrame {
       view.show(
           made.shapes().get(), answer.colouring(), ofKept(answer.asked().kept(), answer.ofKept()));
       view.setNote(answer.colouring().note());
-      section.setPressures(answer.colouring().pressures());
+      section.setPressure(answer.colouring().pressure());
     }
   }
 
@@ -408,7 +418,7 @@ public final class MainWindow extends JFrame {
       inspected = answer.findings();
       if (answer.shellDropped()) {
         made = answer.made();
-        making.ask(session.draft(), made, kept, quantity);
+        make();
       }
       showFindings();
     }

@@ -8,6 +8,7 @@ import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
+import org.midlateral.viewer.section.SkinPressure;
 
 /** Makes the newest draft, on a thread of its own. */
 final class MakingWorker implements AutoCloseable {
@@ -22,15 +23,21 @@ final class MakingWorker implements AutoCloseable {
    * @param shown what was made last, perhaps of this very draft; null for nothing
    * @param kept is shown beside it
    * @param quantity to colour both by
+   * @param like the pressure of a design much like it, to colour by in passing; empty for none
    * @param since when it was asked (ns)
    */
   record MakeRequest(
-      Draft draft, MadeDraft shown, Optional<MadeDraft> kept, Quantity quantity, long since) {}
+      Draft draft,
+      MadeDraft shown,
+      Optional<MadeDraft> kept,
+      Quantity quantity,
+      Optional<SkinPressure> like,
+      long since) {}
 
   /**
    * What came of it.
    *
-   * @param colouring plain where the quantity takes longer than a frame
+   * @param colouring plain, or in passing, where the quantity takes longer than a frame
    * @param ofKept the same of the design that was kept; plain where there is none
    */
   record MadeAnswer(MakeRequest asked, MadeDraft made, Colouring colouring, Colouring ofKept) {}
@@ -44,8 +51,13 @@ final class MakingWorker implements AutoCloseable {
     worker = new Worker<>("maker", this::make, SwingUtilities::invokeLater, listener);
   }
 
-  void ask(Draft draft, MadeDraft shown, Optional<MadeDraft> kept, Quantity quantity) {
-    worker.ask(new MakeRequest(draft, shown, kept, quantity, System.nanoTime()));
+  void ask(
+      Draft draft,
+      MadeDraft shown,
+      Optional<MadeDraft> kept,
+      Quantity quantity,
+      Optional<SkinPressure> like) {
+    worker.ask(new MakeRequest(draft, shown, kept, quantity, like, System.nanoTime()));
   }
 
   private MadeAnswer make(MakeRequest asked) {
@@ -57,7 +69,14 @@ final class MakingWorker implements AutoCloseable {
     }
     Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
     Colouring colouring =
-        last.shapes().map(shapes -> Colouring.of(shapes, quantity)).orElse(Colouring.PLAIN);
+        last.shapes()
+            .map(
+                shapes ->
+                    asked
+                        .like()
+                        .flatMap(like -> Colouring.passing(shapes, like))
+                        .orElseGet(() -> Colouring.of(shapes, quantity)))
+            .orElse(Colouring.PLAIN);
     Colouring beside = ofKept.of(asked.kept().flatMap(MadeDraft::shapes), quantity);
     return new MadeAnswer(asked, last, colouring, beside);
   }

@@ -36,18 +36,27 @@ final class RiseEdits implements RiseListener {
   }
 
   @Override
+  public void pairMoved(double offset) {
+    session.change(RiseEdit.pairMoved(session.draft(), offset), RiseEdit.path(PAIR, "moved"));
+  }
+
+  @Override
   public void dropped(int number) {
     session.settle(RiseEdit.path(number, "moved"));
   }
 
   @Override
   public void raised(int number, int steps) {
-    Draft raised = RiseEdit.raised(session.draft(), number, steps);
+    Draft draft = session.draft();
+    Draft raised =
+        number == PAIR ? RiseEdit.pairRaised(draft, steps) : RiseEdit.raised(draft, number, steps);
     session.change(raised, RiseEdit.path(number, "height"));
   }
 
   @Override
   public void takenOut(int number) {
-    session.replace(session.draft().withoutItem(RiseEdit.LIST, number));
+    Draft draft = session.draft();
+    session.replace(
+        number == PAIR ? RiseEdit.pairTakenOut(draft) : draft.withoutItem(RiseEdit.LIST, number));
   }
 }

@@ -23,7 +23,6 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JSlider;
 import javax.swing.SwingConstants;
-import org.midlateral.recipe.joint.PressureField;
 import org.midlateral.viewer.colour.Scale;
 import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.drawing.SectionDrawing;
@@ -31,6 +30,7 @@ import org.midlateral.viewer.drawing.SkinTone;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.Landmark;
 import org.midlateral.viewer.section.CrossSection;
+import org.midlateral.viewer.section.SkinPressure;
 import org.midlateral.viewer.section.Stations;
 
 /** The section: a slider along the finger, the drawing, and its figures. */
@@ -340,8 +340,8 @@ final class SectionCard extends JPanel {
   }
 
   /** Shows what presses on the skin, or nothing. */
-  void setPressures(Optional<PressureField> pressures) {
-    drawing.setPressures(pressures);
+  void setPressure(Optional<SkinPressure> pressure) {
+    drawing.setPressure(pressure);
   }
 
   void setPalette(Palette palette) {

@@ -36,4 +36,20 @@ class RiseEditTest {
     Draft odd = inches.with("relief.bubbles[0].height", "high");
     assertThat(RiseEdit.raised(odd, 0, 1)).isEqualTo(odd);
   }
+
+  /** Its keys have defaults, which the draft need not state. */
+  @Test
+  void thePairMovesAsOneWithinWhatItsKeysAllow() throws Exception {
+    Draft bulbous = DraftText.read(Sample.BULBOUS.text());
+    assertThat(RiseEdit.pairMoved(bulbous, 4.26).get("relief.volar-offset")).isEqualTo("4.3");
+    assertThat(RiseEdit.pairMoved(bulbous, -2).get("relief.volar-offset")).isEqualTo("0.0");
+    assertThat(RiseEdit.pairMoved(bulbous, 40).get("relief.volar-offset")).isEqualTo("10.0");
+    assertThat(RiseEdit.pairRaised(bulbous, 1).get("relief.height")).isEqualTo("1.5");
+    Draft slim = DraftText.read(Sample.SLIM.text());
+    assertThat(slim.get("relief.height")).isEmpty();
+    assertThat(RiseEdit.pairRaised(slim, 2).get("relief.height")).isEqualTo("2.0");
+    Draft inches = DraftText.read(Sample.INCHES.text());
+    assertThat(RiseEdit.pairRaised(inches, -1).get("relief.height")).isEqualTo("0.5 mm");
+    assertThat(RiseEdit.pairTakenOut(bulbous).get("relief.make")).isEqualTo("no");
+  }
 }

@@ -1,6 +1,7 @@
 package org.midlateral.viewer.section;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -46,8 +47,25 @@ class ColouringTest {
     assertThat(Math.max(trough, shell)).isBetween(0.6 * spot, spot);
     assertThat(Arrays.stream(pressure.values().get(0)).min().orElseThrow()).isBetween(0.0, 0.1);
     assertThat(pressure.note().replace("\n", " ")).isEqualTo(new JointWords(held).line());
-    assertThat(pressure.pressures()).isPresent();
-    assertThat(Colouring.of(design, Quantity.WALL).pressures()).isEmpty();
+    assertThat(pressure.pressure()).isPresent();
+    assertThat(Colouring.of(design, Quantity.WALL).pressure()).isEmpty();
+  }
+
+  /** Until a changed design is computed it is coloured by how the plastic bent before. */
+  @Test
+  void inPassingTheColoursAreThoseThatCome() throws NotADraft {
+    Draft draft = DraftText.read(Sample.SLIM.text());
+    Colouring before = Colouring.of(made(draft), Quantity.PRESSURE);
+    DesignShapes thicker = made(draft.with("trough.wall", "1.6"));
+    Colouring passing = Colouring.passing(thicker, before.pressure().orElseThrow()).orElseThrow();
+    Colouring computed = Colouring.of(thicker, Quantity.PRESSURE);
+    assertThat(passing.isPassing()).isTrue();
+    assertThat(computed.isPassing()).isFalse();
+    double most = computed.scale().high();
+    for (int piece = 0; piece < 2; piece++) {
+      double[] shown = passing.values().get(piece);
+      assertThat(shown).containsExactly(computed.values().get(piece), within(0.02 * most));
+    }
   }
 
   @Test

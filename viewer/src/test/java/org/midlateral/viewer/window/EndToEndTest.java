@@ -30,6 +30,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.midlateral.digit.DigitSurface;
+import org.midlateral.digit.Slice;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.shared.SharedData;
@@ -39,6 +40,7 @@ import org.midlateral.viewer.memory.Unsaved;
 import org.midlateral.viewer.render.Orbit;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.sample.Sample;
+import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.view.ViewSide;
 
 /** End to end: what a user does with mouse and keys, and what the screen then says. */
@@ -190,6 +192,29 @@ class EndToEndTest {
     assertThat(line.getText()).contains("EI at the PIP × ").endsWith("Estimates.");
     driver.press("Compare");
     assertThat(driver.inSwing(line::isShowing)).isFalse();
+    aChangedNumberIsColouredInPassing();
+  }
+
+  /** By the pressure, before that is computed of the changed pieces; no figure is told of it. */
+  private void aChangedNumberIsColouredInPassing() {
+    driver.colour(Quantity.PRESSURE);
+    assertThat(driver.view().note()).startsWith("Held ");
+    double before = driver.window.changeToShownMillis();
+    driver.inSwing(
+        () -> {
+          driver.window.session().edit("trough.wall", "1.8");
+          return null;
+        });
+    driver.until(
+        "a picture coloured in passing",
+        () ->
+            driver.window.changeToShownMillis() != before
+                && driver.view().colouredBy() == Quantity.PRESSURE
+                && driver.view().note().startsWith("Computing the pressure"));
+    driver.settle();
+    assertThat(driver.view().colouredBy()).isEqualTo(Quantity.PRESSURE);
+    assertThat(driver.view().note()).startsWith("Held ");
+    driver.colour(Quantity.NONE);
   }
 
   @Test
@@ -251,6 +276,33 @@ class EndToEndTest {
     assertThat(driver.view().orbit()).isEqualTo(before);
     double moved = Double.parseDouble(driver.label("section.station").replaceAll(" mm.*", ""));
     assertThat(moved - pip).isCloseTo(60 * pixel, within(0.6));
+    thePairIsDraggedRoundTheFinger(digit, view);
+  }
+
+  /** Seen from the side, where the skin lies level: volar is down. */
+  private void thePairIsDraggedRoundTheFinger(DigitSurface digit, Rectangle view) {
+    Draft before = driver.window.session().draft();
+    Orbit orbit = driver.view().orbit();
+    Slice slice = digit.slice(digit.pipAxis());
+    double girth = slice.circumference() / 4 - 3;
+    Vector3D middle =
+        slice.point(slice.angle(driver.view().orbit().toEye().getY() > 0 ? girth : -girth));
+    Vector3D seen = orbit.project(middle, view.width, view.height);
+    Point on = new Point(view.x + (int) seen.getX(), view.y + (int) seen.getY());
+    driver.drag(on, new Point(on.x, on.y + 15));
+    Draft moved = driver.window.session().draft();
+    double offset = Double.parseDouble(moved.get("relief.volar-offset"));
+    // It follows the skin, which turns away toward volar.
+    assertThat(offset - 3).isBetween(15 * orbit.pixel(view.width, view.height), 4.0);
+    driver.settle();
+    driver.moveTo(on.x, on.y + 15);
+    assertThat(driver.view().reading().orElseThrow()).startsWith("Pair at the PIP joint, 1.2 mm");
+    driver.wheel(-1);
+    assertThat(driver.window.session().draft().get("relief.height")).isEqualTo("1.5");
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    driver.keys(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+    assertThat(driver.window.session().draft()).isEqualTo(before);
+    driver.settle();
   }
 
   /** Whether distal is to the right. */

@@ -70,7 +70,7 @@ class InspectionWorkerTest {
   void whatIsShownIsColouredAndNotMadeAnew() throws Exception {
     CompletableFuture<MadeAnswer> coloured = new CompletableFuture<>();
     try (MakingWorker making = new MakingWorker(coloured::complete)) {
-      making.ask(drawn.draft(), drawn, Optional.empty(), Quantity.CLEARANCE);
+      making.ask(drawn.draft(), drawn, Optional.empty(), Quantity.CLEARANCE, Optional.empty());
       MadeAnswer answer = coloured.get(60, TimeUnit.SECONDS);
 
       assertThat(answer.made()).isSameAs(drawn);

@@ -64,6 +64,14 @@ final class ResponseTimes {
     return new Times(median(clock), processor / times);
   }
 
+  /** From a changed number to its picture in colours of the pressure on the skin. */
+  Times changeWithPressure(int times) throws InterruptedException {
+    driver.colour(Quantity.PRESSURE);
+    Times change = change(times);
+    driver.colour(Quantity.NONE);
+    return change;
+  }
+
   /** From a turn of the view to its picture on the screen, turned again at once. */
   Times turn(int times) throws InterruptedException {
     List<Double> clock = new ArrayList<>();
@@ -138,11 +146,13 @@ final class ResponseTimes {
         WindowDriver driver = WindowDriver.withSample(sample);
         ResponseTimes pace = new ResponseTimes(driver);
         Times change = pace.change(24);
+        Times pressed = pace.changeWithPressure(24);
         Times turn = pace.turn(60);
         Times two = pace.turnTwoWithPressure(60);
         System.out.printf(
             Locale.ROOT,
-            "%s: %d triangles, picture %d x %d; change to shown %s; frame %s; frame of two with"
+            "%s: %d triangles, picture %d x %d; change to shown %s; with"
+                + " pressure colours %s; frame %s; frame of two with"
                 + " pressure %s; 200 quick changes leave %.1f MiB; load %.1f%n",
             sample,
             driver.window.shown().orElseThrow().pieces().stream()
@@ -151,6 +161,7 @@ final class ResponseTimes {
             driver.view().frame().image().getWidth(),
             driver.view().frame().image().getHeight(),
             change,
+            pressed,
             turn,
             two,
             pace.heapGrowth(200),
