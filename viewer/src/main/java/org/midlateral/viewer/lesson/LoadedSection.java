@@ -72,8 +72,8 @@ record LoadedSection(List<SectionOutline> outlines) {
       }
       List<Loop> before = MeshCut.of(mesh).at(plane);
       List<Loop> under = MeshCut.of(new TriangleMesh(xyz, mesh.triangles())).at(plane);
-      for (int i = 0; i < before.size(); i++) {
-        outlines.add(new SectionOutline(k > 0, before.get(i), under.get(i)));
+      for (Loop line : before) {
+        outlines.add(new SectionOutline(k > 0, line, same(line, under)));
       }
     }
     return new LoadedSection(outlines);
@@ -82,6 +82,39 @@ record LoadedSection(List<SectionOutline> outlines) {
   /** All its lines with all that moves exaggerated. */
   List<Loop> exaggerated(double times) {
     return outlines.stream().map(outline -> outline.exaggerated(times)).toList();
+  }
+
+  /**
+   * The line under the load that one before it becomes, its points in the same order. Where a cut
+   * begins depends on where its triangles lie: the beginning is where the points lie nearest.
+   */
+  private static Loop same(Loop before, List<Loop> under) {
+    Loop best = before;
+    double least = Double.POSITIVE_INFINITY;
+    for (Loop loop : under) {
+      for (int first = 0; loop.size() == before.size() && first < loop.size(); first++) {
+        double sum = 0;
+        for (int i = 0; i < loop.size() && sum < least; i++) {
+          double y = loop.y(first + i) - before.y(i);
+          double n = loop.n(first + i) - before.n(i);
+          sum += y * y + n * n;
+        }
+        if (sum < least) {
+          least = sum;
+          best = beginning(loop, first);
+        }
+      }
+    }
+    return best;
+  }
+
+  private static Loop beginning(Loop loop, int first) {
+    double[] yn = new double[2 * loop.size()];
+    for (int i = 0; i < loop.size(); i++) {
+      yn[2 * i] = loop.y(first + i);
+      yn[2 * i + 1] = loop.n(first + i);
+    }
+    return new Loop(yn);
   }
 
   /** The farthest that a point moves (mm). */
