@@ -48,7 +48,7 @@ public record Material(
   public record Creep(double share, double low, double high, double moist) {}
 
   /** Moulding by hand, where a printing process would stand. */
-  private static final String MOULDING = "moulding";
+  public static final String MOULDING = "moulding";
 
   private static final String OWN = "stated in the measurement file";
 

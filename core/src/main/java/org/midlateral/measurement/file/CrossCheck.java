@@ -239,15 +239,25 @@ final class CrossCheck {
       String text =
           String.format(
               "making: %s does not go with %s, which is %s; choose making and material.name to go"
-                  + " together.",
+                  + " together: material.name=%s, or making=%s.",
               making,
               material.name(),
-              material.moulded()
-                  ? "moulded by hand from a sheet"
-                  : "printed and no sheet to mould");
+              material.moulded() ? "moulded by hand from a sheet" : "printed and no sheet to mould",
+              materialMade(making),
+              material.moulded() ? "hand" : "print");
       double none = Double.NaN;
       cautions.add(Finding.caution("making-and-material", "making", text, none, none));
     }
+  }
+
+  /** The table's first material that is made so, printed by the process that is asked for. */
+  private String materialMade(String making) {
+    String by = making.equals("hand") ? Material.MOULDING : settings.word("print.process");
+    return Material.all().stream()
+        .filter(material -> material.madeBy().contains(by))
+        .findFirst()
+        .orElseThrow()
+        .name();
   }
 
   /**

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -154,6 +157,16 @@ class CrossCheckTest {
     assertThat(cautions)
         .extracting(Finding::code)
         .isEqualTo(goes ? List.of() : List.of("making-and-material"));
+    // Either of the two that the caution names settles it.
+    for (Finding caution : cautions) {
+      Matcher named = Pattern.compile("[a-z.]+=[a-z0-9-]+").matcher(caution.text());
+      List<String> settings = named.results().map(MatchResult::group).toList();
+      assertThat(settings).hasSize(2);
+      for (String setting : settings) {
+        assertThat(with("making=" + making, "material.name=" + material, setting).cautions())
+            .isEmpty();
+      }
+    }
     assertThat(with("making=hand", "material.name=pa12", "material.modulus=500").cautions())
         .isEmpty();
     assertThat(
