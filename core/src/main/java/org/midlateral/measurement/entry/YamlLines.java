@@ -58,11 +58,13 @@ public final class YamlLines {
     return this;
   }
 
-  /** A key that is left to be filled in, with a note behind it. */
+  /**
+   * A key that is left to be filled in, with a note behind it; without its # it is indented well.
+   */
   public YamlLines blank(String path, String note) {
     open(outer(path));
     text.append(indent(outer(path)))
-        .append("# ")
+        .append('#')
         .append(name(path))
         .append(':')
         .append(note)

@@ -67,6 +67,9 @@ public final class Template {
         .filter(caution -> caution.code().equals("estimate"))
         .forEach(caution -> lines.comment("", caution.text()));
     lines.comment("", "In brackets: the reading's place on the measuring form.");
+    lines.space();
+    lines.comment("", "A line that begins with # is not read, nor is what follows a # in a line.");
+    lines.comment("", "To fill in an optional reading, as #dip: below, take away the # before it.");
     List<InputKey> keys =
         KeyTable.standard().keys().stream().filter(key -> !key.isOfItem() && isShown(key)).toList();
     lines.space().comment("", other());

@@ -14,6 +14,7 @@ import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.key.InputKey;
 import org.midlateral.measurement.key.KeyTable;
@@ -52,6 +53,21 @@ class TemplateTest {
     assertThat(text.substring(text.indexOf(LINE)))
         .contains("note:", "angle:", "trough:")
         .doesNotContain("\nmaking:", "\nreference:", "\ncircumference:", "\nlength:");
+  }
+
+  /** It is told how an optional reading is filled in, and so filled in it is read. */
+  @Test
+  void anOptionalReadingIsFilledInByTakingItsSignAway() {
+    String text = Template.text(LengthUnit.MM, Making.HAND);
+    assertThat(text.substring(0, text.indexOf("\nmaking:")))
+        .contains("# A line that begins with # is not read", "as #dip: below, take away the #");
+    assertThat(Orders.parse(text, "t", List.of()).order().measurements().circumference())
+        .doesNotContainKey(Level.DIP);
+
+    String filled = text.replaceFirst("\n  #dip: ", "\n  dip: 55 ");
+    Orders.Result read = Orders.parse(filled, "t", List.of());
+    assertThat(read.errors()).isEmpty();
+    assertThat(read.order().measurements().circumference()).containsEntry(Level.DIP, 55.0);
   }
 
   /** What is left out can still be stated. */
