@@ -83,7 +83,7 @@ final class BenchRemedies {
                 + little
                 + " at a time, until the fist and the neighbours are free."),
         new FitRemedy(
-            "The joint bends, and lifts off the floor",
+            "The joint bends, and lifts off the trough's bottom",
             "Never push it down with the closure: "
                 + anew
                 + " at the angle that it has without force."),

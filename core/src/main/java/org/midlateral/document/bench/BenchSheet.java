@@ -133,7 +133,7 @@ final class BenchSheet {
       numbered(left, "Steps, to mould it by hand", steps.steps(relief, closure));
       if (shell) {
         left.gap(2);
-        numbered(left, "Steps, for the dorsal piece by hand", steps.dorsal());
+        numbered(left, "Steps, for the dorsal piece by hand", steps.dorsal(closure));
       }
     } else {
       String closing = BenchSteps.kind(closure);

@@ -144,7 +144,7 @@ final class BenchSteps {
   }
 
   /** The steps for a second sheet over the trough. */
-  List<String> dorsal() {
+  List<String> dorsal(Closure closure) {
     double overlap = order.design().dorsalShell().overlap();
     return List.of(
         "Cut the dorsal blank of the pattern from a cold sheet; transfer its midline, its PIP"
@@ -161,9 +161,11 @@ final class BenchSteps {
         "Trim it to an overlap of "
             + lengths.with(overlap)
             + " on each side; round the corners, smooth the edges.",
-        "Mark its proximal end so that it can be seen and felt.",
-        "Close both with tape round the shell, at each end where it has room, over the plastic,"
-            + " not on the skin; any other closure on this sheet will do too.");
+        "Scrape any coating off and stick a warm crumb of the sheet on outside, at the proximal"
+            + " end: the bump of the patient's page.",
+        "Fit the closure over both, as page 1 says: "
+            + kind(closure)
+            + ". Never tight: the tip must stay pink.");
   }
 
   List<String> checks() {
@@ -172,15 +174,15 @@ final class BenchSteps {
         "Web spaces: neighbouring fingers close without touching an edge.",
         "Palm: the MCP joint bends fully; the tongue stays clear of the crease.",
         deficit < 0.5
-            ? "PIP joint lies in full extension, its palmar side on the floor of the trough."
+            ? "PIP joint lies in full extension, its palmar side on the bottom of the trough."
             : String.format(
                 Locale.ROOT,
-                "PIP joint lies within %.0f° of extension, its palmar side on the floor.",
+                "PIP joint lies within %.0f° of extension, its palmar side on the trough's bottom.",
                 deficit),
         "Rims: at the marks on both sides; none digs in when the finger bends against it.",
         "Joint sides: a strip of paper slides between rim and collateral ligament.",
         "Tip: pressed white, it turns pink again within 2 seconds, closure on.",
         "Skin after 30 minutes: no red mark that stays, no numbness, no swelling.",
-        "On and off with the other hand, twice, without help.");
+        "On and off with the other hand, twice, without help, the closure as light as you showed it.");
   }
 }

@@ -62,7 +62,8 @@ record PatientWords(boolean hasTop, ClosureKind served, int turns) {
       case WRAP ->
           List.of(
               "Wind the wrap from the tip to the hand.",
-              "Lay it on loose, and do not pull.",
+              "Lay it on as lightly as you were shown.",
+              "Do not pull it tight: a tight wrap stops the blood.",
               "Do not wind it like a string in one place.");
       case SLEEVE ->
           List.of(

@@ -44,7 +44,8 @@ final class PrintSteps {
     steps.add(
         "Mark the skin with a pen as page 1 says, on both sides, at every level, from the volar"
             + " midline.");
-    steps.add("Lay the finger in, the palmar side of the PIP joint on the floor; no force.");
+    steps.add(
+        "Lay the finger in, the palmar side of the PIP joint on the bottom of the trough; no force.");
     steps.add("Look along both sides: the rims lie at the marks, or evenly beside them.");
     if (shell) {
       steps.add(

@@ -141,6 +141,21 @@ class PagesTest {
         .doesNotContain("print", "powder", "support");
   }
 
+  /** Both pages and the steps tell of the order's own closure, and none of another. */
+  @ParameterizedTest
+  @CsvSource({
+    "closure.kind=wrap, elastic wrap, tape",
+    "closure.kind=sleeve, sleeve, tape",
+    "closure.kind=tape, tape, elastic wrap",
+  })
+  void theStepsNameTheClosureOfTheOrder(String closure, String named, String other)
+      throws Exception {
+    String sheet = text(BenchFiles.orthosis("middle-inches", "making=hand", closure));
+    String steps = sheet.substring(sheet.indexOf("Steps, for the dorsal piece by hand"));
+    assertThat(steps).contains("Fit the closure over both, as page 1 says: " + named + ".");
+    assertThat(sheet.replace("tape in layers", "")).doesNotContain(" " + other);
+  }
+
   /** Of the mechanics there is the angle, the place that is pressed most, and the forces. */
   @Test
   void theSheetSaysLittleOfMechanics() throws Exception {
