@@ -10,7 +10,7 @@ import org.midlateral.solid.Solid;
  * The flat pattern of one order.
  *
  * @param blank to cut from a cold sheet
- * @param template the trimmed trough, to trace
+ * @param template the finished trough laid flat
  * @param marks of each level
  * @param dorsal blank for the dorsal piece by hand; empty where there is none
  */

@@ -75,7 +75,7 @@ public final class PatternDrawing {
                 why())));
     figures.add(
         new Figure(
-            "The trimmed trough unrolled, at true size, to trace.",
+            "The finished trough unrolled, at true size, to compare with.",
             TemplateFigure.of(pattern.template(), order.measurements(), pattern.marks(), lengths),
             List.of(template())));
     figures.add(
@@ -177,21 +177,21 @@ public final class PatternDrawing {
     if (unrolled.bends()) {
       return "Template: bending alone takes it to the finger. Trace it, and mould it as it is.";
     }
-    String leave =
-        "Leave "
-            + lengths.span(2, 3)
-            + " beside the line where the sheet puckers, "
-            + place(unrolled.mostGathered())
-            + " (cross), and do not pull it thin "
-            + place(unrolled.mostStretched())
-            + " (circle); trim when it is cold.";
-    return unrolled.isTooFar()
-        ? "Use the blank, not the template: a sheet that is cut to its outline beforehand does not lie"
-            + " down on this finger. The template serves to compare the trimmed piece. "
-            + leave
-        : "Template: a warm sheet takes the finger's roundness when you stroke it down with a wet"
-            + " finger and let it settle. "
-            + leave;
+    String why =
+        unrolled.isTooFar()
+            ? "Use the blank, not the template: a sheet that is cut to its outline beforehand does not"
+                + " lie down on this finger. "
+            : "Template: cut the blank, not this line. A warm sheet takes the finger's roundness when"
+                + " you stroke it down with a wet finger and let it settle. ";
+    return why
+        + "Do not pull it thin "
+        + place(unrolled.mostStretched())
+        + " (circle). Where it puckers, "
+        + place(unrolled.mostGathered())
+        + " (cross), leave "
+        + lengths.span(2, 3)
+        + " beside the line and trim that last. Roll the finished trough over the template from"
+        + " rim to rim: its edge should follow the line.";
   }
 
   private String place(Distortion d) {

@@ -23,7 +23,8 @@ final class TemplateFigure {
   /** Between the template and its margin (mm). */
   private static final double BESIDE = 1.5;
 
-  private static final double ABOVE = 10.5;
+  private static final double ABOVE = 13.8;
+  private static final double LINE = 3.3;
   private static final double TYPE = 2.5;
   private static final double TITLE = 3.2;
 
@@ -51,14 +52,24 @@ final class TemplateFigure {
     String title = "TEMPLATE, " + measurements.digit().key() + " finger";
     figure.draw();
     double height = figure.box.getHeight();
-    figure.sketch.bold(title, 0, height + 5.7, TITLE);
-    String use = "trimmed trough, to trace";
-    figure.sketch.text(use, 0, height + 2, TYPE);
+    figure.sketch.bold(title, 0, height + 5.7 + LINE, TITLE);
     double width =
         Math.max(
             figure.box.getWidth() + BESIDE + figure.names.width(),
             Typeface.BOLD.width(title, TITLE));
+    List<String> use = figure.use();
+    for (int i = 0; i < use.size(); i++) {
+      figure.sketch.text(use.get(i), 0, height + 2 + (use.size() - 1 - i) * LINE, TYPE);
+      width = Math.max(width, Typeface.REGULAR.width(use.get(i), TYPE));
+    }
     return figure.sketch.drawing(width, height + ABOVE);
+  }
+
+  /** Only a sheet that need not be stretched is cut to the line. */
+  private List<String> use() {
+    return template.unrolled().bends()
+        ? List.of("Cut the sheet along this line,", "and mould it as it is.")
+        : List.of("Do not cut the sheet to this line:", "lay the finished trough on it.");
   }
 
   private PointMark place(double x, double y) {
@@ -86,7 +97,8 @@ final class TemplateFigure {
     for (var c : ring.getCoordinates()) {
       points.add(place(c.x, c.y));
     }
-    sketch.stroke(Pen.CUT, points.subList(0, points.size() - 1), true);
+    Pen pen = template.unrolled().bends() ? Pen.CUT : Pen.EDGE;
+    sketch.stroke(pen, points.subList(0, points.size() - 1), true);
   }
 
   private List<PointMark> moved(List<PointMark> line) {

@@ -5,7 +5,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.solid.Solid;
 
 /**
- * The trimmed trough laid flat, to trace.
+ * The finished trough laid flat, to compare with; a sheet that need only be bent is traced from it.
  *
  * @param unrolled its mid-surface
  * @param outline its finished edge (mm)
