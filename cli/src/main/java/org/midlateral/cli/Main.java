@@ -5,12 +5,14 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import org.midlateral.cli.text.PathConverter;
+import org.midlateral.cli.text.WrongCommandLine;
 import org.midlateral.document.Defect;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command {@code midlateral}. */
@@ -48,7 +50,7 @@ public final class Main implements Runnable {
   static int run(String[] arguments, StandardStreams streams) {
     CommandLine line = line(streams);
     try {
-      int status = line.execute(arguments);
+      int status = line.execute(helpLast(arguments));
       if (streams.out().checkError()) {
         streams.err().println("midlateral: standard output cannot be written");
         return ExitStatus.MACHINE.code();
@@ -60,6 +62,16 @@ public final class Main implements Runnable {
     } catch (RuntimeException | Error e) {
       return defect(e, line, streams);
     }
+  }
+
+  /** {@code help make} is read as {@code make --help}. */
+  private static String[] helpLast(String[] arguments) {
+    if (arguments.length == 0 || !arguments[0].equals("help")) {
+      return arguments;
+    }
+    String[] asked = Arrays.copyOfRange(arguments, 1, arguments.length + 1);
+    asked[asked.length - 1] = "--help";
+    return asked;
   }
 
   /** The command with all others under it. */
@@ -82,7 +94,8 @@ public final class Main implements Runnable {
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setParameterExceptionHandler((e, arguments) -> wrongCommandLine(e, streams));
+    line.setParameterExceptionHandler(
+        (e, words) -> wrong(new WrongCommandLine(line, e, List.of(words)), streams));
     line.setExecutionExceptionHandler((e, command, result) -> failed(e, line, streams));
     return line;
   }
@@ -106,11 +119,9 @@ public final class Main implements Runnable {
             All commands: midlateral --help""");
   }
 
-  private static int wrongCommandLine(ParameterException e, StandardStreams streams) {
-    String command = e.getCommandLine().getCommandSpec().qualifiedName();
-    String sentence = String.valueOf(e.getMessage()).replaceAll("\\p{Cntrl}+", " ");
-    streams.err().println(command + ": " + sentence);
-    streams.err().println("Try: " + command + " --help");
+  private static int wrong(WrongCommandLine wrong, StandardStreams streams) {
+    streams.err().println(wrong.command() + ": " + wrong.sentence());
+    streams.err().println("Try: " + wrong.command() + " --help");
     return ExitStatus.WRONG_INPUT.code();
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 
@@ -51,6 +52,33 @@ class HelpTest {
         line().getSubcommands().get(command).getCommandSpec().usageMessage().description();
     assertThat(told).allMatch(paragraph -> paragraph.endsWith(".") || paragraph.contains("<("));
     assertThat(told[0].length()).isLessThan(WIDTH);
+  }
+
+  @Test
+  void helpMayStandBeforeACommand() {
+    assertThat(Run.of("help", "make")).isEqualTo(Run.of("make", "--help"));
+    assertThat(Run.of("help").out()).isEqualTo(Run.of("--help").out()).contains("explain");
+  }
+
+  /** What is wrong in the line, and which help to ask for. */
+  @ParameterizedTest
+  @CsvSource({
+    "mkae finger.yaml, midlateral, there is no command 'mkae'",
+    "mkae make, midlateral, there is no command 'mkae'",
+    "--make, midlateral, there is no option '--make'",
+    "make, midlateral make, FILE and --out DIR must be given",
+    "make finger.yaml --out, midlateral make, --out DIR must be given",
+    "make finger.yaml --out out --unit, midlateral make, there is no option '--unit'",
+    "check my finger.yaml, midlateral check, 'finger.yaml' is one word too many",
+  })
+  void aWrongLineIsToldInPlainWords(String line, String command, String said) {
+    Run run = Run.of(line.split(" "));
+    assertThat(run.status()).isEqualTo(ExitStatus.WRONG_INPUT.code());
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err())
+        .startsWith(command + ": " + said)
+        .endsWith("Try: " + command + " --help\n");
+    assertThat(run.err().lines()).hasSize(2);
   }
 
   @Test
