@@ -124,7 +124,7 @@ final class ReasonPainter {
     head(
         "Grey: before the load. Over it: under the load, every change of shape drawn \u00d7 "
             + Scale.text(times)
-            + ", the floor held still. Line: the strap, with its pull on each rim.");
+            + ", the bottom held still. Line: the strap, with its pull on each rim.");
   }
 
   private void loaded(
