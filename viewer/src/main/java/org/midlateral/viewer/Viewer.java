@@ -73,10 +73,13 @@ public final class Viewer {
       err.println("midlateral: the viewer needs a display, and this one cannot be opened");
       return MACHINE;
     }
+    SettingsFolder folder = SettingsFolder.ofUser();
+    // While the renderer starts.
+    SwingUtilities.invokeLater(() -> MainWindow.prepare(folder));
     try (OffscreenRenderer renderer = OffscreenRenderer.open()) {
       // A process that is told to end must not tear the display down under the drawing thread.
       Runtime.getRuntime().addShutdownHook(new Thread(renderer::close));
-      return show(renderer, file, window, err);
+      return show(renderer, folder, file, window, err);
     } catch (RendererFailure failure) {
       tell("the viewer cannot draw: " + failure.getMessage(), err);
       return MACHINE;
@@ -97,13 +100,17 @@ public final class Viewer {
   }
 
   private static int show(
-      OffscreenRenderer renderer, Path file, AtomicReference<MainWindow> opened, PrintStream err) {
+      OffscreenRenderer renderer,
+      SettingsFolder folder,
+      Path file,
+      AtomicReference<MainWindow> opened,
+      PrintStream err) {
     CountDownLatch closed = new CountDownLatch(1);
     AtomicReference<String> trouble = new AtomicReference<>();
     try {
       SwingUtilities.invokeAndWait(
           () -> {
-            MainWindow window = MainWindow.open(renderer, SettingsFolder.ofUser());
+            MainWindow window = MainWindow.open(renderer, folder);
             opened.set(window);
             if (file != null) {
               window.open(file).ifPresent(trouble::set);

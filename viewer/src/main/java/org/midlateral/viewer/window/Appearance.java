@@ -27,8 +27,12 @@ final class Appearance {
 
   private Appearance() {}
 
-  /** Applies one of the two appearances. */
+  /** Applies one of the two appearances, where it is not the one there is. */
   static void apply(boolean dark) {
+    Class<?> asked = dark ? FlatDarkLaf.class : FlatLightLaf.class;
+    if (UIManager.getLookAndFeel().getClass() == asked) {
+      return;
+    }
     Palette palette = Palette.of(dark);
     FlatInterFont.install();
     FlatLaf.setGlobalExtraDefaults(defaults(palette));

@@ -97,10 +97,14 @@ public final class MainWindow extends JFrame {
    * @param folder where it is remembered
    */
   public static MainWindow open(OffscreenRenderer renderer, SettingsFolder folder) {
+    prepare(folder);
+    return new MainWindow(renderer, folder, folder.read());
+  }
+
+  /** Loads looks and fonts, which a window needs and the renderer does not. */
+  public static void prepare(SettingsFolder folder) {
     WindowClass.set();
-    Settings settings = folder.read();
-    Appearance.apply(settings.dark());
-    return new MainWindow(renderer, folder, settings);
+    Appearance.apply(folder.read().dark());
   }
 
   private MainWindow(OffscreenRenderer renderer, SettingsFolder folder, Settings settings) {
