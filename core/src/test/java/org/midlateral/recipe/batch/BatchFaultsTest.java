@@ -30,10 +30,10 @@ import org.midlateral.recipe.record.MakingRecord;
 /** What a batch does when the machine fails it. */
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 class BatchFaultsTest {
-  private static final int KILLS = LongRun.count(6, 20);
+  private static final int KILLS = LongRun.count(6, 40);
 
   /** Kills while the orders themselves change, which take twice as long each. */
-  private static final int CHANGES = LongRun.count(3, 6);
+  private static final int CHANGES = LongRun.count(3, 12);
 
   private static final int LINES = LongRun.count(12_000, 1_000_000);
 
