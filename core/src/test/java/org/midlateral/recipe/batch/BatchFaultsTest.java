@@ -84,7 +84,7 @@ class BatchFaultsTest {
       Process process =
           BatchProcess.start(
               "300m", folder.resolve("said.txt").toFile(), table.toString(), out.toString());
-      boolean ended = process.waitFor(1500 + random.nextInt(5000), TimeUnit.MILLISECONDS);
+      boolean ended = process.waitFor(300 + random.nextInt(1200), TimeUnit.MILLISECONDS);
       process.destroyForcibly().waitFor();
       cut += ended ? 0 : 1;
       everyFileIsWhole(out);
