@@ -46,16 +46,13 @@ class BatchFaultsTest {
   void killedAndRunAgainItLosesNothing() throws Exception {
     Path table = table(ORDERS);
     Path whole = Files.createDirectory(folder.resolve("whole"));
-    assertThat(run(table, whole)).isEqualTo(Map.of(OrderState.MADE, (long) ORDERS));
+    long longest = millisecondsOfAWholeRun(table, whole);
     Path killed = Files.createDirectory(folder.resolve("killed"));
     Random random = new Random(11);
     int cut = 0;
+    // some half of the orders is left to be made each time
     for (int i = 0; i < KILLS; i++) {
-      Process process =
-          BatchProcess.start(
-              "300m", folder.resolve("said.txt").toFile(), table.toString(), killed.toString());
-      boolean ended = process.waitFor(400 + random.nextInt(900), TimeUnit.MILLISECONDS);
-      process.destroyForcibly().waitFor();
+      boolean ended = ranToItsEnd(table, killed, moment(i, KILLS, longest / 2, random));
       cut += ended ? 0 : 1;
       everyFileIsWhole(killed);
       if (ended || random.nextInt(4) == 0) {
@@ -77,20 +74,16 @@ class BatchFaultsTest {
   @Tag(LongRun.TAG)
   void killedWhileOrdersChangeItLeavesNoObsoletePart() throws Exception {
     Path out = Files.createDirectory(folder.resolve("changing"));
+    long longest = millisecondsOfAWholeRun(changed(0), out);
     Random random = new Random(5);
     int cut = 0;
     for (int i = 0; i < CHANGES; i++) {
-      Path table = changed(i);
-      Process process =
-          BatchProcess.start(
-              "300m", folder.resolve("said.txt").toFile(), table.toString(), out.toString());
-      boolean ended = process.waitFor(300 + random.nextInt(1200), TimeUnit.MILLISECONDS);
-      process.destroyForcibly().waitFor();
+      boolean ended = ranToItsEnd(changed(i + 1), out, moment(i, CHANGES, longest, random));
       cut += ended ? 0 : 1;
       everyFileIsWhole(out);
     }
     assertThat(cut).as("runs that were cut short").isPositive();
-    Path last = changed(CHANGES);
+    Path last = changed(CHANGES + 1);
     run(last, out);
     Map<OrderState, Long> again = run(last, out);
     assertThat(again.keySet()).isSubsetOf(OrderState.UNCHANGED, OrderState.WRONG);
@@ -108,11 +101,37 @@ class BatchFaultsTest {
       checked++;
     }
     assertThat(checked).isGreaterThanOrEqualTo(ORDERS / 2);
-    try (Stream<Path> former = Files.walk(out.resolve("superseded"), 2)) {
-      for (Path home : former.filter(p -> p.getFileName().toString().matches("\\d+")).toList()) {
+    try (Stream<Path> walk = Files.walk(out.resolve("superseded"), 2)) {
+      List<Path> former = walk.filter(p -> p.getFileName().toString().matches("\\d+")).toList();
+      assertThat(former).as("makings of orders that changed").isNotEmpty();
+      for (Path home : former) {
         assertThat(FolderCheck.of(home).ok()).as("%s", home).isTrue();
       }
     }
+  }
+
+  /** How long a run takes here and now that nothing cuts short, so that kills fall within one. */
+  private long millisecondsOfAWholeRun(Path table, Path out) throws Exception {
+    long start = System.nanoTime();
+    assertThat(ranToItsEnd(table, out, TimeUnit.MINUTES.toMillis(5))).isTrue();
+    return TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+  }
+
+  /** Whether a run of its own process ended before it was killed. */
+  private boolean ranToItsEnd(Path table, Path out, long milliseconds) throws Exception {
+    Path said = folder.resolve("said.txt");
+    Process process = BatchProcess.start("300m", said.toFile(), table.toString(), out.toString());
+    boolean ended = process.waitFor(milliseconds, TimeUnit.MILLISECONDS);
+    process.destroyForcibly().waitFor();
+    if (ended) {
+      assertThat(process.exitValue()).as(Files.readString(said)).isZero();
+    }
+    return ended;
+  }
+
+  /** When to kill the i-th of so many runs: one in each equal share of the time, at random. */
+  private static long moment(int i, int runs, long longest, Random random) {
+    return Math.round(longest * (i + random.nextDouble()) / runs);
   }
 
   /**
