@@ -1,10 +1,10 @@
 package org.midlateral.cli;
 
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.AutoComplete;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Writes the shell's completion of this command. */
 @Command(
@@ -23,17 +23,22 @@ import picocli.CommandLine.Spec;
     })
 final class CompletionCommand implements Callable<Integer> {
 
+  private final Supplier<CommandLine> whole;
   private final StandardStreams streams;
 
-  @Spec private CommandSpec spec;
-
-  CompletionCommand(StandardStreams streams) {
+  /**
+   * A command for the completion of another.
+   *
+   * @param whole that other, with all commands under it
+   */
+  CompletionCommand(Supplier<CommandLine> whole, StandardStreams streams) {
+    this.whole = whole;
     this.streams = streams;
   }
 
   @Override
   public Integer call() {
-    streams.out().print(AutoComplete.bash("midlateral", spec.root().commandLine()));
+    streams.out().print(AutoComplete.bash("midlateral", whole.get()));
     return ExitStatus.DONE.code();
   }
 }

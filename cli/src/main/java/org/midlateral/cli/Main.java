@@ -6,10 +6,16 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Supplier;
 import org.midlateral.cli.text.PathConverter;
 import org.midlateral.cli.text.WrongCommandLine;
 import org.midlateral.document.Defect;
+import org.midlateral.measurement.file.Orders;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,9 +54,12 @@ public final class Main implements Runnable {
    * @return exit status
    */
   static int run(String[] arguments, StandardStreams streams) {
-    CommandLine line = line(streams);
+    // Nearly every command reads a file by them; they are loaded while its words are read.
+    ForkJoinPool.commonPool().execute(Orders::prepare);
+    String[] words = helpLast(arguments);
+    CommandLine line = line(streams, words);
     try {
-      int status = line.execute(helpLast(arguments));
+      int status = line.execute(words);
       if (streams.out().checkError()) {
         streams.err().println("midlateral: standard output cannot be written");
         return ExitStatus.MACHINE.code();
@@ -74,28 +83,47 @@ public final class Main implements Runnable {
     return asked;
   }
 
+  /** Makers of the commands by name, in the order of the help. */
+  static Map<String, Supplier<Callable<Integer>>> commands(StandardStreams streams) {
+    Map<String, Supplier<Callable<Integer>>> commands = new LinkedHashMap<>();
+    commands.put("template", () -> new TemplateCommand(streams));
+    commands.put("check", () -> new CheckCommand(streams));
+    commands.put("make", () -> new MakeCommand(streams));
+    commands.put("view", ViewCommand::new);
+    commands.put("rigidity", () -> new RigidityCommand(streams));
+    commands.put("refit", () -> new RefitCommand(streams));
+    commands.put("follow-up", () -> new FollowUpCommand(streams));
+    commands.put("batch", () -> new BatchCommand(streams));
+    commands.put("verify", () -> new VerifyCommand(streams));
+    commands.put("plate", () -> new PlateCommand(streams));
+    commands.put("explain", () -> new ExplainCommand(streams));
+    commands.put("completion", () -> new CompletionCommand(() -> line(streams), streams));
+    return commands;
+  }
+
   /** The command with all others under it. */
   static CommandLine line(StandardStreams streams) {
+    return line(streams, new String[0]);
+  }
+
+  /**
+   * The command with that other under it that the first word names, or with all: each that is made
+   * takes time at every start.
+   */
+  private static CommandLine line(StandardStreams streams, String[] words) {
     CommandLine line = new CommandLine(new Main());
-    line.addSubcommand(new TemplateCommand(streams));
-    line.addSubcommand(new CheckCommand(streams));
-    line.addSubcommand(new MakeCommand(streams));
-    line.addSubcommand(new ViewCommand());
-    line.addSubcommand(new RigidityCommand(streams));
-    line.addSubcommand(new RefitCommand(streams));
-    line.addSubcommand(new FollowUpCommand(streams));
-    line.addSubcommand(new BatchCommand(streams));
-    line.addSubcommand(new VerifyCommand(streams));
-    line.addSubcommand(new PlateCommand(streams));
-    line.addSubcommand(new ExplainCommand(streams));
-    line.addSubcommand(new CompletionCommand(streams));
+    Map<String, Supplier<Callable<Integer>>> commands = commands(streams);
+    if (words.length > 0 && commands.containsKey(words[0])) {
+      commands.keySet().retainAll(List.of(words[0]));
+    }
+    commands.forEach((name, maker) -> line.addSubcommand(name, maker.get()));
     line.registerConverter(Path.class, new PathConverter());
     line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
     line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
     line.setExpandAtFiles(false);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
-        (e, words) -> wrong(new WrongCommandLine(line, e, List.of(words)), streams));
+        (e, typed) -> wrong(new WrongCommandLine(line, e, List.of(typed)), streams));
     line.setExecutionExceptionHandler((e, command, result) -> failed(e, line, streams));
     return line;
   }

@@ -43,6 +43,15 @@ class HelpTest {
     }
   }
 
+  /** Where a word is a command it alone is made; it must be the one that is meant. */
+  @Test
+  void eachCommandIsMadeByItsOwnName() {
+    Main.commands(StandardStreams.ofProcess())
+        .forEach(
+            (name, maker) ->
+                assertThat(new CommandLine(maker.get()).getCommandName()).isEqualTo(name));
+  }
+
   /** No line is broken by hand within a sentence, and none is wider than the terminal. */
   @ParameterizedTest
   @MethodSource("commands")

@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.midlateral.measurement.Caution;
 import org.midlateral.measurement.Digit;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.LengthUnit;
+import org.midlateral.measurement.Material;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.entry.Entry;
 import org.midlateral.measurement.entry.Entry.Place;
@@ -46,6 +48,13 @@ public final class Orders {
   }
 
   private Orders() {}
+
+  /** Loads the tables by which every file is read; a program that will read one may do it early. */
+  public static void prepare() {
+    KeyTable.standard();
+    Material.all();
+    Caution.all();
+  }
 
   /**
    * Reads a file.
