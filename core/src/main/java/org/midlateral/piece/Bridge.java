@@ -127,24 +127,33 @@ public final class Bridge implements GapField {
     double[] station = stations(piece, from, to, STEP);
     Meridians meridians = new Meridians(piece.digit(), station);
     double[] rise = new double[3 * station.length * (2 * half + 1)];
-    for (int j = -half; j <= half; j++) {
-      Pair pair = Pair.at(meridians, piece, under, j * COLUMN);
-      if (IntStream.range(1, station.length - 1).noneMatch(i -> pair.asks(i, 1 / radius))) {
-        continue;
-      }
-      Meridians.Meridian curve = pair.curve();
-      Closing closing = pair.closing(radius);
-      double[] column = new double[station.length];
-      for (int i = 0; i < column.length; i++) {
-        double inside = Math.min(station[i] - from, to - station[i]) - END;
-        if (inside > 0) {
-          double full = smooth(inside / END);
-          column[i] = full * counted(closing.off(curve, i) - curve.off()[i]);
-        }
-      }
-      enter(piece, station, column, rise, j + half, 2 * half + 1);
-    }
+    // No column asks another, and nothing else takes so long before a piece is meshed.
+    IntStream.rangeClosed(-half, half)
+        .parallel()
+        .forEach(
+            j -> {
+              Pair pair = Pair.at(meridians, piece, under, j * COLUMN);
+              if (IntStream.range(1, station.length - 1).anyMatch(i -> pair.asks(i, 1 / radius))) {
+                enter(piece, station, column(pair, station, radius), rise, j + half, 2 * half + 1);
+              }
+            });
     return Optional.of(new Bridge(piece, station, half, rise));
+  }
+
+  /** The rises at all places along one curve, coming up from nothing at its ends. */
+  private static double[] column(Pair pair, double[] station, double radius) {
+    Closing closing = pair.closing(radius);
+    double first = station[0];
+    double last = station[station.length - 1];
+    double[] column = new double[station.length];
+    for (int i = 0; i < column.length; i++) {
+      double inside = Math.min(station[i] - first, last - station[i]) - END;
+      if (inside > 0) {
+        double full = smooth(inside / END);
+        column[i] = full * counted(closing.off(pair.curve(), i) - pair.curve().off()[i]);
+      }
+    }
+    return column;
   }
 
   /**

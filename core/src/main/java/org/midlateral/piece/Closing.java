@@ -45,7 +45,8 @@ final class Closing {
   /** Keeps the disc's centre so far off some points (mm). */
   private void rest(double[] x, double[] y, double distance) {
     for (int i = 0; i < x.length; i++) {
-      for (int k = low(x[i], distance); k <= high(x[i], distance); k++) {
+      int last = high(x[i], distance);
+      for (int k = low(x[i], distance); k <= last; k++) {
         double off = first + k * STEP - x[i];
         centre[k] = Math.max(centre[k], y[i] + rise(distance, off));
       }
@@ -53,10 +54,13 @@ final class Closing {
   }
 
   private Closing joined() {
+    double[] edge = new double[spline.length + 2];
+    for (int k = 0; k < edge.length; k++) {
+      edge[k] = edge(start + (k - 1) * KNOT);
+    }
     for (int k = 0; k < spline.length; k++) {
       // The quasi-interpolant of fourth order: it takes nothing off an even bend.
-      double here = start + k * KNOT;
-      spline[k] = (8 * edge(here) - edge(here - KNOT) - edge(here + KNOT)) / 6;
+      spline[k] = (8 * edge[k + 1] - edge[k] - edge[k + 2]) / 6;
     }
     return this;
   }
@@ -102,7 +106,8 @@ final class Closing {
   /** Lower edge of all that the discs cover (mm). */
   private double edge(double x) {
     double edge = Double.POSITIVE_INFINITY;
-    for (int k = low(x, radius); k <= high(x, radius); k++) {
+    int last = high(x, radius);
+    for (int k = low(x, radius); k <= last; k++) {
       double off = first + k * STEP - x;
       edge = Math.min(edge, centre[k] - rise(radius, off));
     }

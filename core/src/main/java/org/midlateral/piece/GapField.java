@@ -40,6 +40,11 @@ public interface GapField {
       }
 
       @Override
+      public double at(double girth, double station) {
+        return self.at(girth, station) + other.at(girth, station);
+      }
+
+      @Override
       public boolean uniformAt(double station) {
         return self.uniformAt(station) && other.uniformAt(station);
       }
@@ -54,6 +59,11 @@ public interface GapField {
       public void jet(double girth, double station, double[] jet) {
         self.jet(-girth, station, jet);
         jet[1] = -jet[1];
+      }
+
+      @Override
+      public double at(double girth, double station) {
+        return self.at(-girth, station);
       }
 
       @Override

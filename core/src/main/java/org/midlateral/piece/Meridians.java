@@ -11,8 +11,6 @@ import org.midlateral.digit.Slice;
 final class Meridians {
   private final double[] station;
   private final Slice[] slice;
-  private final double[] skin = new double[18];
-  private final double[] gap = new double[3];
 
   /**
    * Over a length of the finger.
@@ -67,14 +65,14 @@ final class Meridians {
    */
   Meridian at(double share, GapField field) {
     int n = station.length;
+    double[] skin = new double[18];
     double[] point = new double[3 * n];
     double[] normal = new double[3 * n];
     double[] off = new double[n];
     for (int i = 0; i < n; i++) {
       double girth = share * slice[i].circumference() / 2;
       slice[i].jet(slice[i].angle(girth), skin);
-      field.jet(girth, station[i], gap);
-      off[i] = gap[0];
+      off[i] = field.at(girth, station[i]);
       cross(skin, normal, 3 * i);
       System.arraycopy(skin, 0, point, 3 * i, 3);
     }

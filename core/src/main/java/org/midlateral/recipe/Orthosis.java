@@ -78,29 +78,28 @@ public record Orthosis(
     Piece bare = Trough.of(design.trough(), digit, outline);
     Piece plainTrough = relief.over(bare);
     Finish finish = new Finish(order, relief);
-    // The shell is drawn from the trough's stages, not from its mesh: both are meshed at once.
-    Optional<Concurrent<DrawnShell>> begun =
-        design.dorsalShell().make()
-            ? Optional.of(
-                Concurrent.begin(
-                    () -> {
-                      Piece plain = DorsalShell.of(design, digit, bare, plainTrough, relief);
-                      Solid solid = solid(finish.dorsalShell(plain), order, fineness);
-                      return new DrawnShell(Optional.of(plain), Optional.of(solid));
-                    }))
-            : Optional.empty();
-    Solid trough = solid(finish.trough(plainTrough), order, fineness);
-    DrawnShell shell = DrawnShell.NONE;
+    Optional<Piece> plainShell = Optional.empty();
     Optional<Finding> refused = Optional.empty();
-    if (begun.isPresent()) {
+    if (design.dorsalShell().make()) {
       try {
-        shell = begun.get().end();
+        plainShell = Optional.of(DorsalShell.of(design, digit, bare, plainTrough, relief));
       } catch (DesignRefused e) {
         refused = Optional.of(e.finding());
       }
     }
+    Concurrent<Solid> trough =
+        Concurrent.begin(() -> solid(finish.trough(plainTrough), order, fineness));
+    Optional<Solid> shell = Optional.empty();
+    if (plainShell.isPresent()) {
+      try {
+        shell = Optional.of(solid(finish.dorsalShell(plainShell.get()), order, fineness));
+      } catch (DesignRefused e) {
+        plainShell = Optional.empty();
+        refused = Optional.of(e.finding());
+      }
+    }
     return new Orthosis(
-        order, digit, relief, bare, plainTrough, shell.plain, trough, shell.solid, refused);
+        order, digit, relief, bare, plainTrough, plainShell, trough.end(), shell, refused);
   }
 
   /** That the dorsal piece which was asked for is missing, and why. */
@@ -125,11 +124,6 @@ public record Orthosis(
   private Orthosis trough(Order asked, Optional<Finding> why) {
     return new Orthosis(
         asked, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty(), why);
-  }
-
-  /** Both or neither. */
-  private record DrawnShell(Optional<Piece> plain, Optional<Solid> solid) {
-    static final DrawnShell NONE = new DrawnShell(Optional.empty(), Optional.empty());
   }
 
   private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {

@@ -39,7 +39,7 @@ record OverlapStep(
   @Override
   public void jet(double girth, double station, double[] jet) {
     double past = past(girth, station);
-    if (past < -rim - width - 2 * STEP) {
+    if (isFree(past)) {
       own.jet(girth, station, jet);
       return;
     }
@@ -49,6 +49,19 @@ record OverlapStep(
     } else {
       overSlopingTrough(girth, station, jet);
     }
+  }
+
+  /** Without the slopes, which over a sloping trough take four times as long. */
+  @Override
+  public double at(double girth, double station) {
+    return isFree(past(girth, station))
+        ? own.at(girth, station)
+        : gap(girth, station, new double[3]);
+  }
+
+  /** Whether a place lies dorsal of the step. */
+  private boolean isFree(double past) {
+    return past < -rim - width - 2 * STEP;
   }
 
   /** Where the trough's gap is level its wall is as thick as it is: everything in closed form. */

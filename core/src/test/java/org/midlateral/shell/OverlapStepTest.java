@@ -3,6 +3,7 @@ package org.midlateral.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,6 +80,20 @@ class OverlapStepTest {
     }
     for (double off = 0.001; EDGE + RIM + WIDTH + off < 2 * EDGE; off += 0.5) {
       assertThat(jet(STEP, EDGE + RIM + WIDTH + off, STATION)).containsExactly(OWN, 0, 0);
+    }
+  }
+
+  /** Asked for alone, the gap is the one that comes with its slopes, mirrored and added to too. */
+  @Test
+  void aloneItIsTheSameGap() {
+    GapField sloping = step(ROUND, plane(0.5, 0.01, 0.02), plane(0.3, 0.05, -0.03), WIDTH);
+    for (GapField step : List.of(STEP, sloping)) {
+      for (GapField field : List.of(step, step.mirrored(), step.plus(plane(0, 0.1, 0.1)))) {
+        for (double girth = -2 * EDGE; girth <= 2 * EDGE; girth += 0.1) {
+          assertThat(field.at(girth, STATION))
+              .isCloseTo(jet(field, girth, STATION)[0], within(1e-12));
+        }
+      }
     }
   }
 
