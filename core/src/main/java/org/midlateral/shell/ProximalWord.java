@@ -1,7 +1,9 @@
 package org.midlateral.shell;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -25,6 +27,9 @@ public final class ProximalWord {
 
   private static final double ARROW = 0.9;
 
+  /** Drawn once: every shell bears the same. */
+  private static final Map<Double, Geometry> SIGNS = new ConcurrentHashMap<>();
+
   private ProximalWord() {}
 
   /**
@@ -36,7 +41,7 @@ public final class ProximalWord {
    */
   public static Optional<Geometry> on(Piece shell, double from, double to, double width) {
     for (double capital : CAPITALS) {
-      Geometry sign = sign(capital);
+      Geometry sign = SIGNS.computeIfAbsent(capital, ProximalWord::sign);
       Envelope box = sign.getEnvelopeInternal();
       if (box.getWidth() <= to - from && box.getHeight() <= width) {
         // As far proximal as it goes: it is said of that end.

@@ -234,9 +234,12 @@ public final class ProductWriter {
       Product product, Collection<SolidFormat> formats, PartNames names) {
     Map<String, Content> files = new LinkedHashMap<>(solidFiles(product, formats, names));
     product.documents().ifPresent(drawn -> files.putAll(drawn.files()));
-    Report report = ProductReport.of(product, formats, names, Optional.empty());
-    byte[] json = report.json().getBytes(StandardCharsets.UTF_8);
-    files.put(REPORT, out -> out.write(json));
+    files.put(
+        REPORT,
+        out -> {
+          Report report = ProductReport.of(product, formats, names, Optional.empty());
+          out.write(report.json().getBytes(StandardCharsets.UTF_8));
+        });
     return files;
   }
 
