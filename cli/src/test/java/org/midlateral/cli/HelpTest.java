@@ -79,6 +79,12 @@ class HelpTest {
     "make finger.yaml --out, midlateral make, --out DIR must be given",
     "make finger.yaml --out out --unit, midlateral make, there is no option '--unit'",
     "check my finger.yaml, midlateral check, 'finger.yaml' is one word too many",
+    "rigidity a --samples x, midlateral rigidity, --samples: 'x' is not a whole number",
+    "rigidity a --within x, midlateral rigidity, --within: 'x' is not a number",
+    "rigidity a --wrap 0.3:x, midlateral rigidity, --wrap: '0.3:x' is not a number",
+    "template --out a --unit ell, midlateral template, '--unit: ''ell'' is none of mm, cm, in'",
+    "make a --out b --format pdf, midlateral make, --format: 'pdf' is no format",
+    "make a --out b --force=no, midlateral make, '--force takes no value, and ''no'' is one'",
   })
   void aWrongLineIsToldInPlainWords(String line, String command, String said) {
     Run run = Run.of(line.split(" "));

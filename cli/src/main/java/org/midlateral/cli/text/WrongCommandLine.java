@@ -1,6 +1,8 @@
 package org.midlateral.cli.text;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -47,7 +49,34 @@ public record WrongCommandLine(CommandLine whole, ParameterException why, List<S
           ? "there is no option '" + word + "'"
           : "'" + word + "' is one word too many; a name with blanks stands in quotation marks";
     }
+    if (why.getArgSpec() != null && why.getValue() != null) {
+      return wrong(why.getArgSpec(), why.getValue(), String.valueOf(why.getMessage()));
+    }
     return String.valueOf(why.getMessage());
+  }
+
+  /** A value that cannot be read, and what is allowed in its place. */
+  private static String wrong(ArgSpec arg, String value, String told) {
+    String name = arg instanceof OptionSpec option ? option.longestName() : arg.paramLabel();
+    Class<?> type = arg.auxiliaryTypes()[0];
+    if (arg.arity().max() == 0) {
+      return name + " takes no value, and '" + value + "' is one";
+    }
+    if (type.isEnum() && arg.converters().length == 0) {
+      String allowed =
+          Arrays.stream(type.getEnumConstants())
+              .map(each -> each.toString().toLowerCase(Locale.ROOT))
+              .collect(Collectors.joining(", "));
+      return name + ": '" + value + "' is none of " + allowed;
+    }
+    if (type == int.class || type == long.class) {
+      return name + ": '" + value + "' is not a whole number";
+    }
+    if (type == double.class || type == Double.class) {
+      return name + ": '" + value + "' is not a number";
+    }
+    // The reader of the value says it, behind the library's words for where it stands.
+    return name + ": " + told.substring(told.indexOf(": ") + 2);
   }
 
   /** The first word is a command; a misspelt one may stand before the name of another. */
