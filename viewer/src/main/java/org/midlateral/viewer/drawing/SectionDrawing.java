@@ -318,7 +318,7 @@ public final class SectionDrawing extends JPanel {
     String text =
         shown.passing()
             ? "computing ..."
-            : String.format(java.util.Locale.ROOT, "%.0f kPa at most here", most);
+            : String.format(java.util.Locale.ROOT, "%.0f kPa at a point", most);
     FontMetrics font = g.getFontMetrics();
     // Between the arrows, or over the word under the drawing where a finger's end is too slim.
     boolean fits = font.stringWidth(text) < BETWEEN_ARROWS * 2 * slice.halfWidth() * scale;
