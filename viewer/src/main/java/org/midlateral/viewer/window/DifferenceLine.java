@@ -1,13 +1,14 @@
 package org.midlateral.viewer.window;
 
 import java.util.Optional;
-import javax.swing.JTextField;
+import javax.swing.BorderFactory;
+import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import org.midlateral.viewer.background.Worker;
 import org.midlateral.viewer.compare.DesignPair;
 
 /** What the design that is shown differs by from the one that was kept; hidden while none is. */
-final class DifferenceLine extends JTextField {
+final class DifferenceLine extends JTextArea {
   private static final long serialVersionUID = 1;
 
   private final transient Worker<DesignPair, String> worker =
@@ -16,6 +17,9 @@ final class DifferenceLine extends JTextField {
   DifferenceLine() {
     setName("difference");
     setEditable(false);
+    setLineWrap(true);
+    setWrapStyleWord(true);
+    setBorder(BorderFactory.createEmptyBorder(3, 8, 3, 8));
     setVisible(false);
     getAccessibleContext().setAccessibleName("Difference from the design kept");
   }
@@ -30,7 +34,6 @@ final class DifferenceLine extends JTextField {
   private void say(String line) {
     setText(line);
     setCaretPosition(0);
-    setToolTipText(line.isEmpty() ? null : line);
   }
 
   void close() {

@@ -187,7 +187,7 @@ class EndToEndTest {
     driver = WindowDriver.withSample(Sample.SLIM);
     driver.press("Compare");
     driver.fill("trough.wall", "2.0");
-    JTextField line = driver.find(JTextField.class, "difference");
+    JTextArea line = driver.find(JTextArea.class, "difference");
     driver.until(
         "the difference", () -> line.getText().startsWith("trough.wall 1.4 → 2.0: beyond"));
     assertThat(line.getText()).contains("EI at the PIP × ").endsWith("Estimates.");
