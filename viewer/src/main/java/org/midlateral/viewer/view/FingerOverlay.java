@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.drawing.Compass;
 import org.midlateral.viewer.drawing.NoteCard;
@@ -42,6 +43,12 @@ record FingerOverlay(
   private static final int EDGE = 12;
 
   private static final int UNDER_TITLE = 32;
+
+  /** A word makes way by such steps (px), so many at most. */
+  private static final int STEP = 4;
+
+  private static final int MOST_STEPS = 20;
+
   private static final int OVER_SCALE = 40;
 
   /** Of two designs side by side (mm). */
@@ -64,8 +71,8 @@ record FingerOverlay(
     }
     middles.ifPresent(
         both -> {
-          taken.add(NoteCard.draw(g, "Kept", EDGE, level(both.kept()), width, palette));
-          taken.add(NoteCard.draw(g, "Now", EDGE, level(both.now()), width, palette));
+          taken.add(card(g, "Kept", level(both.kept()), taken));
+          taken.add(card(g, "Now", level(both.now()), taken));
         });
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
       RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
@@ -74,6 +81,18 @@ record FingerOverlay(
       new LandmarkLabels(orbit, width, height, palette, taken, barrier, covered)
           .draw(g, design.landmarks());
     }
+  }
+
+  /** A word at the left edge, at a height or as near to it as it covers nothing written there. */
+  private Rectangle2D card(Graphics2D g, String word, double level, List<Rectangle2D> taken) {
+    double free =
+        IntStream.rangeClosed(0, 2 * MOST_STEPS)
+            .mapToDouble(i -> level + (i % 2 == 0 ? -1 : 1) * STEP * ((i + 1) / 2))
+            .filter(
+                y -> taken.stream().noneMatch(NoteCard.place(g, word, EDGE, y, width)::intersects))
+            .findFirst()
+            .orElse(level);
+    return NoteCard.draw(g, word, EDGE, free, width, palette);
   }
 
   private double level(Vector3D point) {
