@@ -10,12 +10,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ForkJoinPool;
 import java.util.function.Supplier;
 import org.midlateral.cli.text.PathConverter;
 import org.midlateral.cli.text.WrongCommandLine;
 import org.midlateral.document.Defect;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.recipe.Concurrent;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,8 +54,7 @@ public final class Main implements Runnable {
    * @return exit status
    */
   static int run(String[] arguments, StandardStreams streams) {
-    // Nearly every command reads a file by them; they are loaded while its words are read.
-    ForkJoinPool.commonPool().execute(Orders::prepare);
+    loadTables();
     String[] words = helpLast(arguments);
     CommandLine line = line(streams, words);
     try {
@@ -71,6 +70,18 @@ public final class Main implements Runnable {
     } catch (RuntimeException | Error e) {
       return defect(e, line, streams);
     }
+  }
+
+  /**
+   * Nearly every command reads a file by them; they are loaded while its words are read. What fails
+   * here fails again, and is told, where a table is asked for.
+   */
+  private static void loadTables() {
+    Concurrent.begin(
+        () -> {
+          Orders.prepare();
+          return true;
+        });
   }
 
   /** {@code help make} is read as {@code make --help}. */
