@@ -80,6 +80,7 @@ class HelpTest {
     "make finger.yaml --out out --unit, midlateral make, there is no option '--unit'",
     "check my finger.yaml, midlateral check, 'finger.yaml' is one word too many",
     "rigidity a --samples x, midlateral rigidity, --samples: 'x' is not a whole number",
+    "rigidity a --samples 99999999999, midlateral rigidity, --samples: '99999999999' is too large",
     "rigidity a --within x, midlateral rigidity, --within: 'x' is not a number",
     "rigidity a --wrap 0.3:x, midlateral rigidity, --wrap: '0.3:x' is not a number",
     "template --out a --unit ell, midlateral template, '--unit: ''ell'' is none of mm, cm, in'",

@@ -70,10 +70,11 @@ public record WrongCommandLine(CommandLine whole, ParameterException why, List<S
       return name + ": '" + value + "' is none of " + allowed;
     }
     if (type == int.class || type == long.class) {
-      return name + ": '" + value + "' is not a whole number";
+      boolean tooLarge = value.matches("[+-]?\\d+");
+      return name + ": '" + value + (tooLarge ? "' is too large" : "' is not a whole number");
     }
     if (type == double.class || type == Double.class) {
-      return name + ": '" + value + "' is not a number";
+      return name + ": '" + value + "' is not a number; decimals follow a point";
     }
     // The reader of the value says it, behind the library's words for where it stands.
     return name + ": " + told.substring(told.indexOf(": ") + 2);
