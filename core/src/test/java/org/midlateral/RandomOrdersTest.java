@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
@@ -123,8 +122,7 @@ class RandomOrdersTest {
       Orthosis made = Orthosis.make(order);
       for (Solid solid : made.solids()) {
         if (!MeshAudit.of(solid.mesh()).sound()) {
-          List<Finding> refusals =
-              refusals(Inspection.of(made, ForkJoinPool.commonPool()).findings());
+          List<Finding> refusals = refusals(Inspection.of(made).findings());
           assertThat(refusals).as("what the inspection says of an unsound solid").isNotEmpty();
           return refusals;
         }

@@ -18,6 +18,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
+import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.recipe.rigidity.RigidityReport;
@@ -151,8 +152,9 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
+    Comparison comparison = Comparison.begin(order, compared);
     Orthosis made = Orthosis.make(order);
-    Rigidity rigidity = RigidityRecipe.of(made, compared);
+    Rigidity rigidity = RigidityRecipe.of(made, comparison);
     if (plot != null) {
       byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
       WholeFile.makeFolderOf(plot);

@@ -57,4 +57,9 @@ public final class Concurrent<T> {
     }
     return outcome.value();
   }
+
+  /** Gives it up where nobody has begun it; {@link #end()} is not to be asked then. */
+  public void cancel() {
+    task.cancel(false);
+  }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Point;
@@ -44,12 +43,8 @@ public record Inspection(
     findings = List.copyOf(findings);
   }
 
-  /**
-   * Inspects an orthosis.
-   *
-   * @param beside takes what can be done beside the rest
-   */
-  public static Inspection of(Orthosis made, Executor beside) {
+  /** Inspects an orthosis. */
+  public static Inspection of(Orthosis made) {
     Design design = made.order().design();
     List<Spot> centres = centres(made);
     Piece volar = made.trough().piece();
@@ -59,8 +54,7 @@ public record Inspection(
             made.trough(),
             tree,
             design.trough().clearance() + design.trough().liner(),
-            centres.stream().filter(spot -> covers(volar, spot, volar.wall())).toList(),
-            beside);
+            centres.stream().filter(spot -> covers(volar, spot, volar.wall())).toList());
     Optional<PieceInspection> shell = Optional.empty();
     Optional<FitTogether> together = Optional.empty();
     if (made.dorsalShell().isPresent()) {
@@ -72,7 +66,7 @@ public record Inspection(
               .filter(spot -> !covers(volar, spot, 0))
               .filter(spot -> covers(solid.piece(), spot, solid.piece().wall()))
               .toList();
-      shell = Optional.of(PieceInspection.of(solid, over, clearance, dorsal, beside));
+      shell = Optional.of(PieceInspection.of(solid, over, clearance, dorsal));
       together = Optional.of(FitTogether.of(made, tree, solid, over));
     }
     List<Finding> findings = new ArrayList<>();

@@ -2,8 +2,8 @@ package org.midlateral.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.midlateral.accuracy.ErrorBudget;
 import org.midlateral.inspection.Conformance;
 import org.midlateral.inspection.Conformance.Spot;
@@ -29,16 +29,10 @@ public record PieceInspection(
    * @param tree over its mesh
    * @param leastGap no point of its inside may be nearer to the skin (mm)
    * @param centres of the reliefs under it
-   * @param beside takes what can be done beside the rest
    */
   static PieceInspection of(
-      Solid solid,
-      BoundingVolumeHierarchy tree,
-      double leastGap,
-      List<Spot> centres,
-      Executor beside) {
-    CompletableFuture<MeshAudit> audit =
-        CompletableFuture.supplyAsync(() -> MeshAudit.of(tree), beside);
+      Solid solid, BoundingVolumeHierarchy tree, double leastGap, List<Spot> centres) {
+    ForkJoinTask<MeshAudit> audit = ForkJoinPool.commonPool().submit(() -> MeshAudit.of(tree));
     Conformance conformance = Conformance.of(solid, tree, leastGap, centres);
     double reliefError = 0;
     for (int i = 0; i < centres.size(); i++) {

@@ -125,9 +125,8 @@ record OrderJob(RawOrder raw, Orders.Result read, String folder, BatchSettings s
     return outcome(OrderState.of(product), record.text(), moved, Optional.of(record));
   }
 
-  /** There is another order for every other core. */
   private Product made() {
-    Product product = ProductRecipe.make(read.order(), read.cautions(), Runnable::run);
+    Product product = ProductRecipe.make(read.order(), read.cautions());
     return settings.has(RunOption.SHEETS) ? ProductRecipe.withDocuments(product) : product;
   }
 

@@ -3,8 +3,6 @@ package org.midlateral.recipe.product;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
-import java.util.concurrent.ForkJoinPool;
 import java.util.function.Predicate;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
@@ -22,13 +20,11 @@ public final class ProductRecipe {
   private static final double[] FINER = {0.85, 0.7, 0.93, 1.08, 0.78, 0.6};
 
   private final Order order;
-  private final Executor beside;
   private final List<Finding> findings;
   private final Stopwatch watch = new Stopwatch();
 
-  private ProductRecipe(Order order, List<Finding> cautions, Executor beside) {
+  private ProductRecipe(Order order, List<Finding> cautions) {
     this.order = order;
-    this.beside = beside;
     this.findings = new ArrayList<>(cautions);
   }
 
@@ -39,17 +35,7 @@ public final class ProductRecipe {
    * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Product make(Order order, List<Finding> cautions) {
-    return make(order, cautions, ForkJoinPool.commonPool());
-  }
-
-  /**
-   * Makes and inspects an order.
-   *
-   * @param cautions found on reading it
-   * @param beside takes what can be done beside the rest
-   */
-  public static Product make(Order order, List<Finding> cautions, Executor beside) {
-    return new ProductRecipe(order, cautions, beside).run(Optional.empty());
+    return new ProductRecipe(order, cautions).run(Optional.empty());
   }
 
   /**
@@ -61,8 +47,7 @@ public final class ProductRecipe {
    * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Product inspect(Orthosis made, List<Finding> cautions) {
-    return new ProductRecipe(made.order(), cautions, ForkJoinPool.commonPool())
-        .run(Optional.of(made));
+    return new ProductRecipe(made.order(), cautions).run(Optional.of(made));
   }
 
   /**
@@ -71,7 +56,7 @@ public final class ProductRecipe {
    * @throws java.util.concurrent.CancellationException where the thread is interrupted meanwhile
    */
   public static Finding advised(Order order, DesignRefused refused) {
-    ProductRecipe recipe = new ProductRecipe(order, List.of(), ForkJoinPool.commonPool());
+    ProductRecipe recipe = new ProductRecipe(order, List.of());
     return recipe.advised(List.of(refused.finding()), false).get(0);
   }
 
@@ -182,7 +167,7 @@ public final class ProductRecipe {
   /** What was found, each refusal with what else was tried and passes. */
   private List<Finding> advised(List<Finding> found, boolean ofShell) {
     Finding first = found.stream().filter(ProductRecipe::isRefusal).findFirst().orElseThrow();
-    Predicate<Order> passes = other -> new ProductRecipe(other, List.of(), beside).passes();
+    Predicate<Order> passes = other -> new ProductRecipe(other, List.of()).passes();
     Advice advice =
         ofShell ? Advice.onShell(order, first, passes) : Advice.onTrough(order, first, passes);
     return found.stream().map(f -> isRefusal(f) ? advice.to(f) : f).toList();
@@ -208,7 +193,7 @@ public final class ProductRecipe {
 
   private Inspection inspection(Orthosis made) {
     Interruption.ifInterrupted();
-    Inspection found = Inspection.of(made, beside);
+    Inspection found = Inspection.of(made);
     watch.checksEnd();
     return found;
   }

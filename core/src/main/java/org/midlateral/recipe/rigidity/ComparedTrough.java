@@ -14,6 +14,7 @@ import org.midlateral.mechanics.Profile;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.mechanics.Section;
 import org.midlateral.mechanics.Sections;
+import org.midlateral.mechanics.SupportBlock.Change;
 import org.midlateral.mechanics.SupportBlock.Response;
 import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
@@ -115,6 +116,16 @@ record ComparedTrough(
   /** How it holds the joint; empty where that has no answer. */
   Optional<JointFigures> joint() {
     return WornOrthosis.figures(made);
+  }
+
+  /**
+   * The report's line on it as a change of the design.
+   *
+   * @param words for the change
+   * @param joint how it holds the joint; empty where that has no answer
+   */
+  Change changed(String words, Optional<JointFigures> joint) {
+    return Change.of(words, bendingAtPip(), response.extensionLost(), support, joint.orElse(null));
   }
 
   /** The same of a plastic whose modulus is so many times as large. */

@@ -8,12 +8,10 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Caution;
 import org.midlateral.measurement.Design;
-import org.midlateral.measurement.Design.DistalEnd;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.NotComputable;
-import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
@@ -36,7 +34,8 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointConcerns;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.WornOrthosis;
-import org.midlateral.recipe.rigidity.Rigidity.Curve;
+import org.midlateral.recipe.rigidity.ComparedOrders.ChangedOrder;
+import org.midlateral.recipe.rigidity.Comparison.ComparedChange;
 
 /** The steps behind {@link Rigidity}. */
 public final class RigidityRecipe {
@@ -49,9 +48,6 @@ public final class RigidityRecipe {
   private final Outline outline;
   private final ThreePoint support;
 
-  /** The order, with the moment stated, so that every variant bears the same. */
-  private final Order loaded;
-
   private final List<Finding> findings = new ArrayList<>();
 
   /**
@@ -61,7 +57,21 @@ public final class RigidityRecipe {
    * @throws DesignRefused where the trough has no room for three forces
    */
   public static Rigidity of(Orthosis orthosis, List<Double> wraps) throws DesignRefused {
-    return new RigidityRecipe(orthosis).run(wraps);
+    return of(orthosis, Comparison.begin(orthosis.order(), wraps));
+  }
+
+  /**
+   * The same where what it is compared with is on its way.
+   *
+   * @param comparison of the same order; cancelled where there is no answer
+   * @throws DesignRefused where the trough has no room for three forces
+   */
+  public static Rigidity of(Orthosis orthosis, Comparison comparison) throws DesignRefused {
+    try {
+      return new RigidityRecipe(orthosis).run(comparison);
+    } finally {
+      comparison.cancel();
+    }
   }
 
   /**
@@ -80,40 +90,34 @@ public final class RigidityRecipe {
     this.outline = orthosis.trough().piece().outline();
     JointMoment moment = JointMoment.of(orthosis.order(), orthosis.digit());
     this.support = Supports.worn(moment.atLimit(), design.support(), orthosis.digit(), outline);
-    this.loaded = Variant.moment(orthosis.order(), moment);
   }
 
-  private Rigidity run(List<Double> wraps) throws DesignRefused {
+  private Rigidity run(Comparison comparison) throws DesignRefused {
     Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
-    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, true));
-    ComparedTrough own = ComparedTrough.alone(orthosis);
-    Profile trough = own.profile();
+    Concurrent<HeldPieces> holding = Concurrent.begin(() -> HeldPieces.of(orthosis, body, support));
+    Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(body));
+    Concurrent<ComparedWrap> closed =
+        Concurrent.begin(() -> closed(half(ownTrough.end().trough(), comparison)));
+    // The longest of all is done here.
+    JointOutcome joint = joint(body, true);
+    Interruption.ifInterrupted();
     boolean shell = orthosis.dorsalShell().isPresent();
     Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
     Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
-    Interruption.ifInterrupted();
-    HeldPieces held = HeldPieces.of(orthosis, body, support);
-    Interruption.ifInterrupted();
-    ComparedTrough half = half(own);
+    OwnTrough alone = ownTrough.end();
+    ComparedTrough own = alone.trough();
+    HeldPieces held = holding.end();
+    ComparedTrough half = half(own, comparison);
     concerns(held, own, half);
-    Optional<WornOrthosis> alone = body.flatMap(own::worn);
-    List<ComparedTrough> compared = compare(wraps, half);
-    Concurrent<Sensitivity> changed = Concurrent.begin(() -> sensitivity(own, alone));
-    Concurrent<Optional<JointFigures>> asCast = Concurrent.begin(this::castJoint);
-    List<ComparedBend> bends = bends(compared, own, held, alone);
-    bends.forEach(bend -> findings.addAll(bend.findings()));
-    // What is waited for first is done here where nobody has begun it.
-    JointFigures castJoint = asCast.end().orElse(null);
-    Sensitivity sensitivity = changed.end();
-    JointOutcome joint = begun.end();
+    List<ComparedWrap> compared = compared(alone, held, closed, comparison);
     findings.addAll(joint.findings());
-    findings.addAll(sensitivity.findings());
+    List<Change> changes = changes(comparison, alone);
     String note = note();
     return new Rigidity(
         orthosis,
         joint.held(),
         support,
-        trough,
+        own.profile(),
         bonded,
         slipping,
         new RigidityBlock(
@@ -122,8 +126,8 @@ public final class RigidityRecipe {
             material.modulus(),
             material.sources().get("modulus"),
             materialCautions(),
-            stations(trough, bonded, slipping),
-            lines(compared, half, bends)),
+            stations(own.profile(), bonded, slipping),
+            compared.stream().map(one -> one.line(half)).toList()),
         SupportBlock.of(
             note,
             support,
@@ -132,10 +136,39 @@ public final class RigidityRecipe {
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
             held.block().orElse(null),
             cast(),
-            castJoint,
-            sensitivity.changes()),
-        curves(compared, bends),
+            comparison.cast().orElse(null),
+            changes),
+        compared.stream().map(ComparedWrap::curve).toList(),
         findings);
+  }
+
+  /** Those of the wraps that can be made. */
+  private List<ComparedWrap> compared(
+      OwnTrough own, HeldPieces held, Concurrent<ComparedWrap> closed, Comparison comparison) {
+    List<ComparedWrap> compared = new ArrayList<>();
+    for (double wrap : comparison.wraps()) {
+      Interruption.ifInterrupted();
+      try {
+        compared.add(
+            wrap == own.trough().wrap()
+                ? new ComparedWrap(own.trough(), bend(own, held))
+                : wrap == 1 ? closed.end() : comparison.wrap(wrap));
+      } catch (DesignRefused e) {
+        findings.add(Comparison.refused(wrap, e));
+      }
+    }
+    compared.forEach(one -> findings.addAll(one.bend().findings()));
+    return compared;
+  }
+
+  private List<Change> changes(Comparison comparison, OwnTrough own) throws DesignRefused {
+    List<Change> changes = new ArrayList<>();
+    for (ComparedChange changed : comparison.changes()) {
+      changed.change().ifPresent(changes::add);
+      findings.addAll(changed.findings());
+    }
+    changes.add(own.softer());
+    return changes;
   }
 
   private List<Finding> found(List<Double> wraps) throws DesignRefused {
@@ -143,26 +176,81 @@ public final class RigidityRecipe {
     Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, false));
     HeldPieces held = HeldPieces.forFindings(orthosis, body, support);
     ComparedTrough own = ComparedTrough.alone(orthosis);
-    ComparedTrough half = half(own);
+    ComparedOrders orders = ComparedOrders.of(orthosis.order());
+    ComparedTrough half = own.wrap() == 0.5 ? own : ComparedTrough.trough(orders.wrap(0.5));
     concerns(held, own, half);
-    Isotropic isotropic = HeldPieces.isotropic(loaded);
-    for (ComparedTrough one : compare(wraps, half)) {
+    List<ComparedTrough> compared = new ArrayList<>();
+    for (double wrap : wraps) {
+      Interruption.ifInterrupted();
+      try {
+        compared.add(
+            wrap == own.wrap()
+                ? own
+                : wrap == 0.5
+                    ? half
+                    : wrap == 1
+                        ? ComparedTrough.closed(half)
+                        : ComparedTrough.trough(orders.wrap(wrap)));
+      } catch (DesignRefused e) {
+        findings.add(Comparison.refused(wrap, e));
+      }
+    }
+    Isotropic isotropic = HeldPieces.isotropic(orthosis.order());
+    for (ComparedTrough one : compared) {
       if (one.wrap() != own.wrap() || held.troughShell().isEmpty()) {
         HeldPieces.tryCompared(one, isotropic, findings);
       }
     }
     List<Finding> ofChanges = new ArrayList<>();
-    for (Changed changed : changes()) {
-      changed.made(ofChanges);
+    for (ChangedOrder changed : orders.changes()) {
+      try {
+        ComparedTrough.trough(changed.order());
+      } catch (DesignRefused e) {
+        ofChanges.add(Comparison.refused(changed, e));
+      }
     }
     findings.addAll(begun.end().findings());
     findings.addAll(ofChanges);
     return findings;
   }
 
-  private ComparedTrough half(ComparedTrough own) throws DesignRefused {
-    boolean halfWrap = design.trough().wrap() == 0.5;
-    return halfWrap ? own : ComparedTrough.trough(Variant.wrap(loaded, 0.5));
+  /**
+   * The order's own trough, alone.
+   *
+   * @param joint how it holds the joint; empty where that has no answer
+   * @param softer what a softer plastic would do
+   */
+  private record OwnTrough(ComparedTrough trough, Optional<JointFigures> joint, Change softer) {}
+
+  private OwnTrough ownTrough(Optional<FactoredShell> body) throws DesignRefused {
+    ComparedTrough own = ComparedTrough.alone(orthosis);
+    Optional<WornOrthosis> worn = body.flatMap(own::worn);
+    double modulus = material.modulus();
+    Change softer =
+        own.withModulus(SOFTER)
+            .changed(
+                String.format(
+                    Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
+                worn.flatMap(w -> w.withModulus(SOFTER).figures()));
+    return new OwnTrough(own, worn.flatMap(WornOrthosis::figures), softer);
+  }
+
+  /** How the order's own trough bends, where that is known already. */
+  private ComparedBend bend(OwnTrough own, HeldPieces held) {
+    return held.troughShell().isPresent()
+        ? new ComparedBend(held.troughShell(), own.joint(), List.of())
+        : ComparedBend.of(own.trough(), HeldPieces.isotropic(orthosis.order()));
+  }
+
+  private ComparedWrap closed(ComparedTrough half) throws DesignRefused {
+    ComparedTrough closed = ComparedTrough.closed(half);
+    return new ComparedWrap(
+        closed, ComparedBend.of(closed, HeldPieces.isotropic(orthosis.order())));
+  }
+
+  private static ComparedTrough half(ComparedTrough own, Comparison comparison)
+      throws DesignRefused {
+    return own.wrap() == 0.5 ? own : comparison.wrap(0.5).trough();
   }
 
   private void concerns(HeldPieces held, ComparedTrough own, ComparedTrough half) {
@@ -171,47 +259,6 @@ public final class RigidityRecipe {
         held.trough().map(HeldAnswer::extensionLost).orElse(own.response().extensionLost());
     findings.addAll(Concerns.bend(support.moment(), lost));
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
-  }
-
-  /** Those of the wraps compared, side by side. */
-  private List<ComparedBend> bends(
-      List<ComparedTrough> compared,
-      ComparedTrough own,
-      HeldPieces held,
-      Optional<WornOrthosis> alone) {
-    Isotropic plastic = HeldPieces.isotropic(loaded);
-    return compared.parallelStream()
-        .map(
-            one -> {
-              // Where it is the order's own trough its bend is known.
-              boolean same = one.wrap() == own.wrap() && held.troughShell().isPresent();
-              return same
-                  ? new ComparedBend(
-                      held.troughShell(), alone.flatMap(WornOrthosis::figures), List.of())
-                  : ComparedBend.of(one, plastic);
-            })
-        .toList();
-  }
-
-  private static List<RigidityBlock.Wrap> lines(
-      List<ComparedTrough> compared, ComparedTrough half, List<ComparedBend> bends) {
-    List<RigidityBlock.Wrap> lines = new ArrayList<>();
-    for (int i = 0; i < compared.size(); i++) {
-      ComparedBend bend = bends.get(i);
-      RigidityBlock.Wrap line = compared.get(i).line(half).with(bend.joint().orElse(null));
-      lines.add(bend.shell().map(shell -> HeldPieces.beside(line, shell)).orElse(line));
-    }
-    return lines;
-  }
-
-  private static List<Curve> curves(List<ComparedTrough> compared, List<ComparedBend> bends) {
-    List<Curve> curves = new ArrayList<>();
-    for (int i = 0; i < compared.size(); i++) {
-      ComparedTrough one = compared.get(i);
-      curves.add(
-          new Curve(one.wrap(), one.solids(), one.support(), one.profile(), bends.get(i).shell()));
-    }
-    return curves;
   }
 
   private static String note() {
@@ -247,34 +294,6 @@ public final class RigidityRecipe {
     return stations;
   }
 
-  private List<ComparedTrough> compare(List<Double> wraps, ComparedTrough half) {
-    List<ComparedTrough> compared = new ArrayList<>();
-    for (double wrap : wraps) {
-      Interruption.ifInterrupted();
-      try {
-        compared.add(
-            wrap == 0.5
-                ? half
-                : wrap == 1
-                    ? ComparedTrough.closed(half)
-                    : ComparedTrough.trough(Variant.wrap(loaded, wrap)));
-      } catch (DesignRefused e) {
-        findings.add(
-            Finding.note(
-                "wrap-not-compared",
-                "trough.wrap",
-                String.format(
-                    Locale.ROOT,
-                    "A trough over %.2f of the girth cannot be compared: %s",
-                    wrap,
-                    e.getMessage()),
-                wrap,
-                Double.NaN));
-      }
-    }
-    return compared;
-  }
-
   /**
    * How the joint is held.
    *
@@ -297,15 +316,6 @@ public final class RigidityRecipe {
     }
   }
 
-  private Optional<JointFigures> castJoint() {
-    try {
-      Order cast = Variant.castLength(loaded, orthosis.digit().pulpEnd());
-      return WornOrthosis.figures(Orthosis.make(Variant.withoutShell(cast)));
-    } catch (DesignRefused e) {
-      return Optional.empty();
-    }
-  }
-
   private ThreePoint cast() {
     DigitSurface digit = orthosis.digit();
     return Supports.castLength(
@@ -315,72 +325,5 @@ public final class RigidityRecipe {
             orthosis.order().measurements(),
             digit)
         .orElse(null);
-  }
-
-  /**
-   * What changes of the design would do.
-   *
-   * @param findings on those that cannot be made
-   */
-  private record Sensitivity(List<Change> changes, List<Finding> findings) {}
-
-  private Sensitivity sensitivity(ComparedTrough own, Optional<WornOrthosis> alone) {
-    Sensitivity told = new Sensitivity(new ArrayList<>(), new ArrayList<>());
-    for (Changed changed : changes()) {
-      changed
-          .made(told.findings)
-          .ifPresent(made -> told.changes.add(change(changed.words, made, made.joint())));
-    }
-    double modulus = material.modulus();
-    told.changes.add(
-        change(
-            String.format(
-                Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
-            own.withModulus(SOFTER),
-            alone.flatMap(worn -> worn.withModulus(SOFTER).figures())));
-    return told;
-  }
-
-  /**
-   * Another order that differs in one choice.
-   *
-   * @param words for it
-   */
-  private record Changed(String words, Order order) {
-    /** Its trough; a change that cannot be made is left out, with a note. */
-    Optional<ComparedTrough> made(List<Finding> findings) {
-      try {
-        return Optional.of(ComparedTrough.trough(order));
-      } catch (DesignRefused e) {
-        String text = "Not compared, " + words + ": " + e.getMessage();
-        findings.add(Finding.note("change-not-compared", null, text, Double.NaN, Double.NaN));
-        return Optional.empty();
-      }
-    }
-  }
-
-  private List<Changed> changes() {
-    double wall = orthosis.trough().piece().wall();
-    double wrap = design.trough().wrap();
-    boolean covered = design.trough().distal() == DistalEnd.COVERED;
-    return List.of(
-        new Changed(
-            String.format(Locale.ROOT, "wall %.1f mm instead of %.1f", wall + 0.4, wall),
-            Variant.wall(loaded, wall + 0.4)),
-        new Changed(
-            String.format(Locale.ROOT, "%.2f of the girth instead of %.2f", wrap - 0.05, wrap),
-            Variant.wrap(loaded, wrap - 0.05)),
-        new Changed(
-            covered ? "proximal end 5 mm shorter" : "each end 5 mm shorter",
-            Variant.shorter(loaded, 5)));
-  }
-
-  private static Change change(String words, ComparedTrough made, Optional<JointFigures> joint) {
-    return Change.of(
-        words,
-        made.bendingAtPip(),
-        made.response().extensionLost(),
-        made.support(),
-        joint.orElse(null));
   }
 }

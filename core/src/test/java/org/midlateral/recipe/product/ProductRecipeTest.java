@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.file.Orders;
@@ -83,7 +82,7 @@ class ProductRecipeTest {
   @Test
   void aMeshTooCoarseIsMadeAgain() throws Exception {
     Orthosis coarse = Orthosis.make(read.order(), 1.5);
-    assertThat(Inspection.of(coarse, ForkJoinPool.commonPool()).mendable()).isTrue();
+    assertThat(Inspection.of(coarse).mendable()).isTrue();
 
     Product product = ProductRecipe.inspect(coarse, List.of());
 
