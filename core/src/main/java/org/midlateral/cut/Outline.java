@@ -1,5 +1,7 @@
 package org.midlateral.cut;
 
+import java.util.Optional;
+import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 
@@ -21,6 +23,37 @@ public record Outline(
     double flankStart,
     double flankEnd,
     double distal) {
+
+  /**
+   * How far a piece reaches round the finger at one station.
+   *
+   * @param from its least girth (mm)
+   * @param to its largest (mm)
+   */
+  public record Reach(double from, double to) {
+    public double width() {
+      return to - from;
+    }
+  }
+
+  /** From one finished edge to the other at a station (mm); empty where there is no piece. */
+  public Optional<Reach> reach(double station) {
+    CoordinateSequence ring = polygon.getExteriorRing().getCoordinateSequence();
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (int i = 1; i < ring.size(); i++) {
+      double before = ring.getY(i - 1) - station;
+      double after = ring.getY(i) - station;
+      if (before * after <= 0) {
+        double share = before == after ? 0 : before / (before - after);
+        double girth = ring.getX(i - 1) + share * (ring.getX(i) - ring.getX(i - 1));
+        double other = before == after ? ring.getX(i) : girth;
+        from = Math.min(from, Math.min(girth, other));
+        to = Math.max(to, Math.max(girth, other));
+      }
+    }
+    return from <= to ? Optional.of(new Reach(from, to)) : Optional.empty();
+  }
 
   /** The same outline drawn otherwise, as with vents. */
   public Outline withPolygon(Polygon other) {

@@ -1,10 +1,6 @@
 package org.midlateral.mechanics;
 
 import java.util.function.DoubleUnaryOperator;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
@@ -33,22 +29,13 @@ public record ContactZone(double from, double to, double area) {
 
   /** The zone under a piece with this outline, which is the same on both sides. */
   public static ContactZone under(DigitSurface digit, Outline outline, double from, double to) {
-    return on(digit, from, to, s -> halfGirth(outline.polygon(), s));
+    return on(digit, from, to, s -> outline.reach(s).map(r -> r.width() / 2).orElse(0.0));
   }
 
   /** How far the skin reaches sideways up to a girth: no farther than where it is widest. */
   private static double reach(Slice slice, double girth) {
     double widest = slice.circumference() / 4;
     return slice.point(slice.angle(Math.min(girth, widest))).getY();
-  }
-
-  private static double halfGirth(Polygon polygon, double station) {
-    Envelope box = polygon.getEnvelopeInternal();
-    Coordinate[] line = {
-      new Coordinate(box.getMinX() - 1, station), new Coordinate(box.getMaxX() + 1, station)
-    };
-    Geometry within = polygon.intersection(polygon.getFactory().createLineString(line));
-    return within.isEmpty() ? 0 : within.getEnvelopeInternal().getWidth() / 2;
   }
 
   /** Length along the finger (mm). */

@@ -36,15 +36,30 @@ public record Profile(List<BeamPanel> panels, double modulus, double shearModulu
   /** The profile between two stations (mm), in panels of about 1 mm. */
   public static Profile of(
       Sections sections, Joining joining, double from, double to, Material material) {
+    return of(sections, List.of(joining), from, to, material).get(0);
+  }
+
+  /** The same of several ways to join the pieces, cut once. */
+  public static List<Profile> of(
+      Sections sections, List<Joining> joinings, double from, double to, Material material) {
     int n = Math.max(1, (int) Math.ceil((to - from) / PANEL));
     double length = (to - from) / n;
-    List<BeamPanel> panels = new ArrayList<>();
+    List<List<BeamPanel>> panels = joinings.stream().map(way -> newPanels(n)).toList();
     for (int i = 0; i < n; i++) {
       double start = from + i * length;
-      Section section = sections.at(start + length / 2, joining);
-      panels.add(new BeamPanel(start, start + length, section));
+      List<List<Loop>> loops = sections.loops(start + length / 2);
+      for (int k = 0; k < joinings.size(); k++) {
+        Section section = Sections.joined(loops, joinings.get(k));
+        panels.get(k).add(new BeamPanel(start, start + length, section));
+      }
     }
-    return new Profile(panels, material.modulus(), shearModulus(material));
+    return panels.stream()
+        .map(along -> new Profile(along, material.modulus(), shearModulus(material)))
+        .toList();
+  }
+
+  private static List<BeamPanel> newPanels(int n) {
+    return new ArrayList<>(n);
   }
 
   /** Shear modulus of an isotropic material (MPa). */

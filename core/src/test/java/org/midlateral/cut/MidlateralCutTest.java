@@ -10,6 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
 import org.midlateral.Fingers;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.TapedDigit;
@@ -39,6 +41,28 @@ class MidlateralCutTest {
       }
     }
     assertThat(seen).isGreaterThan(100);
+  }
+
+  /** Against the overlay of JTS: at the tongue, the flanks, the corners, and beyond both ends. */
+  @ParameterizedTest
+  @EnumSource(DistalEnd.class)
+  void theReachAtAStationIsThatOfALineAcross(DistalEnd end) throws DesignRefused {
+    Outline outline = cut(Fingers.trough(0.5, end));
+    Envelope box = outline.polygon().getEnvelopeInternal();
+    for (double s = box.getMinY() - 1; s < box.getMaxY() + 1; s += 0.37) {
+      Coordinate[] line = {
+        new Coordinate(box.getMinX() - 1, s), new Coordinate(box.getMaxX() + 1, s)
+      };
+      Geometry across =
+          outline.polygon().intersection(outline.polygon().getFactory().createLineString(line));
+      assertThat(outline.reach(s).isEmpty()).isEqualTo(across.isEmpty());
+      if (!across.isEmpty()) {
+        Envelope expected = across.getEnvelopeInternal();
+        assertThat(outline.reach(s).orElseThrow().from())
+            .isCloseTo(expected.getMinX(), within(1e-9));
+        assertThat(outline.reach(s).orElseThrow().to()).isCloseTo(expected.getMaxX(), within(1e-9));
+      }
+    }
   }
 
   /** G11: the tongue ends within the palmar crease, and beside the web the edge runs inward. */

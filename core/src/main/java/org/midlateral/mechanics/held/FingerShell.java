@@ -123,6 +123,21 @@ public final class FingerShell {
   }
 
   /**
+   * The same of two that are meshed each for itself, on those meshes where they do.
+   *
+   * @throws DesignRefused where a surface folds at an edge
+   * @throws NotComputable where the middle of a wall folds
+   */
+  public static FingerShell bonded(FingerShell trough, FingerShell dorsal, Isotropic material)
+      throws DesignRefused, NotComputable {
+    try {
+      return bonded(trough.trough(), dorsal.trough(), material);
+    } catch (NotComputable finer) {
+      return bonded(trough.trough().piece(), dorsal.trough().piece(), material);
+    }
+  }
+
+  /**
    * The trough and the dorsal piece that closes it edge to edge, on meshes made for the purpose.
    *
    * @throws DesignRefused where a surface folds at an edge

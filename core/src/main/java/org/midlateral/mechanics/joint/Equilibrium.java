@@ -33,6 +33,9 @@ final class Equilibrium {
 
   private static final double ARMIJO = 1e-4;
 
+  /** A step's equations serve for the next as well while each leaves so little out of balance. */
+  private static final double QUICK = 0.1;
+
   private final HeldSystem system;
   private final boolean free;
   private final int n;
@@ -108,13 +111,22 @@ final class Equilibrium {
     int steps = 0;
     double[] slope = slope();
     double miss = miss(slope);
+    LinearSolverDense<DMatrixRMaj> equations = null;
     while (miss > TOLERANCE && steps < MOST_STEPS) {
-      boolean taken = take(step(slope), slope);
+      boolean fresh = equations == null;
+      if (fresh) {
+        equations = equations(slope.length);
+      }
+      boolean taken = take(step(equations, slope), slope);
       steps++;
       slope = slope();
+      double before = miss;
       miss = miss(slope);
-      if (!taken) {
+      if (fresh && !taken) {
         break;
+      }
+      if (miss > QUICK * before) {
+        equations = null;
       }
     }
     double[] motion = new double[motions];
@@ -199,9 +211,8 @@ final class Equilibrium {
     return off;
   }
 
-  /** Newton's step. */
-  private double[] step(double[] slope) {
-    int unknowns = slope.length;
+  /** The equations of Newton's step, factored. */
+  private LinearSolverDense<DMatrixRMaj> equations(int unknowns) {
     double[][] touching = new double[n][];
     int count = 0;
     double bend = system.fall(angle);
@@ -232,7 +243,7 @@ final class Equilibrium {
       double tissue = matrix.get(moves, moves);
       matrix.set(moves, moves, tissue + Math.max(bend, HOLD - tissue / 2));
     }
-    return solved(matrix, slope);
+    return factored(matrix);
   }
 
   /** Adds the springs' own squares, four at a time, to both triangles. */
@@ -265,29 +276,32 @@ final class Equilibrium {
     }
   }
 
-  private static double[] solved(DMatrixRMaj matrix, double[] slope) {
-    int unknowns = slope.length;
-    if (unknowns == 0) {
-      return new double[0];
-    }
-    DMatrixRMaj lack = new DMatrixRMaj(unknowns, 1);
+  private static LinearSolverDense<DMatrixRMaj> factored(DMatrixRMaj matrix) {
+    int unknowns = matrix.numRows;
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(unknowns);
     double most = 0;
     for (int k = 0; k < unknowns; k++) {
-      lack.set(k, 0, -slope[k]);
       most = Math.max(most, matrix.get(k, k));
     }
-    DMatrixRMaj found = new DMatrixRMaj(unknowns, 1);
     for (double more = 0; ; more = more == 0 ? 1e-14 * most : 100 * more) {
       DMatrixRMaj held = matrix.copy();
       for (int k = 0; k < unknowns; k++) {
         held.add(k, k, more);
       }
-      LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(unknowns);
       if (solver.setA(held)) {
-        solver.solve(lack, found);
-        return found.data;
+        return solver;
       }
     }
+  }
+
+  private static double[] step(LinearSolverDense<DMatrixRMaj> equations, double[] slope) {
+    DMatrixRMaj lack = new DMatrixRMaj(slope.length, 1);
+    for (int k = 0; k < slope.length; k++) {
+      lack.set(k, 0, -slope[k]);
+    }
+    DMatrixRMaj found = new DMatrixRMaj(slope.length, 1);
+    equations.solve(lack, found);
+    return found.data;
   }
 
   /** Goes along a step as far as the energy falls; gives whether it went at all. */

@@ -2,13 +2,12 @@ package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
+import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.mechanics.SectionPlane;
@@ -177,29 +176,23 @@ record TautBand(
   /** The outside of a piece from one finished edge to the other. */
   private static void outside(
       Piece piece, int number, double station, SectionPlane plane, List<SectionPoint> points) {
-    Envelope box = piece.outline().polygon().getEnvelopeInternal();
-    LineString across =
-        FACTORY.createLineString(
-            new Coordinate[] {
-              new Coordinate(box.getMinX() - 1, station), new Coordinate(box.getMaxX() + 1, station)
-            });
-    Geometry within = piece.outline().polygon().intersection(across);
-    if (within.isEmpty()) {
+    Optional<Outline.Reach> across = piece.outline().reach(station);
+    if (across.isEmpty()) {
       return;
     }
-    Envelope reach = within.getEnvelopeInternal();
+    Outline.Reach reach = across.get();
     OffsetSurface surface = new OffsetSurface(piece);
     Slice slice = piece.digit().slice(station);
     double[] frame = new double[6];
-    double inset = Math.min(piece.wall() / 2, reach.getWidth() / 2);
+    double inset = Math.min(piece.wall() / 2, reach.width() / 2);
     for (int i = 0; i <= PIECE_POINTS; i++) {
       double share = (double) i / PIECE_POINTS;
-      double girth = reach.getMinX() + inset + share * (reach.getWidth() - 2 * inset);
+      double girth = reach.from() + inset + share * (reach.width() - 2 * inset);
       surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
       points.add(point(plane, at(frame, piece.wall()), number));
     }
     // The rim's crest.
-    for (double girth : new double[] {reach.getMinX(), reach.getMaxX()}) {
+    for (double girth : new double[] {reach.from(), reach.to()}) {
       surface.at(slice, piece.midline().angle(slice, girth), false, frame, 0);
       points.add(point(plane, at(frame, piece.wall() / 2), number));
     }

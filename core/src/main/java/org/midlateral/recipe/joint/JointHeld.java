@@ -86,10 +86,11 @@ public record JointHeld(
    *
    * @throws NotComputable where there is no answer
    */
-  public static JointHeld withoutBands(WornOrthosis worn) throws NotComputable {
+  public static JointHeld withoutBands(WornOrthosis laid) throws NotComputable {
     Interruption.ifInterrupted();
+    WornOrthosis worn = laid.settled();
     JointAnswer answer = worn.answer();
-    HeldFinger near = worn.finger().near(worn.fastening(), worn.moment());
+    HeldFinger near = worn.finger();
     double within = within(worn.made().order());
     Interruption.ifInterrupted();
     OptionalDouble least =
@@ -102,10 +103,9 @@ public record JointHeld(
 
   /** The same with its bands, where each error that is tried has an answer. */
   private JointHeld withBands() throws NotComputable {
-    HeldFinger near = worn.finger().near(worn.fastening(), worn.moment());
     Optional<AngleBands> found;
     try {
-      found = Optional.of(AngleBands.of(worn, near, answer));
+      found = Optional.of(AngleBands.of(worn, worn.finger(), answer));
     } catch (NotComputable without) {
       found = Optional.empty();
     }

@@ -46,21 +46,24 @@ public record WornOrthosis(
    * @throws NotComputable where the middle of a wall folds
    */
   public static WornOrthosis of(Orthosis made) throws DesignRefused, NotComputable {
-    return of(made, FactoredShell.of(made.plainTrough(), plastic(made.order())));
+    Isotropic plastic = plastic(made.order());
+    FactoredShell trough = FactoredShell.of(made.plainTrough(), plastic);
+    Optional<FactoredShell> dorsal = Optional.empty();
+    if (made.plainShell().isPresent()) {
+      dorsal = Optional.of(FactoredShell.of(made.plainShell().get(), plastic));
+    }
+    return of(made, trough, dorsal);
   }
 
   /**
-   * The same where the trough is factored already.
+   * The same where the pieces are factored already.
    *
-   * @throws DesignRefused where the dorsal shell cannot be meshed for it
-   * @throws NotComputable where the middle of its wall folds
+   * @param dorsalShell that of its dorsal shell, where it has one
    */
-  public static WornOrthosis of(Orthosis made, FactoredShell trough)
-      throws DesignRefused, NotComputable {
+  public static WornOrthosis of(
+      Orthosis made, FactoredShell trough, Optional<FactoredShell> dorsalShell) {
     List<FactoredShell> bodies = new ArrayList<>(List.of(trough));
-    if (made.plainShell().isPresent()) {
-      bodies.add(FactoredShell.of(made.plainShell().get(), plastic(made.order())));
-    }
+    dorsalShell.ifPresent(bodies::add);
     HeldFinger finger = HeldFinger.of(pieces(made), bodies, made.order().design().holding());
     return of(made, finger, closures(made));
   }

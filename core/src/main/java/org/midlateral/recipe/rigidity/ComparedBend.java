@@ -32,9 +32,7 @@ record ComparedBend(
     Optional<FactoredShell> body = HeldPieces.factored(one, plastic, findings);
     return new ComparedBend(
         body.flatMap(b -> HeldPieces.loaded(one, b, findings)),
-        body.filter(b -> one.pieces().size() == 1)
-            .flatMap(one::worn)
-            .flatMap(WornOrthosis::figures),
+        body.filter(b -> one.pieces().size() == 1).map(one::worn).flatMap(WornOrthosis::figures),
         findings);
   }
 }

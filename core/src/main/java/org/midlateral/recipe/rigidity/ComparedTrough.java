@@ -6,7 +6,6 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Material;
-import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
@@ -101,16 +100,12 @@ record ComparedTrough(
   }
 
   /**
-   * The trough on its finger; empty where that cannot be computed.
+   * The trough on its finger.
    *
    * @param body the same trough, factored
    */
-  Optional<WornOrthosis> worn(FactoredShell body) {
-    try {
-      return Optional.of(WornOrthosis.of(made, body));
-    } catch (DesignRefused | NotComputable e) {
-      return Optional.empty();
-    }
+  WornOrthosis worn(FactoredShell body) {
+    return WornOrthosis.of(made, body, Optional.empty());
   }
 
   /** How it holds the joint; empty where that has no answer. */

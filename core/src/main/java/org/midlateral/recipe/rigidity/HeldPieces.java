@@ -58,14 +58,14 @@ public record HeldPieces(
   /**
    * The answers.
    *
-   * @param body the trough, factored; empty where it could not be, which is told already
+   * @param bodies its pieces, factored
    */
-  static HeldPieces of(Orthosis made, Optional<FactoredShell> body, ThreePoint support) {
+  static HeldPieces of(Orthosis made, FactoredPieces bodies, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
-    Optional<HeldShell> trough = trough(made, body, support, findings);
+    Optional<HeldShell> trough = trough(made, bodies.trough(), support, findings);
     Optional<HeldAnswer> bonded =
         trough.isPresent() && made.dorsalShell().isPresent()
-            ? factored(() -> bonded(made), "", findings)
+            ? factored(() -> bonded(made, bodies), "", findings)
                 .flatMap(pair -> loaded(pair, support, "", findings))
                 .map(HeldShell::answer)
             : Optional.empty();
@@ -73,11 +73,11 @@ public record HeldPieces(
   }
 
   /** The same with the trough alone solved, which findings need: the rest is but loaded. */
-  static HeldPieces forFindings(Orthosis made, Optional<FactoredShell> body, ThreePoint support) {
+  static HeldPieces forFindings(Orthosis made, FactoredPieces bodies, ThreePoint support) {
     List<Finding> findings = new ArrayList<>();
-    Optional<HeldShell> trough = trough(made, body, support, findings);
+    Optional<HeldShell> trough = trough(made, bodies.trough(), support, findings);
     if (trough.isPresent() && made.dorsalShell().isPresent()) {
-      tried(() -> bonded(made), support, "", findings);
+      tried(() -> bonded(made, bodies), support, "", findings);
     }
     return new HeldPieces(trough, Optional.empty(), findings);
   }
@@ -90,10 +90,19 @@ public record HeldPieces(
     return body.flatMap(b -> loaded(b, support, "", findings));
   }
 
-  /** The trough of an orthosis, factored; empty where it cannot be, with the reason told. */
-  static Optional<FactoredShell> factored(Orthosis made, List<Finding> findings) {
+  /**
+   * The pieces of an orthosis, each factored for itself.
+   *
+   * @param findings take up why the trough cannot be; why the dorsal shell cannot is told with the
+   *     joint
+   */
+  static FactoredPieces factored(Orthosis made, List<Finding> findings) {
     Isotropic plastic = isotropic(made.order());
-    return factored(() -> FingerShell.alone(made.plainTrough(), plastic), "", findings);
+    return new FactoredPieces(
+        factored(() -> FingerShell.alone(made.plainTrough(), plastic), "", findings),
+        made.plainShell()
+            .flatMap(
+                piece -> factored(() -> FingerShell.alone(piece, plastic), "", new ArrayList<>())));
   }
 
   /** What the trough alone answers. */
@@ -131,9 +140,13 @@ public record HeldPieces(
         .flatMap(body -> loaded(body, support, "", findings));
   }
 
-  private static FingerShell bonded(Orthosis made) throws DesignRefused, NotComputable {
-    Piece shell = made.plainShell().orElseThrow();
-    return FingerShell.bonded(made.plainTrough(), shell, isotropic(made.order()));
+  private static FingerShell bonded(Orthosis made, FactoredPieces bodies)
+      throws DesignRefused, NotComputable {
+    Isotropic plastic = isotropic(made.order());
+    return bodies.dorsalShell().isPresent()
+        ? FingerShell.bonded(
+            bodies.trough().orElseThrow().shell(), bodies.dorsalShell().get().shell(), plastic)
+        : FingerShell.bonded(made.plainTrough(), made.plainShell().orElseThrow(), plastic);
   }
 
   static Isotropic isotropic(Order order) {

@@ -3,6 +3,7 @@ package org.midlateral.recipe.rigidity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
@@ -93,17 +94,18 @@ public final class RigidityRecipe {
   }
 
   private Rigidity run(Comparison comparison) throws DesignRefused {
-    Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
-    Concurrent<HeldPieces> holding = Concurrent.begin(() -> HeldPieces.of(orthosis, body, support));
-    Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(body));
+    FactoredPieces bodies = HeldPieces.factored(orthosis, findings);
+    Concurrent<HeldPieces> holding =
+        Concurrent.begin(() -> HeldPieces.of(orthosis, bodies, support));
+    Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(bodies.trough()));
     Concurrent<ComparedWrap> closed =
         Concurrent.begin(() -> closed(half(ownTrough.end().trough(), comparison)));
     // The longest of all is done here.
-    JointOutcome joint = joint(body, true);
+    JointOutcome joint = joint(bodies, true);
     Interruption.ifInterrupted();
-    boolean shell = orthosis.dorsalShell().isPresent();
-    Optional<Profile> bonded = shell ? both(Joining.BONDED) : Optional.empty();
-    Optional<Profile> slipping = shell ? both(Joining.SLIPPING) : Optional.empty();
+    Map<Joining, Profile> both = both();
+    Optional<Profile> bonded = Optional.ofNullable(both.get(Joining.BONDED));
+    Optional<Profile> slipping = Optional.ofNullable(both.get(Joining.SLIPPING));
     OwnTrough alone = ownTrough.end();
     ComparedTrough own = alone.trough();
     HeldPieces held = holding.end();
@@ -172,9 +174,9 @@ public final class RigidityRecipe {
   }
 
   private List<Finding> found(List<Double> wraps) throws DesignRefused {
-    Optional<FactoredShell> body = HeldPieces.factored(orthosis, findings);
-    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(body, false));
-    HeldPieces held = HeldPieces.forFindings(orthosis, body, support);
+    FactoredPieces bodies = HeldPieces.factored(orthosis, findings);
+    Concurrent<JointOutcome> begun = Concurrent.begin(() -> joint(bodies, false));
+    HeldPieces held = HeldPieces.forFindings(orthosis, bodies, support);
     ComparedTrough own = ComparedTrough.alone(orthosis);
     ComparedOrders orders = ComparedOrders.of(orthosis.order());
     ComparedTrough half = own.wrap() == 0.5 ? own : ComparedTrough.trough(orders.wrap(0.5));
@@ -224,7 +226,7 @@ public final class RigidityRecipe {
 
   private OwnTrough ownTrough(Optional<FactoredShell> body) throws DesignRefused {
     ComparedTrough own = ComparedTrough.alone(orthosis);
-    Optional<WornOrthosis> worn = body.flatMap(own::worn);
+    Optional<WornOrthosis> worn = body.map(own::worn);
     double modulus = material.modulus();
     Change softer =
         own.withModulus(SOFTER)
@@ -273,10 +275,16 @@ public final class RigidityRecipe {
     return Caution.limitedTo(material.name()).stream().map(Caution::text).toList();
   }
 
-  private Optional<Profile> both(Joining joining) {
+  /** Both pieces in every way they may be joined; none where there is one piece. */
+  private Map<Joining, Profile> both() {
+    if (orthosis.dorsalShell().isEmpty()) {
+      return Map.of();
+    }
     Sections sections = Sections.of(orthosis.digit(), orthosis.solids());
-    return Optional.of(
-        Profile.of(sections, joining, outline.proximal(), outline.distal(), material));
+    List<Joining> ways = List.of(Joining.BONDED, Joining.SLIPPING);
+    List<Profile> profiles =
+        Profile.of(sections, ways, outline.proximal(), outline.distal(), material);
+    return Map.of(ways.get(0), profiles.get(0), ways.get(1), profiles.get(1));
   }
 
   private static List<RigidityBlock.Station> stations(
@@ -302,11 +310,16 @@ public final class RigidityRecipe {
    */
   private record JointOutcome(Optional<JointHeld> held, List<Finding> findings) {}
 
-  private JointOutcome joint(Optional<FactoredShell> trough, boolean bands) {
+  private JointOutcome joint(FactoredPieces bodies, boolean bands) {
     try {
-      // Without its factor this tells why there is none.
+      // Without their factors this tells why there are none.
+      boolean factored =
+          bodies.trough().isPresent()
+              && bodies.dorsalShell().isPresent() == orthosis.plainShell().isPresent();
       WornOrthosis worn =
-          trough.isPresent() ? WornOrthosis.of(orthosis, trough.get()) : WornOrthosis.of(orthosis);
+          factored
+              ? WornOrthosis.of(orthosis, bodies.trough().get(), bodies.dorsalShell())
+              : WornOrthosis.of(orthosis);
       JointHeld held = bands ? JointHeld.of(worn) : JointHeld.withoutBands(worn);
       return new JointOutcome(Optional.of(held), JointConcerns.of(held));
     } catch (DesignRefused | NotComputable e) {

@@ -19,13 +19,9 @@ import org.midlateral.recipe.joint.WornOrthosis;
  */
 public record SkinPressure(PressureField field, WornOrthosis worn, boolean passing) {
 
-  /**
-   * The pressure of a joint that was computed.
-   *
-   * @throws NotComputable where it rests nowhere
-   */
-  static SkinPressure of(JointHeld held) throws NotComputable {
-    return new SkinPressure(new PressureField(held), held.worn().settled(), false);
+  /** The pressure of a joint that was computed. */
+  static SkinPressure of(JointHeld held) {
+    return new SkinPressure(new PressureField(held), held.worn(), false);
   }
 
   /** That of a design much like this one, in passing; empty where it cannot be had so. */
