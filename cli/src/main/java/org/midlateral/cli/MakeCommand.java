@@ -87,10 +87,10 @@ final class MakeCommand implements Callable<Integer> {
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
     }
-    Product product = ProductRecipe.make(read.order(), read.cautions());
-    if (!partsOnly) {
-      product = ProductRecipe.withDocuments(product);
-    }
+    Product product =
+        partsOnly
+            ? ProductRecipe.make(read.order(), read.cautions())
+            : ProductRecipe.makeWithDocuments(read.order(), read.cautions());
     if (!messages.json()) {
       messages.tell(product.findings(), streams);
     }

@@ -30,6 +30,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 
@@ -54,12 +55,16 @@ public record Documents(
     findings = List.copyOf(findings);
   }
 
-  /** Computes the mechanics and draws all documents. */
-  public static Documents of(Orthosis made) {
+  /**
+   * Computes the mechanics and draws all documents.
+   *
+   * @param comparison of the same order, on its way
+   */
+  public static Documents of(Orthosis made, Comparison comparison) {
     List<Finding> findings = new ArrayList<>();
     ForkJoinTask<FlatPattern> pattern =
         ForkJoinPool.commonPool().submit(() -> FlatPattern.of(made.order(), made.solids()));
-    Optional<Rigidity> rigidity = rigidity(made, findings);
+    Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
     findings.addAll(ofClosureAndRoom(made));
     Interruption.ifInterrupted();
     BenchDocuments bench =
@@ -98,9 +103,10 @@ public record Documents(
   }
 
   /** The mechanics, whose findings are added to others. */
-  private static Optional<Rigidity> rigidity(Orthosis made, List<Finding> findings) {
+  private static Optional<Rigidity> rigidity(
+      Orthosis made, Comparison comparison, List<Finding> findings) {
     try {
-      Rigidity rigidity = RigidityRecipe.of(made, Rigidity.USUAL_WRAPS);
+      Rigidity rigidity = RigidityRecipe.of(made, comparison);
       findings.addAll(rigidity.findings());
       return Optional.of(rigidity);
     } catch (DesignRefused refused) {
