@@ -1,17 +1,20 @@
 package org.midlateral.cut;
 
-import java.awt.Font;
-import java.awt.FontFormatException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.awt.FontGlyphReader;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKTReader;
 import org.midlateral.shared.SharedData;
 
 /** Outlines of letters, for text raised on a piece. */
@@ -25,13 +28,15 @@ public final class Lettering {
   /** Room between two letters (mm). */
   private static final double BETWEEN = 0.9;
 
-  /** The font is read at this size and scaled: its curves are flattened finely enough then. */
-  private static final int READ_SIZE = 100;
+  /** Size of the font that the outlines are filed at. */
+  static final int SIZE = 100;
 
   private Lettering() {}
 
+  /** The outlines as they are filed, and those that were asked for. */
   private static final class Face {
-    static final Font BOLD = load();
+    static final Map<Character, String> FILED = load();
+    static final Map<Character, Geometry> READ = new ConcurrentHashMap<>();
   }
 
   /**
@@ -55,12 +60,11 @@ public final class Lettering {
 
   /** One line, set wider than print is: raised letters need room for their slopes. */
   private static Geometry line(String text, double capital, GeometryFactory factory) {
-    double scale = capital / (CAPITAL * READ_SIZE);
-    Font font = Face.BOLD.deriveFont((float) READ_SIZE);
+    double scale = capital / (CAPITAL * SIZE);
     List<Geometry> letters = new ArrayList<>();
     double x = 0;
     for (int i = 0; i < text.length(); i++) {
-      Geometry letter = FontGlyphReader.read(text.substring(i, i + 1), font, factory);
+      Geometry letter = letter(text.charAt(i));
       Envelope box = letter.getEnvelopeInternal();
       AffineTransformation place =
           AffineTransformation.translationInstance(-box.getMinX(), 0).scale(scale, scale);
@@ -91,13 +95,38 @@ public final class Lettering {
     return lines;
   }
 
-  private static Font load() {
-    try (InputStream in = SharedData.open(SharedData.FONT_BOLD)) {
-      return Font.createFont(Font.TRUETYPE_FONT, in);
+  /**
+   * The outline of a sign at the size it is filed at.
+   *
+   * @throws IllegalArgumentException of a sign that a reference cannot have
+   */
+  static Geometry letter(char sign) {
+    return Face.READ.computeIfAbsent(sign, Lettering::read);
+  }
+
+  private static Geometry read(char sign) {
+    String filed = Face.FILED.get(sign);
+    if (filed == null) {
+      throw new IllegalArgumentException("no outline of the sign " + sign);
+    }
+    try {
+      return new WKTReader().read(filed);
+    } catch (ParseException e) {
+      throw new IllegalStateException("the shared outlines of letters cannot be read", e);
+    }
+  }
+
+  /**
+   * A sign and its polygon on each line. They are filed as such since opening the font itself takes
+   * a tenth of a second.
+   */
+  private static Map<Character, String> load() {
+    try (InputStream in = SharedData.open(SharedData.LETTERS)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .collect(Collectors.toMap(line -> line.charAt(0), line -> line.substring(2)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (FontFormatException e) {
-      throw new IllegalStateException("the shared font cannot be read", e);
     }
   }
 }

@@ -54,6 +54,9 @@ public final class SharedData {
   /** The same face, bold. */
   public static final String FONT_BOLD = "font/Roboto-Bold.ttf";
 
+  /** Outlines of the bold face's letters, digits and the signs of a reference, as WKT. */
+  public static final String LETTERS = "font/letters.txt";
+
   private SharedData() {}
 
   /**

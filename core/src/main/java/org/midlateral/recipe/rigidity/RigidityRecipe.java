@@ -1,6 +1,7 @@
 package org.midlateral.recipe.rigidity;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -106,12 +107,25 @@ public final class RigidityRecipe {
     Map<Joining, Profile> both = both();
     Optional<Profile> bonded = Optional.ofNullable(both.get(Joining.BONDED));
     Optional<Profile> slipping = Optional.ofNullable(both.get(Joining.SLIPPING));
+    // What was begun last is asked for first: it is done here if it still waits.
     OwnTrough alone = ownTrough.end();
     ComparedTrough own = alone.trough();
-    HeldPieces held = holding.end();
     ComparedTrough half = half(own, comparison);
+    List<Finding> refused = new ArrayList<>();
+    Map<Double, ComparedWrap> others = others(closed, comparison, refused);
+    HeldPieces held = holding.end();
     concerns(held, own, half);
-    List<ComparedWrap> compared = compared(alone, held, closed, comparison);
+    findings.addAll(refused);
+    List<ComparedWrap> compared =
+        comparison.wraps().stream()
+            .filter(wrap -> wrap == own.wrap() || others.containsKey(wrap))
+            .map(
+                wrap ->
+                    wrap == own.wrap()
+                        ? new ComparedWrap(own, bend(alone, held))
+                        : others.get(wrap))
+            .toList();
+    compared.forEach(one -> findings.addAll(one.bend().findings()));
     findings.addAll(joint.findings());
     List<Change> changes = changes(comparison, alone);
     String note = note();
@@ -144,23 +158,25 @@ public final class RigidityRecipe {
         findings);
   }
 
-  /** Those of the wraps that can be made. */
-  private List<ComparedWrap> compared(
-      OwnTrough own, HeldPieces held, Concurrent<ComparedWrap> closed, Comparison comparison) {
-    List<ComparedWrap> compared = new ArrayList<>();
+  /**
+   * Those of the other wraps that can be made.
+   *
+   * @param refused takes up why the others cannot
+   */
+  private Map<Double, ComparedWrap> others(
+      Concurrent<ComparedWrap> closed, Comparison comparison, List<Finding> refused) {
+    Map<Double, ComparedWrap> others = new HashMap<>();
     for (double wrap : comparison.wraps()) {
       Interruption.ifInterrupted();
-      try {
-        compared.add(
-            wrap == own.trough().wrap()
-                ? new ComparedWrap(own.trough(), bend(own, held))
-                : wrap == 1 ? closed.end() : comparison.wrap(wrap));
-      } catch (DesignRefused e) {
-        findings.add(Comparison.refused(wrap, e));
+      if (wrap != design.trough().wrap()) {
+        try {
+          others.put(wrap, wrap == 1 ? closed.end() : comparison.wrap(wrap));
+        } catch (DesignRefused e) {
+          refused.add(Comparison.refused(wrap, e));
+        }
       }
     }
-    compared.forEach(one -> findings.addAll(one.bend().findings()));
-    return compared;
+    return others;
   }
 
   private List<Change> changes(Comparison comparison, OwnTrough own) throws DesignRefused {
