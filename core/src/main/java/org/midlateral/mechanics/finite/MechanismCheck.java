@@ -62,8 +62,7 @@ final class MechanismCheck {
 
   /** Whether what the six rigid motions do at the constraints is of full rank. */
   private boolean holds(int root, List<Constraint> constraints) {
-    List<Constraint> own =
-        constraints.stream().filter(c -> root(c.node()) == root).distinct().toList();
+    List<Constraint> own = constraints.stream().filter(c -> root(c.node()) == root).toList();
     if (own.size() < DegreeOfFreedom.COUNT) {
       return false;
     }

@@ -67,6 +67,8 @@ public record Documents(
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
     findings.addAll(ofClosureAndRoom(made));
     Interruption.ifInterrupted();
+    Optional<ForkJoinTask<Content>> plot =
+        rigidity.map(r -> ForkJoinPool.commonPool().submit(() -> plot(r)));
     BenchDocuments bench =
         BenchDocuments.of(
             made.order(),
@@ -77,7 +79,7 @@ public record Documents(
             rigidity.map(Documents::sheet).orElse(SheetFigures.NONE),
             PaperSize.of(made.order()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
-    rigidity.ifPresent(r -> files.put("rigidity.svg", plot(r)));
+    plot.ifPresent(drawn -> files.put("rigidity.svg", drawn.join()));
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
   }
 

@@ -107,7 +107,6 @@ public final class RigidityRecipe {
     Map<Joining, Profile> both = both();
     Optional<Profile> bonded = Optional.ofNullable(both.get(Joining.BONDED));
     Optional<Profile> slipping = Optional.ofNullable(both.get(Joining.SLIPPING));
-    // What was begun last is asked for first: it is done here if it still waits.
     OwnTrough alone = ownTrough.end();
     ComparedTrough own = alone.trough();
     ComparedTrough half = half(own, comparison);
