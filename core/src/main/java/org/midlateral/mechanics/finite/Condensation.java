@@ -125,7 +125,11 @@ final class Condensation {
       double[] b = front.column(j + 1);
       double[] c = front.column(j + 2);
       double[] d = front.column(j + 3);
-      for (int i = j + 4; i < rows.length; i++) {
+      int i = j + 4;
+      for (; i + 1 < rows.length; i += 2) {
+        subtractFromPair(rows, i, j, a, b, c, d);
+      }
+      if (i < rows.length) {
         subtract4(rows[i], rows, j, a[i], b[i], c[i], d[i]);
       }
     }
@@ -154,6 +158,33 @@ final class Condensation {
     double[] d = rows[j + 3];
     for (int k = 0; k < y.length; k++) {
       y[k] -= s * a[k] + t * b[k] + u * c[k] + v * d[k];
+    }
+  }
+
+  /** Subtracts rows j to j + 3 from rows i and i + 1, each with its own factors. */
+  private static void subtractFromPair(
+      double[][] rows, int i, int j, double[] s, double[] t, double[] u, double[] v) {
+    double[] y = rows[i];
+    double[] z = rows[i + 1];
+    double[] a = rows[j];
+    double[] b = rows[j + 1];
+    double[] c = rows[j + 2];
+    double[] d = rows[j + 3];
+    double s1 = s[i];
+    double t1 = t[i];
+    double u1 = u[i];
+    double v1 = v[i];
+    double s2 = s[i + 1];
+    double t2 = t[i + 1];
+    double u2 = u[i + 1];
+    double v2 = v[i + 1];
+    for (int k = 0; k < y.length; k++) {
+      double ak = a[k];
+      double bk = b[k];
+      double ck = c[k];
+      double dk = d[k];
+      y[k] -= s1 * ak + t1 * bk + u1 * ck + v1 * dk;
+      z[k] -= s2 * ak + t2 * bk + u2 * ck + v2 * dk;
     }
   }
 

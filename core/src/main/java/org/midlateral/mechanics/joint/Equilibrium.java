@@ -246,7 +246,7 @@ final class Equilibrium {
     return factored(matrix);
   }
 
-  /** Adds the springs' own squares, four at a time, to both triangles. */
+  /** Adds the springs' own squares, four at a time and to two rows at once, to both triangles. */
   private static void addSquares(double[] h, double[][] springs, int count, int unknowns) {
     double[] none = new double[unknowns];
     for (int e = 0; e < count; e += 4) {
@@ -254,8 +254,12 @@ final class Equilibrium {
       double[] b = e + 1 < count ? springs[e + 1] : none;
       double[] c = e + 2 < count ? springs[e + 2] : none;
       double[] d = e + 3 < count ? springs[e + 3] : none;
-      for (int k = 0; k < unknowns; k++) {
-        addFour(h, k * unknowns, a, b, c, d, k);
+      int k = 0;
+      for (; k + 1 < unknowns; k += 2) {
+        addToPair(h, unknowns, a, b, c, d, k);
+      }
+      if (k < unknowns) {
+        addToRow(h, k * unknowns, a, b, c, d, k, 0);
       }
     }
     for (int k = 0; k < unknowns; k++) {
@@ -265,13 +269,37 @@ final class Equilibrium {
     }
   }
 
-  private static void addFour(
-      double[] h, int first, double[] a, double[] b, double[] c, double[] d, int k) {
+  /** Adds to row k and the next, which is longer by one. */
+  private static void addToPair(
+      double[] h, int unknowns, double[] a, double[] b, double[] c, double[] d, int k) {
+    int first = k * unknowns;
+    int second = first + unknowns;
     double s = a[k];
     double t = b[k];
     double u = c[k];
     double v = d[k];
+    double s2 = a[k + 1];
+    double t2 = b[k + 1];
+    double u2 = c[k + 1];
+    double v2 = d[k + 1];
     for (int l = 0; l <= k; l++) {
+      double al = a[l];
+      double bl = b[l];
+      double cl = c[l];
+      double dl = d[l];
+      h[first + l] += s * al + t * bl + u * cl + v * dl;
+      h[second + l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
+    }
+    addToRow(h, second, a, b, c, d, k + 1, k + 1);
+  }
+
+  private static void addToRow(
+      double[] h, int first, double[] a, double[] b, double[] c, double[] d, int k, int from) {
+    double s = a[k];
+    double t = b[k];
+    double u = c[k];
+    double v = d[k];
+    for (int l = from; l <= k; l++) {
       h[first + l] += s * a[l] + t * b[l] + u * c[l] + v * d[l];
     }
   }
