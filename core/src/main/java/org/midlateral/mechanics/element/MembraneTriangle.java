@@ -50,18 +50,24 @@ public final class MembraneTriangle {
     return 0.75 * Math.max(0.5 * (1 - 4 * poisson * poisson), 0.01);
   }
 
-  /** The higher strains at the middle of edge (corner, corner + 1), 3 by 18. */
-  public double[][] higher(int corner) {
-    double[][] natural = new double[3][3];
-    for (int edge = 0; edge < 3; edge++) {
-      double dx = facet.dx(edge + 1, edge);
-      double dy = facet.dy(edge + 1, edge);
-      for (int r = 0; r < 3; r++) {
-        double mean = (at(corner, edge, r) + at(corner + 1, edge, r)) / 2;
-        natural[edge][r] = 2 * facet.area / 3 * mean / (dx * dx + dy * dy);
+  /** The higher strains at the middle of each edge (corner, corner + 1), 3 by 3 by 18. */
+  public double[][][] higher() {
+    double[][] fromNatural = fromNatural();
+    double[][] rotations = hierarchicalRotations();
+    double[][][] higher = new double[3][][];
+    for (int corner = 0; corner < 3; corner++) {
+      double[][] natural = new double[3][3];
+      for (int edge = 0; edge < 3; edge++) {
+        double dx = facet.dx(edge + 1, edge);
+        double dy = facet.dy(edge + 1, edge);
+        for (int r = 0; r < 3; r++) {
+          double mean = (at(corner, edge, r) + at(corner + 1, edge, r)) / 2;
+          natural[edge][r] = 2 * facet.area / 3 * mean / (dx * dx + dy * dy);
+        }
       }
+      higher[corner] = product(product(fromNatural, natural), rotations);
     }
-    return product(product(fromNatural(), natural), hierarchicalRotations());
+    return higher;
   }
 
   /** The optimal coefficient at a corner: corner 0's pattern, turned. */

@@ -28,14 +28,17 @@ final class ShellTriangle {
 
   private static final double[] MIDDLE = {1 / 3.0, 1 / 3.0, 1 / 3.0};
 
-  private static final double[] NONE = new double[18];
-
   private final Facet facet;
   private final Isotropic material;
   private final double wall;
   private final double[] bend;
   private final MembraneTriangle membrane;
   private final BendingTriangle bending;
+
+  /** The rows at hand, on the local freedoms and on the global ones: 33 would be made anew. */
+  private final double[][] local = new double[3][18];
+
+  private final double[][] global = new double[3][18];
 
   ShellTriangle(ShellModel model, MeshCurvature bends, int triangle) {
     facet = model.facet(triangle);
@@ -58,14 +61,16 @@ final class ShellTriangle {
     double higher = volume * MembraneTriangle.higherShare(material.poisson());
     double shear = volume * material.shearModulus() * BendingTriangle.SHEAR_SHARE;
     double[][] stretch = membrane.basic();
+    double[][][] edges = membrane.higher();
     for (int p = 0; p < 3; p++) {
-      addPlane(membrane.higher(p), higher, out, offset);
+      addPlane(edges[p], higher, out, offset);
       double[][] curvature = bending.curvature(EDGE_MIDDLES[p]);
       for (double height : new double[] {-GAUSS * wall, GAUSS * wall}) {
-        addPlane(strainAt(height, stretch, curvature), volume / 6 * growth(height), out, offset);
+        strainAt(height, stretch, curvature);
+        addPlane(local, volume / 6 * growth(height), out, offset);
       }
       double[][] slip = bending.shear(EDGE_MIDDLES[p]);
-      addSquares(slip[0], shear / 3, slip[1], shear / 3, NONE, 0, out, offset);
+      addSquares(slip, new double[] {shear / 3, shear / 3}, out, offset);
     }
   }
 
@@ -75,26 +80,25 @@ final class ShellTriangle {
   }
 
   /**
-   * The strains at a height z: (E + z K + z thinning B) (I + z B)^-1, its symmetric part, with E
-   * and K the stretch and curvature of the mid-surface and B the surface's own curvature.
+   * Writes the local rows of the strains at a height z: (E + z K + z thinning B) (I + z B)^-1, its
+   * symmetric part, with E and K the stretch and curvature of the mid-surface and B the surface's
+   * own curvature.
    */
-  private double[][] strainAt(double z, double[][] stretch, double[][] curvature) {
+  private void strainAt(double z, double[][] stretch, double[][] curvature) {
     double growth = growth(z);
     double mx = (1 + z * bend[1]) / growth;
     double my = (1 + z * bend[0]) / growth;
     double mxy = -z * bend[2] / growth;
-    double[][] strain = new double[3][18];
     double thinning = -material.poisson() / (1 - material.poisson());
     for (int c = 0; c < 18; c++) {
       double raised = z * thinning * (stretch[0][c] + stretch[1][c]);
       double xx = stretch[0][c] + z * curvature[0][c] + raised * bend[0];
       double yy = stretch[1][c] + z * curvature[1][c] + raised * bend[1];
       double half = (stretch[2][c] + z * curvature[2][c]) / 2 + raised * bend[2];
-      strain[0][c] = xx * mx + half * mxy;
-      strain[1][c] = yy * my + half * mxy;
-      strain[2][c] = (xx + yy) * mxy + half * (mx + my);
+      local[0][c] = xx * mx + half * mxy;
+      local[1][c] = yy * my + half * mxy;
+      local[2][c] = (xx + yy) * mxy + half * (mx + my);
     }
-    return strain;
   }
 
   /** Adds the energy of plane strains: sum, difference and shear do not couple. */
@@ -108,44 +112,47 @@ final class ShellTriangle {
       strain[0][c] = xx + yy;
       strain[1][c] = xx - yy;
     }
-    addSquares(strain[0], bulk, strain[1], shear, strain[2], shear, out, offset);
+    addSquares(strain, new double[] {bulk, shear, shear}, out, offset);
   }
 
-  /** Adds the squares of three rows on the local freedoms, each with its weight. */
-  private void addSquares(
-      double[] first,
-      double weight,
-      double[] second,
-      double weight2,
-      double[] third,
-      double weight3,
-      double[] out,
-      int offset) {
-    double[] a = toGlobal(first);
-    double[] b = toGlobal(second);
-    double[] c = toGlobal(third);
+  /** Adds the squares of two or three rows on the local freedoms, each with its weight. */
+  private void addSquares(double[][] rows, double[] weights, double[] out, int offset) {
+    for (int r = 0; r < weights.length; r++) {
+      toGlobal(rows[r], global[r]);
+    }
+    double[] a = global[0];
+    double[] b = global[1];
+    double[] c = global[2];
+    boolean two = weights.length == 2;
     int at = offset;
     for (int i = 0; i < 18; i++) {
-      double s = weight * a[i];
-      double t = weight2 * b[i];
-      double u = weight3 * c[i];
-      for (int j = 0; j <= i; j++) {
-        out[at + j] += s * a[j] + t * b[j] + u * c[j];
+      double s = weights[0] * a[i];
+      double t = weights[1] * b[i];
+      if (two) {
+        for (int j = 0; j <= i; j++) {
+          out[at + j] += s * a[j] + t * b[j];
+        }
+      } else {
+        double u = weights[2] * c[i];
+        for (int j = 0; j <= i; j++) {
+          out[at + j] += s * a[j] + t * b[j] + u * c[j];
+        }
       }
       at += i + 1;
     }
   }
 
-  /** A row on the local freedoms as a row on the global ones. */
-  private double[] toGlobal(double[] local) {
-    double[] row = new double[18];
+  /** Writes a row on the local freedoms as a row on the global ones. */
+  private void toGlobal(double[] row, double[] out) {
     double[] e = facet.axes;
     for (int b = 0; b < 18; b += 3) {
-      for (int k = 0; k < 3; k++) {
-        row[b + k] = local[b] * e[k] + local[b + 1] * e[3 + k] + local[b + 2] * e[6 + k];
-      }
+      double x = row[b];
+      double y = row[b + 1];
+      double z = row[b + 2];
+      out[b] = x * e[0] + y * e[3] + z * e[6];
+      out[b + 1] = x * e[1] + y * e[4] + z * e[7];
+      out[b + 2] = x * e[2] + y * e[5] + z * e[8];
     }
-    return row;
   }
 
   /**
@@ -156,12 +163,12 @@ final class ShellTriangle {
    * @return xx, yy, xy (engineering shear) in the facet's plane
    */
   double[] strain(double[] moved, double height) {
-    double[][] rows = strainAt(height, membrane.basic(), bending.curvature(MIDDLE));
+    strainAt(height, membrane.basic(), bending.curvature(MIDDLE));
     double[] strain = new double[3];
     for (int r = 0; r < 3; r++) {
-      double[] row = toGlobal(rows[r]);
+      toGlobal(local[r], global[0]);
       for (int c = 0; c < 18; c++) {
-        strain[r] += row[c] * moved[c];
+        strain[r] += global[0][c] * moved[c];
       }
     }
     return strain;

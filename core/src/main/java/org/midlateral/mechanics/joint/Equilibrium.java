@@ -214,28 +214,31 @@ final class Equilibrium {
   /** The equations of Newton's step, factored. */
   private LinearSolverDense<DMatrixRMaj> equations(int unknowns) {
     double[][] touching = new double[n][];
+    // Three more, so that the last four are whole.
+    double[] stiffness = new double[n + 3];
     int count = 0;
     double bend = system.fall(angle);
+    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
     for (int e = 0; e < n; e++) {
       Coupling c = system.couplings().get(e);
-      double stiffness = answers[e].stiffness();
+      double stiff = answers[e].stiffness();
       if (free) {
         bend += c.fingerBend(angle) * answers[e].force();
       }
-      if (stiffness > 0) {
-        double root = Math.sqrt(stiffness);
-        double[] move = new double[unknowns];
-        for (int k = 0; k < moves; k++) {
-          move[k] = root * rows[e][k];
-        }
+      if (stiff > 0) {
+        touching[count] = rows[e];
+        stiffness[count++] = stiff;
         if (free) {
-          move[moves] = -root * c.fingerRate(angle);
+          addTurning(matrix.data, moves * unknowns, rows[e], stiff, c.fingerRate(angle));
         }
-        touching[count++] = move;
       }
     }
-    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
-    addSquares(matrix.data, touching, count, unknowns);
+    addSquares(matrix.data, unknowns, touching, stiffness, count, moves);
+    for (int k = 0; k < unknowns; k++) {
+      for (int l = k + 1; l < unknowns; l++) {
+        matrix.set(k, l, matrix.get(l, k));
+      }
+    }
     for (int k = 0; k < moves; k++) {
       matrix.add(k, k, k < motions ? HOLD : 1);
     }
@@ -246,42 +249,54 @@ final class Equilibrium {
     return factored(matrix);
   }
 
-  /** Adds the springs' own squares, four at a time and to two rows at once, to both triangles. */
-  private static void addSquares(double[] h, double[][] springs, int count, int unknowns) {
-    double[] none = new double[unknowns];
-    for (int e = 0; e < count; e += 4) {
-      double[] a = springs[e];
-      double[] b = e + 1 < count ? springs[e + 1] : none;
-      double[] c = e + 2 < count ? springs[e + 2] : none;
-      double[] d = e + 3 < count ? springs[e + 3] : none;
-      int k = 0;
-      for (; k + 1 < unknowns; k += 2) {
-        addToPair(h, unknowns, a, b, c, d, k);
-      }
-      if (k < unknowns) {
-        addToRow(h, k * unknowns, a, b, c, d, k, 0);
-      }
+  /** Adds what one spring has to do with the joint's turning: the last row. */
+  private static void addTurning(
+      double[] h, int last, double[] row, double stiffness, double rate) {
+    double s = -stiffness * rate;
+    for (int l = 0; l < row.length; l++) {
+      h[last + l] += s * row[l];
     }
-    for (int k = 0; k < unknowns; k++) {
-      for (int l = k + 1; l < unknowns; l++) {
-        h[k * unknowns + l] = h[l * unknowns + k];
+    h[last + row.length] += stiffness * rate * rate;
+  }
+
+  /** Adds the springs' own squares to the lower triangle, four at a time, to two rows at once. */
+  private static void addSquares(
+      double[] h, int width, double[][] springs, double[] stiffness, int count, int moves) {
+    double[] none = new double[moves];
+    for (int e = 0; e < count; e += 4) {
+      double[][] four = {
+        springs[e],
+        e + 1 < count ? springs[e + 1] : none,
+        e + 2 < count ? springs[e + 2] : none,
+        e + 3 < count ? springs[e + 3] : none
+      };
+      int k = 0;
+      for (; k + 1 < moves; k += 2) {
+        addToPair(h, width, four, stiffness, e, k);
+      }
+      if (k < moves) {
+        addToRow(h, k * width, four, stiffness, e, k, 0);
       }
     }
   }
 
   /** Adds to row k and the next, which is longer by one. */
   private static void addToPair(
-      double[] h, int unknowns, double[] a, double[] b, double[] c, double[] d, int k) {
-    int first = k * unknowns;
-    int second = first + unknowns;
-    double s = a[k];
-    double t = b[k];
-    double u = c[k];
-    double v = d[k];
-    double s2 = a[k + 1];
-    double t2 = b[k + 1];
-    double u2 = c[k + 1];
-    double v2 = d[k + 1];
+      double[] h, int width, double[][] four, double[] stiffness, int e, int k) {
+    int first = k * width;
+    int second = first + width;
+    double[] a = four[0];
+    double[] b = four[1];
+    double[] c = four[2];
+    double[] d = four[3];
+    double s = stiffness[e] * a[k];
+    double t = stiffness[e + 1] * b[k];
+    double u = stiffness[e + 2] * c[k];
+    double v = stiffness[e + 3] * d[k];
+    double s2 = stiffness[e] * a[k + 1];
+    double t2 = stiffness[e + 1] * b[k + 1];
+    double u2 = stiffness[e + 2] * c[k + 1];
+    double v2 = stiffness[e + 3] * d[k + 1];
     for (int l = 0; l <= k; l++) {
       double al = a[l];
       double bl = b[l];
@@ -290,15 +305,19 @@ final class Equilibrium {
       h[first + l] += s * al + t * bl + u * cl + v * dl;
       h[second + l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
     }
-    addToRow(h, second, a, b, c, d, k + 1, k + 1);
+    addToRow(h, second, four, stiffness, e, k + 1, k + 1);
   }
 
   private static void addToRow(
-      double[] h, int first, double[] a, double[] b, double[] c, double[] d, int k, int from) {
-    double s = a[k];
-    double t = b[k];
-    double u = c[k];
-    double v = d[k];
+      double[] h, int first, double[][] four, double[] stiffness, int e, int k, int from) {
+    double[] a = four[0];
+    double[] b = four[1];
+    double[] c = four[2];
+    double[] d = four[3];
+    double s = stiffness[e] * a[k];
+    double t = stiffness[e + 1] * b[k];
+    double u = stiffness[e + 2] * c[k];
+    double v = stiffness[e + 3] * d[k];
     for (int l = from; l <= k; l++) {
       h[first + l] += s * a[l] + t * b[l] + u * c[l] + v * d[l];
     }
