@@ -1,7 +1,6 @@
 package org.midlateral.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -156,7 +155,7 @@ final class RigidityCommand implements Callable<Integer> {
     Orthosis made = Orthosis.make(order);
     Rigidity rigidity = RigidityRecipe.of(made, comparison);
     if (plot != null) {
-      byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
+      byte[] picture = rigidity.plot().svg();
       WholeFile.makeFolderOf(plot);
       WholeFile.write(plot, out -> out.write(picture), force);
     }

@@ -1,8 +1,5 @@
 package org.midlateral.recipe.product;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -67,8 +64,6 @@ public record Documents(
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
     findings.addAll(ofClosureAndRoom(made));
     Interruption.ifInterrupted();
-    Optional<ForkJoinTask<Content>> plot =
-        rigidity.map(r -> ForkJoinPool.commonPool().submit(() -> plot(r)));
     BenchDocuments bench =
         BenchDocuments.of(
             made.order(),
@@ -79,7 +74,9 @@ public record Documents(
             rigidity.map(Documents::sheet).orElse(SheetFigures.NONE),
             PaperSize.of(made.order()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
-    plot.ifPresent(drawn -> files.put("rigidity.svg", drawn.join()));
+    rigidity
+        .map(r -> r.plot().svg())
+        .ifPresent(plot -> files.put("rigidity.svg", out -> out.write(plot)));
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
   }
 
@@ -121,15 +118,6 @@ public record Documents(
   private static Finding withoutForces(DesignRefused refused) {
     Finding f = refused.finding();
     return Finding.caution(f.code(), f.key(), f.text(), f.value(), f.limit());
-  }
-
-  private static Content plot(Rigidity rigidity) {
-    try {
-      byte[] picture = rigidity.plot().getBytes(StandardCharsets.UTF_8);
-      return out -> out.write(picture);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static SheetFigures sheet(Rigidity rigidity) {

@@ -1,12 +1,13 @@
 package org.midlateral.recipe.rigidity;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.midlateral.document.RigidityPlot;
+import org.midlateral.document.bench.RigidityPlot;
+import org.midlateral.document.bench.RigidityPlot.PlotLevel;
+import org.midlateral.document.bench.RigidityPlot.PlotLine;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.mechanics.Profile;
@@ -83,30 +84,27 @@ public record Rigidity(
         .orElseThrow();
   }
 
-  /** The picture of EI along the finger, wraps compared, as SVG text. */
-  public String plot() throws IOException {
-    List<RigidityPlot.PlotLine> lines = new ArrayList<>();
+  /** The picture of EI along the finger, wraps compared. */
+  public RigidityPlot plot() {
+    List<PlotLine> lines = new ArrayList<>();
     for (Curve curve : curves) {
       List<Profile.BeamPanel> panels = curve.profile().panels();
       String label =
           curve.wrap() == 1 ? "closed" : String.format(Locale.ROOT, "%.2f girth", curve.wrap());
       lines.add(
-          new RigidityPlot.PlotLine(
+          new PlotLine(
               label,
               panels.stream().map(Profile.BeamPanel::middle).toList(),
               panels.stream().map(panel -> curve.profile().bending(panel.section())).toList()));
     }
     Measurements measured = orthosis.order().measurements();
-    return RigidityPlot.svg(
-        "Bending rigidity along the finger, by share of girth, "
-            + measured.reference()
-            + ", "
-            + rigidity.material(),
-        "estimate, for comparison; does not clear a piece for use",
+    return new RigidityPlot(
+        measured.reference() + ", " + rigidity.material(),
+        "Estimate, for comparison; does not clear a piece for use.",
         lines,
         List.of(
-            new RigidityPlot.PlotMark("web", 0),
-            new RigidityPlot.PlotMark("PIP axis", orthosis.digit().pipAxis()),
-            new RigidityPlot.PlotMark("DIP axis", measured.dipAxis())));
+            new PlotLevel("web", 0),
+            new PlotLevel("PIP axis", orthosis.digit().pipAxis()),
+            new PlotLevel("DIP axis", measured.dipAxis())));
   }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -14,6 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.accuracy.ErrorBudget;
+import org.midlateral.document.drawing.Drawing;
+import org.midlateral.document.drawing.Mark;
+import org.midlateral.document.drawing.Mark.LineStroke;
+import org.midlateral.document.drawing.Mark.TextLabel;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
@@ -334,11 +339,36 @@ class RigidityTest {
     assertThat(lost).isNotEqualTo(usual.forces().finiteElements().trough().extensionLost());
   }
 
+  /** Each wrap has a pen of its own, and its label; the stiffer stands higher. */
   @Test
-  void thePlotIsSvgAndTheSameEachTime() throws Exception {
-    String plot = usual.plot();
+  void thePlotTellsTheWrapsApart() {
+    Drawing plot = usual.plot().drawing();
+    List<LineStroke> curves =
+        plot.marks().stream()
+            .filter(mark -> mark instanceof LineStroke line && line.points().size() > 20)
+            .map(LineStroke.class::cast)
+            .toList();
 
-    assertThat(plot).contains("<svg").contains("stroke-dasharray");
-    assertThat(plot).isEqualTo(usual.plot());
+    assertThat(curves).hasSize(4);
+    assertThat(curves).extracting(LineStroke::pen).doesNotHaveDuplicates();
+    assertThat(curves.stream().map(RigidityTest::midway)).isSorted();
+    assertThat(plot.marks())
+        .filteredOn(mark -> mark instanceof TextLabel)
+        .extracting(mark -> ((TextLabel) mark).text())
+        .contains("0.25 girth", "0.35 girth", "0.50 girth", "closed", "web", "PIP axis")
+        .contains("Estimate, for comparison; does not clear a piece for use.");
+    for (Mark mark : plot.marks()) {
+      if (mark instanceof LineStroke line) {
+        assertThat(line.points())
+            .allMatch(p -> p.x() >= 0 && p.x() <= plot.width())
+            .allMatch(p -> p.y() >= 0 && p.y() <= plot.height());
+      }
+    }
+    String svg = new String(usual.plot().svg(), StandardCharsets.UTF_8);
+    assertThat(svg).contains("<svg").contains("stroke-dasharray");
+  }
+
+  private static double midway(LineStroke line) {
+    return line.points().get(line.points().size() / 2).y();
   }
 }
