@@ -224,6 +224,14 @@ public record Report(
     return CAUTION;
   }
 
+  /**
+   * Learns how a report is written, which the first one would take longer for than to be written:
+   * to be done beside other work.
+   */
+  public static void prepare() {
+    JSON.writerFor(Report.class);
+  }
+
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
     return text(this);

@@ -24,9 +24,11 @@ import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.Report;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.joint.JointWords;
+import org.midlateral.recipe.record.MakingRecord;
 import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -64,6 +66,7 @@ public record Documents(
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
     findings.addAll(ofClosureAndRoom(made));
     Interruption.ifInterrupted();
+    ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Documents::prepare);
     BenchDocuments bench =
         BenchDocuments.of(
             made.order(),
@@ -77,7 +80,14 @@ public record Documents(
     rigidity
         .map(r -> r.plot().svg())
         .ifPresent(plot -> files.put("rigidity.svg", out -> out.write(plot)));
+    prepared.join();
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
+  }
+
+  /** Makes ready for what is written last, which nothing can be done beside then. */
+  private static void prepare() {
+    Report.prepare();
+    MakingRecord.prepare();
   }
 
   /** The findings alone, which take a third of the time. */

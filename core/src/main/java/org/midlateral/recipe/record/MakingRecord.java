@@ -184,6 +184,11 @@ public record MakingRecord(
     return program.makesTheSameAs(Program.current()) && source.input().equals(other.input());
   }
 
+  /** Learns how a record is written, as a report is prepared for. */
+  public static void prepare() {
+    JSON.writerFor(MakingRecord.class);
+  }
+
   /** The file's text, ending with a line feed. */
   public String json() {
     try {
