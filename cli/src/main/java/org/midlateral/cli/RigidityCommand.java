@@ -17,7 +17,6 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
-import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.recipe.rigidity.RigidityReport;
@@ -151,9 +150,8 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
-    Comparison comparison = Comparison.begin(order, compared);
-    Orthosis made = Orthosis.make(order);
-    Rigidity rigidity = RigidityRecipe.of(made, comparison);
+    Rigidity rigidity = RigidityRecipe.of(order, compared);
+    Orthosis made = rigidity.orthosis();
     if (plot != null) {
       byte[] picture = rigidity.plot().svg();
       WholeFile.makeFolderOf(plot);

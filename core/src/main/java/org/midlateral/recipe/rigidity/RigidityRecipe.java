@@ -14,6 +14,7 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.NotComputable;
+import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Concerns;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
@@ -63,6 +64,21 @@ public final class RigidityRecipe {
   }
 
   /**
+   * Makes an order, and computes all of it: what it is compared with meanwhile.
+   *
+   * @param wraps shares of the circumference to compare, from 0.2 to 0.6; 1 is the closed tube
+   * @throws DesignRefused where it cannot be made, or the trough has no room for three forces
+   */
+  public static Rigidity of(Order order, List<Double> wraps) throws DesignRefused {
+    Comparison comparison = Comparison.begin(order, wraps);
+    try {
+      return of(Orthosis.make(order), comparison);
+    } finally {
+      comparison.cancel();
+    }
+  }
+
+  /**
    * The same where what it is compared with is on its way.
    *
    * @param comparison of the same order; cancelled where there is no answer
@@ -99,8 +115,11 @@ public final class RigidityRecipe {
     Concurrent<HeldPieces> holding =
         Concurrent.begin(() -> HeldPieces.of(orthosis, bodies, support));
     Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(bodies.trough()));
-    Concurrent<ComparedWrap> closed =
-        Concurrent.begin(() -> closed(half(ownTrough.end().trough(), comparison)));
+    Optional<Concurrent<ComparedWrap>> closed =
+        comparison.wraps().contains(1.0)
+            ? Optional.of(
+                Concurrent.begin(() -> closed(half(ownTrough.end().trough(), comparison))))
+            : Optional.empty();
     // The longest of all is done here.
     JointOutcome joint = joint(bodies, true);
     Interruption.ifInterrupted();
@@ -160,16 +179,17 @@ public final class RigidityRecipe {
   /**
    * Those of the other wraps that can be made.
    *
+   * @param closed the tube, where that is compared
    * @param refused takes up why the others cannot
    */
   private Map<Double, ComparedWrap> others(
-      Concurrent<ComparedWrap> closed, Comparison comparison, List<Finding> refused) {
+      Optional<Concurrent<ComparedWrap>> closed, Comparison comparison, List<Finding> refused) {
     Map<Double, ComparedWrap> others = new HashMap<>();
     for (double wrap : comparison.wraps()) {
       Interruption.ifInterrupted();
       if (wrap != design.trough().wrap()) {
         try {
-          others.put(wrap, wrap == 1 ? closed.end() : comparison.wrap(wrap));
+          others.put(wrap, wrap == 1 ? closed.orElseThrow().end() : comparison.wrap(wrap));
         } catch (DesignRefused e) {
           refused.add(Comparison.refused(wrap, e));
         }

@@ -1,15 +1,20 @@
 package org.midlateral.recipe.product;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.recipe.rigidity.RigidityRecipe;
 
 /** What is made once is inspected as it is, and made again only where its mesh misses a bound. */
 class ProductRecipeTest {
@@ -28,6 +33,33 @@ class ProductRecipeTest {
 
     assertThat(product.orthosis()).containsSame(made);
     assertThat(report(product)).isEqualTo(report(ProductRecipe.make(read.order(), List.of())));
+  }
+
+  /** What is computed meanwhile comes out as what is computed afterwards. */
+  @Test
+  void aProductIsTheSameHoweverItsDocumentsAreBegun() {
+    Product together = ProductRecipe.makeWithDocuments(read.order(), read.cautions());
+    Product after = ProductRecipe.withDocuments(ProductRecipe.make(read.order(), read.cautions()));
+
+    assertThat(together.documents()).isPresent();
+    assertThat(report(together)).isEqualTo(report(after));
+    assertThat(together.findings()).isEqualTo(after.findings());
+  }
+
+  /** A trough without room: nothing is waited for that was begun for it. */
+  @Test
+  void aRefusedOrderHasNoDocuments() {
+    Order without =
+        Orders.read(
+                Path.of("..", "samples", "slim-little.yaml"),
+                List.of("length.palmar-crease-to-web=12 mm", "trough.proximal-margin=12 mm"))
+            .order();
+    Product refused = ProductRecipe.makeWithDocuments(without, List.of());
+
+    assertThat(refused.isMade()).isFalse();
+    assertThat(refused.documents()).isEmpty();
+    assertThatThrownBy(() -> RigidityRecipe.of(without, Rigidity.USUAL_WRAPS))
+        .isInstanceOf(DesignRefused.class);
   }
 
   /** With the shell of another order, that lies nearer to the trough than this one asks for. */

@@ -42,8 +42,8 @@ record Comparison(
    * @throws DesignRefused where there is no room for it
    */
   static Comparison of(Order order) throws DesignRefused {
-    Orthosis orthosis = Orthosis.make(order);
-    Rigidity rigidity = RigidityRecipe.of(orthosis, Rigidity.USUAL_WRAPS);
+    Rigidity rigidity = RigidityRecipe.of(order, Rigidity.USUAL_WRAPS);
+    Orthosis orthosis = rigidity.orthosis();
     boolean byElements = rigidity.curves().stream().allMatch(curve -> curve.held().isPresent());
     boolean left = order.measurements().hand() == Hand.LEFT;
     List<BentWrap> cases = new ArrayList<>();
