@@ -164,28 +164,23 @@ final class Condensation {
   /** Subtracts rows j to j + 3 from rows i and i + 1, each with its own factors. */
   private static void subtractFromPair(
       double[][] rows, int i, int j, double[] s, double[] t, double[] u, double[] v) {
-    double[] y = rows[i];
-    double[] z = rows[i + 1];
-    double[] a = rows[j];
-    double[] b = rows[j + 1];
-    double[] c = rows[j + 2];
-    double[] d = rows[j + 3];
-    double s1 = s[i];
-    double t1 = t[i];
-    double u1 = u[i];
-    double v1 = v[i];
-    double s2 = s[i + 1];
-    double t2 = t[i + 1];
-    double u2 = u[i + 1];
-    double v2 = v[i + 1];
-    for (int k = 0; k < y.length; k++) {
-      double ak = a[k];
-      double bk = b[k];
-      double ck = c[k];
-      double dk = d[k];
-      y[k] -= s1 * ak + t1 * bk + u1 * ck + v1 * dk;
-      z[k] -= s2 * ak + t2 * bk + u2 * ck + v2 * dk;
-    }
+    DenseCholesky.subtractPair(
+        rows[i],
+        rows[i + 1],
+        rows[j],
+        rows[j + 1],
+        rows[j + 2],
+        rows[j + 3],
+        s[i],
+        t[i],
+        u[i],
+        v[i],
+        s[i + 1],
+        t[i + 1],
+        u[i + 1],
+        v[i + 1],
+        0,
+        rows[i].length);
   }
 
   private static void subtract(double[] y, double[] x, double factor) {

@@ -128,7 +128,8 @@ final class DenseCholesky {
     }
   }
 
-  private static void subtractPair(
+  /** Subtracts four arrays from two, each with its own factors. */
+  static void subtractPair(
       double[] y,
       double[] z,
       double[] a,
