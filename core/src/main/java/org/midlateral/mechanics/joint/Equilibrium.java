@@ -1,5 +1,6 @@
 package org.midlateral.mechanics.joint;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -264,39 +265,35 @@ final class Equilibrium {
       double[] h, int width, double[][] springs, double[] stiffness, int count, int moves) {
     double[] none = new double[moves];
     for (int e = 0; e < count; e += 4) {
-      double[][] four = {
-        springs[e],
-        e + 1 < count ? springs[e + 1] : none,
-        e + 2 < count ? springs[e + 2] : none,
-        e + 3 < count ? springs[e + 3] : none
-      };
-      int k = 0;
-      for (; k + 1 < moves; k += 2) {
-        addToPair(h, width, four, stiffness, e, k);
+      double[] a = springs[e];
+      double[] b = e + 1 < count ? springs[e + 1] : none;
+      double[] c = e + 2 < count ? springs[e + 2] : none;
+      double[] d = e + 3 < count ? springs[e + 3] : none;
+      double[] w = Arrays.copyOfRange(stiffness, e, e + 4);
+      // Of an odd number of rows the first, of one number, has no partner.
+      int k = moves % 2;
+      if (k == 1) {
+        h[0] += w[0] * a[0] * a[0] + w[1] * b[0] * b[0] + w[2] * c[0] * c[0] + w[3] * d[0] * d[0];
       }
-      if (k < moves) {
-        addToRow(h, k * width, four, stiffness, e, k, 0);
+      for (; k < moves; k += 2) {
+        addToPair(h, width, a, b, c, d, w, k);
       }
     }
   }
 
   /** Adds to row k and the next, which is longer by one. */
   private static void addToPair(
-      double[] h, int width, double[][] four, double[] stiffness, int e, int k) {
+      double[] h, int width, double[] a, double[] b, double[] c, double[] d, double[] w, int k) {
     int first = k * width;
     int second = first + width;
-    double[] a = four[0];
-    double[] b = four[1];
-    double[] c = four[2];
-    double[] d = four[3];
-    double s = stiffness[e] * a[k];
-    double t = stiffness[e + 1] * b[k];
-    double u = stiffness[e + 2] * c[k];
-    double v = stiffness[e + 3] * d[k];
-    double s2 = stiffness[e] * a[k + 1];
-    double t2 = stiffness[e + 1] * b[k + 1];
-    double u2 = stiffness[e + 2] * c[k + 1];
-    double v2 = stiffness[e + 3] * d[k + 1];
+    double s = w[0] * a[k];
+    double t = w[1] * b[k];
+    double u = w[2] * c[k];
+    double v = w[3] * d[k];
+    double s2 = w[0] * a[k + 1];
+    double t2 = w[1] * b[k + 1];
+    double u2 = w[2] * c[k + 1];
+    double v2 = w[3] * d[k + 1];
     for (int l = 0; l <= k; l++) {
       double al = a[l];
       double bl = b[l];
@@ -305,22 +302,7 @@ final class Equilibrium {
       h[first + l] += s * al + t * bl + u * cl + v * dl;
       h[second + l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
     }
-    addToRow(h, second, four, stiffness, e, k + 1, k + 1);
-  }
-
-  private static void addToRow(
-      double[] h, int first, double[][] four, double[] stiffness, int e, int k, int from) {
-    double[] a = four[0];
-    double[] b = four[1];
-    double[] c = four[2];
-    double[] d = four[3];
-    double s = stiffness[e] * a[k];
-    double t = stiffness[e + 1] * b[k];
-    double u = stiffness[e + 2] * c[k];
-    double v = stiffness[e + 3] * d[k];
-    for (int l = from; l <= k; l++) {
-      h[first + l] += s * a[l] + t * b[l] + u * c[l] + v * d[l];
-    }
+    h[second + k + 1] += s2 * a[k + 1] + t2 * b[k + 1] + u2 * c[k + 1] + v2 * d[k + 1];
   }
 
   private static LinearSolverDense<DMatrixRMaj> factored(DMatrixRMaj matrix) {
