@@ -35,7 +35,8 @@ public record RigidityPlot(
   private static final double TYPE = 2.8;
   private static final double HEADING = 3.4;
 
-  private static final Pen[] PENS = {Pen.AXIS, Pen.FOLD, Pen.CUT, Pen.MARK, Pen.EDGE, Pen.FINE};
+  /** None of them is cut along. */
+  private static final Pen[] PENS = {Pen.AXIS, Pen.FOLD, Pen.MARK, Pen.EDGE, Pen.FINE};
 
   /** Where along a line its label stands, as a share of it: elsewhere than its neighbours'. */
   private static final double[] LABELS = {0.78, 0.68, 0.58};
