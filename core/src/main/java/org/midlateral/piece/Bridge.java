@@ -189,9 +189,10 @@ public final class Bridge implements GapField {
     static Pair at(Meridians meridians, Piece piece, Optional<Under> under, double own) {
       double share = share(piece.midline(), own);
       Optional<Under> there = under.filter(u -> Math.abs(share) <= u.share());
+      Meridians.SkinCurve skin = meridians.skin(share);
       return new Pair(
-          meridians.at(share, piece.gap()),
-          there.map(u -> meridians.at(share, u.gap())),
+          skin.offset(piece.gap()),
+          there.map(u -> skin.offset(u.gap())),
           there.map(Under::distance).orElse(0.0));
     }
 

@@ -1,6 +1,7 @@
 package org.midlateral.piece;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The closing of a plane curve by a disc: the lowest curve over it that a disc rolling along from
@@ -21,48 +22,39 @@ final class Closing {
 
   private static final int MOST_STEPS = 12;
 
-  private final double radius;
-  private final double first;
-
-  /** Height of the disc's centre at rest on the curve, at even places (mm). */
-  private final double[] centre;
-
   private final double start;
   private final double[] spline;
 
-  private Closing(double[] x, double radius) {
-    this.radius = radius;
-    double from = Arrays.stream(x).min().orElseThrow();
-    double to = Arrays.stream(x).max().orElseThrow();
+  /** Keeps the discs off one curve, or off two. */
+  private Closing(
+      Meridians.Meridian curve,
+      Optional<Meridians.Meridian> under,
+      double distance,
+      double radius) {
+    double from = Arrays.stream(curve.x()).min().orElseThrow();
+    double to = Arrays.stream(curve.x()).max().orElseThrow();
     // Discs touch the ends of a sloping curve from beyond them.
-    this.first = from - BEYOND * radius;
-    this.centre = new double[(int) ((to - from + 2 * BEYOND * radius) / STEP) + 1];
-    Arrays.fill(centre, Double.NEGATIVE_INFINITY);
+    double first = from - BEYOND * radius;
+    int discs = (int) ((to - from + 2 * BEYOND * radius) / STEP) + 1;
+    double[] centre = CircleEnvelope.of(curve.x(), curve.y(), radius).heights(first, STEP, discs);
+    if (under.isPresent()) {
+      Meridians.Meridian below = under.get();
+      double[] over =
+          CircleEnvelope.of(below.x(), below.y(), radius + distance).heights(first, STEP, discs);
+      Arrays.setAll(centre, k -> Math.max(centre[k], over[k]));
+    }
     this.start = from - 2 * KNOT;
     this.spline = new double[(int) Math.ceil((to - from) / KNOT) + 5];
-  }
-
-  /** Keeps the disc's centre so far off some points (mm). */
-  private void rest(double[] x, double[] y, double distance) {
-    for (int i = 0; i < x.length; i++) {
-      int last = high(x[i], distance);
-      for (int k = low(x[i], distance); k <= last; k++) {
-        double off = first + k * STEP - x[i];
-        centre[k] = Math.max(centre[k], y[i] + rise(distance, off));
-      }
-    }
-  }
-
-  private Closing joined() {
-    double[] edge = new double[spline.length + 2];
-    for (int k = 0; k < edge.length; k++) {
-      edge[k] = edge(start + (k - 1) * KNOT);
-    }
+    // Upside down the lower edge of all that the discs cover is an upper one.
+    double[] place = new double[discs];
+    Arrays.setAll(place, k -> first + k * STEP);
+    double[] height = Arrays.stream(centre).map(y -> -y).toArray();
+    double[] edge =
+        CircleEnvelope.of(place, height, radius).heights(start - KNOT, KNOT, spline.length + 2);
     for (int k = 0; k < spline.length; k++) {
       // The quasi-interpolant of fourth order: it takes nothing off an even bend.
-      spline[k] = (8 * edge[k + 1] - edge[k] - edge[k + 2]) / 6;
+      spline[k] = (edge[k] + edge[k + 2] - 8 * edge[k + 1]) / 6;
     }
-    return this;
   }
 
   /**
@@ -72,9 +64,7 @@ final class Closing {
    * @param radius of the disc (mm)
    */
   static Closing of(Meridians.Meridian curve, double radius) {
-    Closing closing = new Closing(curve.x(), radius);
-    closing.rest(curve.x(), curve.y(), radius);
-    return closing.joined();
+    return new Closing(curve, Optional.empty(), 0, radius);
   }
 
   /**
@@ -84,34 +74,7 @@ final class Closing {
    */
   static Closing over(
       Meridians.Meridian curve, Meridians.Meridian under, double distance, double radius) {
-    Closing closing = new Closing(curve.x(), radius);
-    closing.rest(curve.x(), curve.y(), radius);
-    closing.rest(under.x(), under.y(), radius + distance);
-    return closing.joined();
-  }
-
-  /** Height of a circle over its middle (mm); at its ends rounding may lead outside. */
-  private static double rise(double radius, double off) {
-    return Math.sqrt(Math.max(0, radius * radius - off * off));
-  }
-
-  private int low(double x, double reach) {
-    return Math.max(0, (int) Math.ceil((x - reach - first) / STEP));
-  }
-
-  private int high(double x, double reach) {
-    return Math.min(centre.length - 1, (int) Math.floor((x + reach - first) / STEP));
-  }
-
-  /** Lower edge of all that the discs cover (mm). */
-  private double edge(double x) {
-    double edge = Double.POSITIVE_INFINITY;
-    int last = high(x, radius);
-    for (int k = low(x, radius); k <= last; k++) {
-      double off = first + k * STEP - x;
-      edge = Math.min(edge, centre[k] - rise(radius, off));
-    }
-    return edge;
+    return new Closing(curve, Optional.of(under), distance, radius);
   }
 
   /**

@@ -58,21 +58,19 @@ final class Meridians {
   }
 
   /**
-   * The curve at a share of the half girth.
+   * The skin's own curve at a share of the half girth, in its plane, its ends level.
    *
    * @param share from the volar midline (0) to the dorsal one (1 or -1)
-   * @param field distance from the skin
    */
-  Meridian at(double share, GapField field) {
+  SkinCurve skin(double share) {
     int n = station.length;
     double[] skin = new double[18];
     double[] point = new double[3 * n];
     double[] normal = new double[3 * n];
-    double[] off = new double[n];
+    double[] girth = new double[n];
     for (int i = 0; i < n; i++) {
-      double girth = share * slice[i].circumference() / 2;
-      slice[i].jet(slice[i].angle(girth), skin);
-      off[i] = field.at(girth, station[i]);
+      girth[i] = share * slice[i].circumference() / 2;
+      slice[i].jet(slice[i].angle(girth[i]), skin);
       cross(skin, normal, 3 * i);
       System.arraycopy(skin, 0, point, 3 * i, 3);
     }
@@ -80,37 +78,57 @@ final class Meridians {
     double[] y = new double[n];
     double[] slope = new double[n];
     double turned = 0;
-    double sx = 0;
-    double sy = 0;
-    for (int i = 0; i < n; i++) {
-      if (i > 0) {
-        double length = 0;
-        double turn = 0;
-        for (int k = 0; k < 3; k++) {
-          double d = point[3 * i + k] - point[3 * i - 3 + k];
-          length += d * d;
-          turn += d * (normal[3 * i + k] - normal[3 * i - 3 + k]);
-        }
-        length = Math.sqrt(length);
-        double half = turn / length / 2;
-        sx += length * Math.cos(turned - half);
-        sy += length * Math.sin(turned - half);
-        turned -= 2 * half;
+    for (int i = 1; i < n; i++) {
+      double square = 0;
+      double turn = 0;
+      for (int k = 0; k < 3; k++) {
+        double d = point[3 * i + k] - point[3 * i - 3 + k];
+        square += d * d;
+        turn += d * (normal[3 * i + k] - normal[3 * i - 3 + k]);
       }
+      double length = Math.sqrt(square);
+      double half = turn / length / 2;
+      x[i] = x[i - 1] + length * Math.cos(turned - half);
+      y[i] = y[i - 1] + length * Math.sin(turned - half);
+      turned -= 2 * half;
       slope[i] = turned;
-      x[i] = sx;
-      y[i] = sy;
     }
-    double tilt = Math.atan2(sy, sx);
+    double tilt = Math.atan2(y[n - 1], x[n - 1]);
     double cos = Math.cos(tilt);
     double sin = Math.sin(tilt);
     for (int i = 0; i < n; i++) {
       slope[i] -= tilt;
       double along = x[i] * cos + y[i] * sin;
-      y[i] = y[i] * cos - x[i] * sin + off[i] * Math.cos(slope[i]);
-      x[i] = along - off[i] * Math.sin(slope[i]);
+      y[i] = y[i] * cos - x[i] * sin;
+      x[i] = along;
     }
-    return new Meridian(x, y, slope, off);
+    return new SkinCurve(station, girth, x, y, slope);
+  }
+
+  /**
+   * The skin along the finger, in the curve's plane.
+   *
+   * @param station of each point (mm)
+   * @param girth of each point (mm)
+   * @param x along it (mm)
+   * @param y away from the finger (mm)
+   * @param slope angle of the skin at each point (rad)
+   */
+  record SkinCurve(double[] station, double[] girth, double[] x, double[] y, double[] slope) {
+
+    /** What lies over it at a distance, along its normals. */
+    Meridian offset(GapField field) {
+      int n = station.length;
+      double[] off = new double[n];
+      double[] overX = new double[n];
+      double[] overY = new double[n];
+      for (int i = 0; i < n; i++) {
+        off[i] = field.at(girth[i], station[i]);
+        overX[i] = x[i] - off[i] * Math.sin(slope[i]);
+        overY[i] = y[i] + off[i] * Math.cos(slope[i]);
+      }
+      return new Meridian(overX, overY, slope, off);
+    }
   }
 
   private static void cross(double[] jet, double[] out, int at) {

@@ -39,6 +39,9 @@ public final class SharedData {
   /** Words that are no one's name. */
   public static final String ORDINARY_WORDS = "ordinary-words.yaml";
 
+  /** Names of months and days. */
+  public static final String CALENDAR = "calendar.yaml";
+
   /** Printing processes and their limits. */
   public static final String PROCESSES = "print-processes.yaml";
 

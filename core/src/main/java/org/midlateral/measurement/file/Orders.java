@@ -54,6 +54,7 @@ public final class Orders {
     KeyTable.standard();
     Material.all();
     Caution.all();
+    PersonalData.prepare();
   }
 
   /**

@@ -1,9 +1,5 @@
 package org.midlateral.measurement.privacy;
 
-import java.time.Month;
-import java.time.format.TextStyle;
-import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -19,9 +15,8 @@ final class DateForm {
 
   /** As they are abbreviated and written out in some of the languages notes are written in. */
   private static final String MONTH_NAME =
-      Stream.of(Month.values())
-          .flatMap(DateForm::names)
-          .map(name -> name.replace(".", ""))
+      CalendarNames.all().values().stream()
+          .flatMap(names -> Stream.concat(names.months().stream(), names.shortMonths().stream()))
           .distinct()
           .map(Pattern::quote)
           .collect(Collectors.joining("|", "(", ")\\.?"));
@@ -68,13 +63,5 @@ final class DateForm {
         || NAMED.matcher(text).find()
         || BIRTH.matcher(text).find()
         || SIX_FIGURES.matcher(text).matches();
-  }
-
-  private static Stream<String> names(Month month) {
-    return Stream.of(Locale.ENGLISH, Locale.GERMAN, Locale.FRENCH, new Locale("es"))
-        .flatMap(
-            locale ->
-                List.of(TextStyle.FULL, TextStyle.SHORT).stream()
-                    .map(style -> month.getDisplayName(style, locale)));
   }
 }

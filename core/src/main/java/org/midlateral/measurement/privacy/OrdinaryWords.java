@@ -1,8 +1,5 @@
 package org.midlateral.measurement.privacy;
 
-import java.time.DayOfWeek;
-import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -40,12 +37,9 @@ final class OrdinaryWords {
       key.choices().forEach(choice -> addAll(choice, words));
     }
     Material.all().forEach(material -> addAll(material.title(), words));
-    for (Month month : Month.values()) {
-      addAll(month.getDisplayName(TextStyle.FULL, Locale.ENGLISH), words);
-    }
-    for (DayOfWeek day : DayOfWeek.values()) {
-      addAll(day.getDisplayName(TextStyle.FULL, Locale.ENGLISH), words);
-    }
+    CalendarNames english = CalendarNames.all().get("en");
+    english.months().forEach(month -> addAll(month, words));
+    english.days().forEach(day -> addAll(day, words));
     return words;
   }
 

@@ -13,6 +13,12 @@ import org.midlateral.measurement.key.Shown;
 public final class PersonalData {
   private PersonalData() {}
 
+  /** Loads the words and forms it goes by; a program that will read a file may do it early. */
+  public static void prepare() {
+    OrdinaryWords.contain("");
+    DateForm.in("");
+  }
+
   /** A caution about a text of the user's own, where its form gives cause. */
   public static Optional<Finding> caution(Setting setting) {
     return caution(setting.key().path(), setting);
