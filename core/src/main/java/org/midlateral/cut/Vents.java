@@ -24,7 +24,7 @@ public final class Vents {
    * The outline with vents wherever there is room for one.
    *
    * @param outline of the piece, girth from its own midline
-   * @param diameter of a vent (mm); 0 makes none
+   * @param diameter of a vent (mm)
    * @param spacing between centres (mm)
    * @param wall of the piece (mm)
    * @param middle the point of the middle of the wall at girth and station: vents are round there
@@ -37,9 +37,6 @@ public final class Vents {
       double wall,
       BiFunction<Double, Double, Vector3D> middle,
       BiPredicate<Double, Double> closed) {
-    if (diameter == 0) {
-      return outline;
-    }
     double radius = diameter / 2;
     double clear = radius + wall + BRIDGE;
     Polygon whole = outline.polygon();

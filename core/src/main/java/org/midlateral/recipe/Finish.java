@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.Outline;
 import org.midlateral.cut.Vents;
 import org.midlateral.digit.Slice;
@@ -89,7 +88,7 @@ record Finish(Order order, Relief relief) {
                 ReferenceLabel.on(
                     piece, order.measurements().reference(), field.from, field.to, field.width)
                     .stream())
-        .filter(label -> isClear(piece, label.shape()))
+        .filter(label -> isClear(piece, label.raised()))
         .findFirst();
   }
 
@@ -109,9 +108,9 @@ record Finish(Order order, Relief relief) {
   }
 
   /** Letters on the slope of a relief would stand askew, and crowd where it is hollow. */
-  private boolean isClear(Piece piece, Geometry letters) {
+  private boolean isClear(Piece piece, Raised letters) {
     return relief.bubbles().isEmpty()
-        || Arrays.stream(letters.getCoordinates())
+        || Arrays.stream(letters.shape().getCoordinates())
             .noneMatch(
                 at ->
                     relief.bubbles().stream()
@@ -119,7 +118,7 @@ record Finish(Order order, Relief relief) {
   }
 
   /** The word on the dorsal shell where it is asked for; a reference goes before it. */
-  private Optional<Geometry> word(Piece shell) {
+  private Optional<Raised> word(Piece shell) {
     if (!isWordAsked()) {
       return Optional.empty();
     }
@@ -184,22 +183,19 @@ record Finish(Order order, Relief relief) {
     if (!order.design().print().label()) {
       return piece;
     }
-    return label(piece).map(label -> labelled(piece, label.shape())).orElse(piece);
+    return label(piece).map(label -> labelled(piece, label.raised())).orElse(piece);
   }
 
-  private Piece labelled(Piece piece, Geometry upright) {
-    Geometry label = upright;
-    if (order.measurements().hand() == Hand.LEFT) {
-      // A left hand's pieces are mirrored when all is done; letters must come out readable.
-      label = AffineTransformation.reflectionInstance(0, 0, 0, 1).transform(label);
-    }
-    Optional<Raised> mark = piece.raised();
-    Geometry all = mark.isPresent() ? label.union(mark.get().shape()) : label;
-    return piece.withRaised(
-        new Raised(all, mark.map(Raised::height).orElse(ReferenceLabel.HEIGHT)));
+  /** With letters added; a left hand's pieces are mirrored when all is done, letters are not. */
+  private Piece labelled(Piece piece, Raised upright) {
+    Raised letters = order.measurements().hand() == Hand.LEFT ? upright.mirrored() : upright;
+    return piece.withRaised(piece.raised().map(letters::and).orElse(letters));
   }
 
   private Piece vented(Piece piece, Design.VentDesign vents, double offFlank) {
+    if (vents.diameter() == 0) {
+      return piece;
+    }
     double radius = vents.diameter() / 2;
     // A vent's round takes half a wall more than the vent itself.
     double off = radius + piece.wall() / 2 + BRIDGE;

@@ -87,16 +87,12 @@ public record Orthosis(
         refused = Optional.of(e.finding());
       }
     }
-    // The shell is the larger: what is raised on it is drawn before the trough, on the other core.
-    Optional<SolidMesher> mesher =
-        plainShell.map(plain -> mesher(finish.dorsalShell(plain), order, fineness));
     Concurrent<Solid> trough =
-        Concurrent.begin(
-            () -> sided(mesher(finish.trough(plainTrough), order, fineness).end(), order));
+        Concurrent.begin(() -> solid(finish.trough(plainTrough), order, fineness));
     Optional<Solid> shell = Optional.empty();
-    if (mesher.isPresent()) {
+    if (plainShell.isPresent()) {
       try {
-        shell = Optional.of(sided(mesher.get().end(), order));
+        shell = Optional.of(solid(finish.dorsalShell(plainShell.get()), order, fineness));
       } catch (DesignRefused e) {
         plainShell = Optional.empty();
         refused = Optional.of(e.finding());
@@ -130,12 +126,9 @@ public record Orthosis(
         asked, digit, relief, bare, plainTrough, Optional.empty(), trough, Optional.empty(), why);
   }
 
-  private static SolidMesher mesher(Piece piece, Order order, double fineness) {
-    return SolidMesher.begin(piece, order.design().print().edgeLength(), fineness);
-  }
-
-  private static Solid sided(Solid right, Order order) {
-    return order.measurements().hand() == Hand.LEFT ? right.mirrored() : right;
+  private static Solid solid(Piece piece, Order order, double fineness) throws DesignRefused {
+    Solid solid = SolidMesher.mesh(piece, order.design().print().edgeLength(), fineness);
+    return order.measurements().hand() == Hand.LEFT ? solid.mirrored() : solid;
   }
 
   /** Reliefs that add up, where the pieces leave the skin, a label and vents without room. */

@@ -75,7 +75,7 @@ public final class DorsalShell {
             new Bridge.Under(trough.gap(), onTop, bare.outline().wrap()));
     double inset = wall + MARK_INSET;
     return plain.withRaised(
-        new Raised(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));
+        Raised.of(ProximalMark.at(outline.proximal() + inset), ProximalMark.HEIGHT));
   }
 
   /** Station from which the shell is free of its proximal mark (mm). */

@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.Lettering;
 import org.midlateral.piece.Piece;
+import org.midlateral.piece.Raised;
 import org.midlateral.trough.ReferenceLabel;
 
 /**
@@ -28,7 +29,7 @@ public final class ProximalWord {
   private static final double ARROW = 0.9;
 
   /** Drawn once: every shell bears the same. */
-  private static final Map<Double, Geometry> SIGNS = new ConcurrentHashMap<>();
+  private static final Map<Double, Raised> SIGNS = new ConcurrentHashMap<>();
 
   private ProximalWord() {}
 
@@ -39,10 +40,10 @@ public final class ProximalWord {
    * @param to distal end of the field (mm)
    * @param width of the field along the girth, about the shell's midline (mm)
    */
-  public static Optional<Geometry> on(Piece shell, double from, double to, double width) {
+  public static Optional<Raised> on(Piece shell, double from, double to, double width) {
     for (double capital : CAPITALS) {
-      Geometry sign = SIGNS.computeIfAbsent(capital, ProximalWord::sign);
-      Envelope box = sign.getEnvelopeInternal();
+      Raised sign = SIGNS.computeIfAbsent(capital, ProximalWord::sign);
+      Envelope box = sign.shape().getEnvelopeInternal();
       if (box.getWidth() <= to - from && box.getHeight() <= width) {
         // As far proximal as it goes: it is said of that end.
         return Optional.of(ReferenceLabel.laid(shell, sign, from + box.getWidth() / 2));
@@ -52,7 +53,7 @@ public final class ProximalWord {
   }
 
   /** Arrow and word, centred on the origin, x along the line, y up (mm). */
-  private static Geometry sign(double capital) {
+  private static Raised sign(double capital) {
     Geometry word = Lettering.outlines(List.of(WORD), capital);
     double base = word.getEnvelopeInternal().getMinX() - APART * capital;
     Coordinate tip = new Coordinate(base - ARROW * capital, 0);
@@ -61,6 +62,7 @@ public final class ProximalWord {
     };
     Geometry both = word.union(new GeometryFactory().createPolygon(ring));
     double middle = both.getEnvelopeInternal().centre().x;
-    return AffineTransformation.translationInstance(-middle, 0).transform(both);
+    Geometry centred = AffineTransformation.translationInstance(-middle, 0).transform(both);
+    return Raised.of(centred, ReferenceLabel.HEIGHT);
   }
 }

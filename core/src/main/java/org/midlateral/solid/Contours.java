@@ -12,15 +12,13 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.digit.Slice;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
+import org.midlateral.piece.RaisedSlopes;
 
 /**
  * Points along the foot and along the brow of what is raised on a piece, so that its mesh follows
- * the outlines. The slope between the two stands at about 70 degrees.
+ * the outlines ({@link RaisedSlopes}).
  */
 final class Contours {
-  /** Half the width of the slope in the plane (mm). */
-  private static final double HALF_SLOPE = 0.12;
-
   /** Spacing of the points (mm): under twice the slope's width, so that every step is an edge. */
   private static final double SPACING = 0.33;
 
@@ -33,8 +31,6 @@ final class Contours {
   private static final double CROWDED = 0.6 * SPACING;
 
   /** A ring of wider spaced points on either side leads over to the open lattice (mm). */
-  private static final double APRON = 0.4;
-
   private static final double APRON_SPACING = 0.5;
 
   /** The lattice keeps this far from all of these points, at most (mm). */
@@ -43,24 +39,18 @@ final class Contours {
   /** The lattice keeps this share of its spacing from them, so that wide strokes are filled. */
   private static final double CLEAR = 0.62;
 
-  /** Corners sharper than this radius are rounded off (mm). */
-  private static final double ROUND = 0.15;
-
-  /** Lines to a quarter of an arc: they leave it by 0.014 mm at most. */
-  private static final int ARC = 3;
-
   private static final Polygon NOTHING = new GeometryFactory().createPolygon();
 
   private double[] angle = new double[0];
   private double[] station = new double[0];
   private double[] girth = new double[0];
   private double[] height = new double[0];
-  private final Raised raised;
+  private final double raised;
   private final IndexedPointInAreaLocator inside;
   private final Envelope box;
   private int size;
 
-  private Contours(Raised raised, Geometry brow) {
+  private Contours(double raised, Geometry brow) {
     this.raised = raised;
     this.inside = new IndexedPointInAreaLocator(brow);
     this.box = brow.getEnvelopeInternal();
@@ -69,18 +59,15 @@ final class Contours {
   /** The contours of what is raised on a piece; none where nothing is. */
   static Contours of(Piece piece, SizingField density) {
     if (piece.raised().isEmpty()) {
-      return new Contours(new Raised(NOTHING, 0), NOTHING);
+      return new Contours(0, NOTHING);
     }
     Raised raised = piece.raised().get();
-    Geometry round = raised.shape().buffer(ROUND, ARC).buffer(-2 * ROUND, ARC).buffer(ROUND, ARC);
-    Geometry foot = round.buffer(HALF_SLOPE, ARC);
-    Geometry brow = round.buffer(-HALF_SLOPE, ARC);
-    Contours contours = new Contours(raised, brow);
-    contours.add(piece, density, foot, SPACING, 0);
-    contours.add(piece, density, brow, SPACING, raised.height());
-    contours.add(piece, density, round.buffer(HALF_SLOPE + APRON, ARC), APRON_SPACING, 0);
-    contours.add(
-        piece, density, round.buffer(-HALF_SLOPE - APRON, ARC), APRON_SPACING, raised.height());
+    RaisedSlopes slopes = raised.slopes();
+    Contours contours = new Contours(raised.height(), slopes.brow());
+    contours.add(piece, density, slopes.foot(), SPACING, 0);
+    contours.add(piece, density, slopes.brow(), SPACING, raised.height());
+    contours.add(piece, density, slopes.around(), APRON_SPACING, 0);
+    contours.add(piece, density, slopes.within(), APRON_SPACING, raised.height());
     return contours;
   }
 
@@ -109,9 +96,9 @@ final class Contours {
     }
     Coordinate[] c = ring.getCoordinates();
     double[] at = new double[c.length];
-    double before = angle(piece, c[0].x, c[0].y);
+    double before = roundAngle(piece, c[0]);
     for (int k = 1; k < c.length; k++) {
-      double here = angle(piece, c[k].x, c[k].y);
+      double here = roundAngle(piece, c[k]);
       double turn = here - before;
       double stretch = turn == 0 ? 1 : (density.stretched(here) - density.stretched(before)) / turn;
       double round = stretch * (c[k].x - c[k - 1].x);
@@ -154,7 +141,12 @@ final class Contours {
     height[size++] = high;
   }
 
-  private double angle(Piece piece, double girth, double station) {
+  /** The angle that a girth would have on a round section: near enough to space points by (rad). */
+  private static double roundAngle(Piece piece, Coordinate at) {
+    return at.x * 2 * Math.PI / piece.digit().circumference(at.y);
+  }
+
+  private static double angle(Piece piece, double girth, double station) {
     return piece.midline().angle(piece.digit().slice(station), girth);
   }
 
@@ -183,7 +175,7 @@ final class Contours {
       return 0;
     }
     Coordinate at = new Coordinate(piece.midline().girth(slice, own), slice.station());
-    return box.contains(at) && inside.locate(at) == Location.INTERIOR ? raised.height() : 0;
+    return box.contains(at) && inside.locate(at) == Location.INTERIOR ? raised : 0;
   }
 
   private double[] after(double[] first, double[] own) {

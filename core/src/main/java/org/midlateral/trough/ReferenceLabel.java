@@ -6,15 +6,16 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.midlateral.cut.Lettering;
 import org.midlateral.piece.Piece;
+import org.midlateral.piece.Raised;
 
 /**
  * The order's reference, raised on the outside of a piece along the finger; where the whole of it
  * has no room, its last letters, which tell orders apart best.
  *
  * @param text that is raised
- * @param shape of its letters on the piece's outline plane (mm)
+ * @param raised its letters on the piece's outline plane
  */
-public record ReferenceLabel(String text, Geometry shape) {
+public record ReferenceLabel(String text, Raised raised) {
   /** Height of the letters over the surface (mm). */
   public static final double HEIGHT = 0.6;
 
@@ -55,7 +56,9 @@ public record ReferenceLabel(String text, Geometry shape) {
     }
     String text = ending(reference, fits);
     return best.filter(shape -> text.equals(reference) || text.length() >= FEWEST)
-        .map(shape -> new ReferenceLabel(text, laid(piece, shape, (from + to) / 2)));
+        .map(
+            shape ->
+                new ReferenceLabel(text, laid(piece, Raised.of(shape, HEIGHT), (from + to) / 2)));
   }
 
   private static String ending(String text, int letters) {
@@ -82,11 +85,11 @@ public record ReferenceLabel(String text, Geometry shape) {
    * @param letters centred on the origin, x along the lines, y up (mm)
    * @param station of their middle (mm)
    */
-  public static Geometry laid(Piece piece, Geometry letters, double station) {
+  public static Raised laid(Piece piece, Raised letters, double station) {
     double mean = piece.digit().circumference(station) / (2 * Math.PI);
     double outside = piece.gap().at(0, station) + piece.wall();
     double girth = mean / (mean + outside);
     // Seen from outside with +s to the right, +g points down.
-    return new AffineTransformation(0, -girth, 0, 1, 0, station).transform(letters);
+    return letters.transformed(new AffineTransformation(0, -girth, 0, 1, 0, station));
   }
 }
