@@ -1,6 +1,7 @@
 package org.midlateral.piece;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -126,6 +127,7 @@ public final class Bridge implements GapField {
     double to = Math.min(last, sharp[1] + BEYOND * radius);
     double[] station = stations(piece, from, to, STEP);
     Meridians meridians = new Meridians(piece.digit(), station);
+    boolean[] crease = creases(piece.digit(), station);
     double[] rise = new double[3 * station.length * (2 * half + 1)];
     // No column asks another, and nothing else takes so long before a piece is meshed.
     IntStream.rangeClosed(-half, half)
@@ -134,7 +136,7 @@ public final class Bridge implements GapField {
             j -> {
               Pair pair = Pair.at(meridians, piece, under, j * COLUMN);
               if (IntStream.range(1, station.length - 1).anyMatch(i -> pair.asks(i, 1 / radius))) {
-                enter(piece, station, column(pair, station, radius), rise, j + half, 2 * half + 1);
+                enter(crease, station, column(pair, station, radius), rise, j + half, 2 * half + 1);
               }
             });
     return Optional.of(new Bridge(piece, station, half, rise));
@@ -220,11 +222,12 @@ public final class Bridge implements GapField {
 
   /** Places evenly along the finger, each moved to a crease of the skin that is near. */
   private static double[] stations(Piece piece, double from, double to, double step) {
+    List<Double> creases = piece.digit().creases();
     int steps = (int) Math.ceil((to - from) / step);
     return apart(
         IntStream.rangeClosed(0, steps)
             .mapToDouble(i -> from + (to - from) * i / steps)
-            .map(s -> atCrease(piece.digit(), s, (to - from) / steps / 2)));
+            .map(s -> atCrease(creases, s, (to - from) / steps / 2)));
   }
 
   /** Places in their order, without those that are the same but for rounding. */
@@ -236,8 +239,18 @@ public final class Bridge implements GapField {
         .toArray();
   }
 
-  private static double atCrease(DigitSurface digit, double station, double reach) {
-    for (double crease : digit.creases()) {
+  /** Which of some places are creases of the skin. */
+  private static boolean[] creases(DigitSurface digit, double[] station) {
+    List<Double> creases = digit.creases();
+    boolean[] at = new boolean[station.length];
+    for (int i = 0; i < at.length; i++) {
+      at[i] = creases.contains(station[i]);
+    }
+    return at;
+  }
+
+  private static double atCrease(List<Double> creases, double station, double reach) {
+    for (double crease : creases) {
       if (Math.abs(station - crease) < reach) {
         return crease;
       }
@@ -257,14 +270,13 @@ public final class Bridge implements GapField {
 
   /** Writes a column's rises and slopes: three-point slopes, one-sided at a crease of the skin. */
   private static void enter(
-      Piece piece, double[] s, double[] rise, double[] out, int column, int columns) {
+      boolean[] crease, double[] s, double[] rise, double[] out, int column, int columns) {
     int n = s.length;
     for (int i = 0; i < n; i++) {
-      boolean crease = piece.digit().creases().contains(s[i]);
       int at = 3 * (i * columns + column);
       out[at] = rise[i];
-      out[at + 1] = slope(s, rise, i, crease || i == n - 1 ? i - 2 : i - 1);
-      out[at + 2] = slope(s, rise, i, crease || i == 0 ? i : i - 1);
+      out[at + 1] = slope(s, rise, i, crease[i] || i == n - 1 ? i - 2 : i - 1);
+      out[at + 2] = slope(s, rise, i, crease[i] || i == 0 ? i : i - 1);
     }
   }
 

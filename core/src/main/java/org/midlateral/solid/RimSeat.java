@@ -239,7 +239,7 @@ final class RimSeat {
 
   /** Takes point, normal and tangent from the carrier instead of the skin. */
   private void raise(double girth, double at, double[] direction) {
-    double size = Math.hypot(direction[0], direction[1]) / ALONG;
+    double size = Math.sqrt(direction[0] * direction[0] + direction[1] * direction[1]) / ALONG;
     double[] there = new double[18];
     for (int i = -1; i <= 1; i++) {
       double s = at + i * direction[1] / size;

@@ -132,7 +132,9 @@ final class RingSamples {
       Coordinate a, Coordinate b, Chart chart, DigitSurface digit, SizingField density) {
     double turn = density.stretched(angle(b, digit)) - density.stretched(angle(a, digit));
     double rho = (chart.rho(a.y) + chart.rho(b.y)) / 2;
-    return Math.hypot(rho * turn, chart.v(b.y) - chart.v(a.y));
+    double round = rho * turn;
+    double along = chart.v(b.y) - chart.v(a.y);
+    return Math.sqrt(round * round + along * along);
   }
 
   /** The angle that a girth would have on a round section (rad). */
@@ -208,7 +210,7 @@ final class RingSamples {
   private double[] difference(int from, int to) {
     double dg = ring[to].x - ring[from].x;
     double ds = ring[to].y - ring[from].y;
-    double size = Math.hypot(dg, ds);
+    double size = Math.sqrt(dg * dg + ds * ds);
     return new double[] {dg / size, ds / size};
   }
 }

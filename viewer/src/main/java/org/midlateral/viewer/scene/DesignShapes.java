@@ -2,11 +2,10 @@ package org.midlateral.viewer.scene;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
+import java.util.Optional;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.NailPlate;
 import org.midlateral.measurement.Measurements;
-import org.midlateral.mechanics.Sections;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.SkinMesh;
@@ -28,7 +27,7 @@ public record DesignShapes(
     SurfaceShape nail,
     List<Landmark> landmarks,
     List<PieceShape> pieces,
-    Sections sections) {
+    DesignSections sections) {
   private static final int SKIN_AROUND = 72;
   private static final double SKIN_STEP = 1;
 
@@ -40,17 +39,27 @@ public record DesignShapes(
     pieces = List.copyOf(pieces);
   }
 
-  static DesignShapes of(Orthosis orthosis) {
+  /**
+   * The shapes of a design.
+   *
+   * @param before another design's, whose finger is shown again where it was measured alike
+   */
+  static DesignShapes of(Orthosis orthosis, Optional<DesignShapes> before) {
     Measurements measured = orthosis.order().measurements();
-    CompletableFuture<Sections> sections =
-        CompletableFuture.supplyAsync(() -> Sections.of(orthosis.digit(), orthosis.solids()));
+    Optional<DesignShapes> alike =
+        before.filter(b -> b.orthosis.order().measurements().equals(measured));
     return new DesignShapes(
         orthosis,
-        SurfaceShape.of(skin(orthosis.digit(), -measured.palmarCreaseToWeb())),
-        SurfaceShape.of(Nail.of(NailPlate.of(measured, orthosis.digit()))),
-        Landmark.of(measured, orthosis.digit()),
+        alike
+            .map(DesignShapes::skin)
+            .orElseGet(
+                () -> SurfaceShape.of(skin(orthosis.digit(), -measured.palmarCreaseToWeb()))),
+        alike
+            .map(DesignShapes::nail)
+            .orElseGet(() -> SurfaceShape.of(Nail.of(NailPlate.of(measured, orthosis.digit())))),
+        alike.map(DesignShapes::landmarks).orElseGet(() -> Landmark.of(measured, orthosis.digit())),
         orthosis.solids().stream().map(PieceShape::of).toList(),
-        sections.join());
+        new DesignSections(orthosis));
   }
 
   /** The order's reference, hand and finger: {@code R-12, right ring finger}. */

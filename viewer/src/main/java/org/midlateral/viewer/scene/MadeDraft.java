@@ -37,6 +37,15 @@ public record MadeDraft(
 
   /** Makes a draft, as far as it goes. */
   public static MadeDraft of(Draft draft) {
+    return of(draft, Optional.empty());
+  }
+
+  /**
+   * The same.
+   *
+   * @param before what was shown before, whose finger may be shown again
+   */
+  public static MadeDraft of(Draft draft, Optional<DesignShapes> before) {
     Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
     if (!read.ok()) {
       return new MadeDraft(draft, read.errors(), List.of(), Optional.empty(), Optional.empty());
@@ -47,7 +56,7 @@ public record MadeDraft(
     try {
       Orthosis made = Orthosis.make(order);
       made.missing().ifPresent(missing -> findings.add(0, missing));
-      shapes = Optional.of(DesignShapes.of(made));
+      shapes = Optional.of(DesignShapes.of(made, before));
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
     } catch (RuntimeException e) {
@@ -59,7 +68,8 @@ public record MadeDraft(
 
   /** The same draft, of which no more is shown than can be made. */
   public MadeDraft showing(Orthosis madeOfIt) {
-    return new MadeDraft(draft, errors, findings, order, Optional.of(DesignShapes.of(madeOfIt)));
+    return new MadeDraft(
+        draft, errors, findings, order, Optional.of(DesignShapes.of(madeOfIt, shapes)));
   }
 
   /** Tells of a defect; the file that goes with it lies in the temporary folder. */

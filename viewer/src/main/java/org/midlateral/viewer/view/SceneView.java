@@ -159,6 +159,11 @@ public abstract class SceneView extends JPanel {
     changedSinceShown = false;
   }
 
+  /** Whether a picture that is asked for now comes on the screen. */
+  public final boolean isDrawn() {
+    return isShowing() && getWidth() > 0 && getHeight() > 0;
+  }
+
   /** Takes the picture off the screen; one that is still being drawn does not come any more. */
   protected final void forgetPicture() {
     scene++;
@@ -194,7 +199,7 @@ public abstract class SceneView extends JPanel {
   }
 
   private void ask(boolean smooth) {
-    if (getWidth() <= 0 || getHeight() <= 0 || !isShowing()) {
+    if (!isDrawn()) {
       return;
     }
     double scale = pixelScale();

@@ -40,6 +40,7 @@ import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.MadeDraft;
 import org.midlateral.viewer.scene.Quantity;
 import org.midlateral.viewer.section.Colouring;
+import org.midlateral.viewer.section.SkinPressure;
 import org.midlateral.viewer.view.FingerView;
 
 /** The one window of the program. */
@@ -88,6 +89,7 @@ public final class MainWindow extends JFrame {
 
   private Quantity quantity = Quantity.NONE;
   private Palette palette = Palette.LIGHT;
+  private transient Optional<SkinPressure> pressure = Optional.empty();
   private double changeToShownMillis = Double.NaN;
 
   /**
@@ -355,16 +357,22 @@ public final class MainWindow extends JFrame {
       showFindings();
       return;
     }
-    // The picture first: what follows is done while it is drawn.
+    pressure = answer.colouring().pressure();
+    // The picture first: the section is cut when it is on the screen.
+    boolean drawn = view.isDrawn();
     view.whenNextShown(
-        () -> changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6);
+        () -> {
+          changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6;
+          showSection(answer.made());
+        });
     boolean passing = answer.colouring().isPassing();
     Colouring beside =
         passing ? colouring.ofKept(kept) : ofKept(answer.asked().kept(), answer.ofKept());
     view.show(made.shapes().get(), answer.colouring(), beside);
+    if (!drawn) {
+      showSection(answer.made());
+    }
     showFindings();
-    section.show(made.shapes().get());
-    section.setPressure(answer.colouring().pressure());
     tellDifference();
     if (lesson.isShowing()) {
       lesson.follow(made.shapes().get());
@@ -372,6 +380,14 @@ public final class MainWindow extends JFrame {
     if (slow) {
       view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
       colouring.ask(made, kept, answer.asked().quantity(), passing);
+    }
+  }
+
+  /** Unless another was made or opened meanwhile. */
+  private void showSection(MadeDraft of) {
+    if (made != null && made.draft().equals(of.draft())) {
+      made.shapes().ifPresent(section::show);
+      section.setPressure(pressure);
     }
   }
 
@@ -413,7 +429,8 @@ public final class MainWindow extends JFrame {
       view.show(
           made.shapes().get(), answer.colouring(), ofKept(answer.asked().kept(), answer.ofKept()));
       view.setNote(answer.colouring().note());
-      section.setPressure(answer.colouring().pressure());
+      pressure = answer.colouring().pressure();
+      section.setPressure(pressure);
     }
   }
 

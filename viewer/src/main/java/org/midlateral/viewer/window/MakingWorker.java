@@ -65,7 +65,7 @@ final class MakingWorker implements AutoCloseable {
       last = asked.shown();
     }
     if (last == null || !last.draft().equals(asked.draft())) {
-      last = MadeDraft.of(asked.draft());
+      last = MadeDraft.of(asked.draft(), Optional.ofNullable(last).flatMap(MadeDraft::shapes));
     }
     Quantity quantity = asked.quantity().isSlow() ? Quantity.NONE : asked.quantity();
     Colouring colouring =
