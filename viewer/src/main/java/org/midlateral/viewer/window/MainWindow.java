@@ -358,36 +358,41 @@ public final class MainWindow extends JFrame {
       return;
     }
     pressure = answer.colouring().pressure();
-    // The picture first: the section is cut when it is on the screen.
     boolean drawn = view.isDrawn();
     view.whenNextShown(
         () -> {
           changeToShownMillis = (System.nanoTime() - answer.asked().since()) / 1e6;
-          showSection(answer.made());
+          follow(answer);
         });
     boolean passing = answer.colouring().isPassing();
     Colouring beside =
         passing ? colouring.ofKept(kept) : ofKept(answer.asked().kept(), answer.ofKept());
     view.show(made.shapes().get(), answer.colouring(), beside);
+    if (slow) {
+      view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
+    }
     if (!drawn) {
-      showSection(answer.made());
+      follow(answer);
     }
     showFindings();
     tellDifference();
     if (lesson.isShowing()) {
       lesson.follow(made.shapes().get());
     }
-    if (slow) {
-      view.setNote("Computing the " + answer.asked().quantity().word() + " ...");
-      colouring.ask(made, kept, answer.asked().quantity(), passing);
-    }
   }
 
-  /** Unless another was made or opened meanwhile. */
-  private void showSection(MadeDraft of) {
-    if (made != null && made.draft().equals(of.draft())) {
-      made.shapes().ifPresent(section::show);
-      section.setPressure(pressure);
+  /**
+   * What waits until the picture is on the screen, since it would take the cores that draw it: the
+   * section, and colours that take long. Nothing where another was made or opened meanwhile.
+   */
+  private void follow(MakingWorker.MadeAnswer answer) {
+    if (made == null || !made.draft().equals(answer.made().draft()) || made.shapes().isEmpty()) {
+      return;
+    }
+    section.show(made.shapes().get());
+    section.setPressure(pressure);
+    if (answer.asked().quantity().isSlow()) {
+      colouring.ask(made, kept, answer.asked().quantity(), answer.colouring().isPassing());
     }
   }
 
