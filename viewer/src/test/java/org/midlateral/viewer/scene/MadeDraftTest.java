@@ -34,6 +34,21 @@ class MadeDraftTest {
     assertThat(made().shapes().orElseThrow().pieces()).hasSize(2);
   }
 
+  /** What is drawn of the finger need not be made, nor handed to the renderer, again. */
+  @Test
+  void theSameFingerIsShownAgain() throws Exception {
+    MadeDraft before = made();
+    MadeDraft thicker = MadeDraft.of(before.draft().with("trough.wall", "2.2 mm"), before.shapes());
+    MadeDraft swollen =
+        MadeDraft.of(before.draft().with("circumference.pip", "62 mm"), before.shapes());
+    DesignShapes first = before.shapes().orElseThrow();
+
+    assertThat(thicker.shapes().orElseThrow().skin()).isSameAs(first.skin());
+    assertThat(thicker.shapes().orElseThrow().landmarks()).isEqualTo(first.landmarks());
+    assertThat(thicker.shapes().orElseThrow().pieces()).isNotEqualTo(first.pieces());
+    assertThat(swollen.shapes().orElseThrow().skin()).isNotSameAs(first.skin());
+  }
+
   @Test
   void aRefusedTroughCanStillBeInspected() throws Exception {
     MadeDraft refused = made("trough.proximal-margin=15", "trough.web-clearance=1");
