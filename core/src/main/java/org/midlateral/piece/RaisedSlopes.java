@@ -9,7 +9,7 @@ import org.locationtech.jts.geom.util.PolygonExtracter;
 
 /**
  * The slopes round what is raised on a piece, as polygons. What is 0.6 mm high has slopes of some
- * 63 degrees: a printer needs no support for them, and a thumb meets no edge.
+ * 68 degrees: a printer needs no support for them, and a thumb meets no edge.
  *
  * @param foot where they begin
  * @param brow where they end, on the top
@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.util.PolygonExtracter;
  */
 public record RaisedSlopes(Geometry foot, Geometry brow, Geometry around, Geometry within) {
   /** Half the width of a slope in the plane (mm). */
-  private static final double HALF = 0.15;
+  private static final double HALF = 0.12;
 
   /** From foot or brow to the ring beside it (mm). */
   private static final double APRON = 0.4;

@@ -27,8 +27,11 @@ final class Contours {
    */
   private static final double LEAST_RING = 4 * SPACING;
 
-  /** Two points never stand closer than this (mm). */
-  private static final double CROWDED = 0.6 * SPACING;
+  /**
+   * Two points never stand closer than this (mm): less than a slope's width, which on the skin is
+   * less than on the outside.
+   */
+  private static final double CROWDED = 0.5 * SPACING;
 
   /** A ring of wider spaced points on either side leads over to the open lattice (mm). */
   private static final double APRON_SPACING = 0.5;
@@ -96,9 +99,9 @@ final class Contours {
     }
     Coordinate[] c = ring.getCoordinates();
     double[] at = new double[c.length];
-    double before = roundAngle(piece, c[0]);
+    double before = angle(piece, c[0].x, c[0].y);
     for (int k = 1; k < c.length; k++) {
-      double here = roundAngle(piece, c[k]);
+      double here = angle(piece, c[k].x, c[k].y);
       double turn = here - before;
       double stretch = turn == 0 ? 1 : (density.stretched(here) - density.stretched(before)) / turn;
       double round = stretch * (c[k].x - c[k - 1].x);
@@ -139,11 +142,6 @@ final class Contours {
     this.girth[size] = girth;
     station[size] = at;
     height[size++] = high;
-  }
-
-  /** The angle that a girth would have on a round section: near enough to space points by (rad). */
-  private static double roundAngle(Piece piece, Coordinate at) {
-    return at.x * 2 * Math.PI / piece.digit().circumference(at.y);
   }
 
   private static double angle(Piece piece, double girth, double station) {

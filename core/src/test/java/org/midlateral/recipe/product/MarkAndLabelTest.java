@@ -237,8 +237,8 @@ class MarkAndLabelTest {
     }
     assertThat(highest).isCloseTo(0.6, within(1e-6));
     assertThat(top).isGreaterThan(20);
-    // Half the slope's width comes off each side of the flat top, 0.15 mm.
-    Geometry flat = raised(shell).buffer(-0.15);
+    // Half the slope's width comes off each side of the flat top, 0.12 mm.
+    Geometry flat = raised(shell).buffer(-0.12);
     Geometry thinned = flat.buffer(-0.59);
     assertThat(thinned.isEmpty()).isFalse();
     // Opened by discs of 1.18 mm it stays what it is: no stroke is thinner.
