@@ -4,17 +4,23 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * Orders the unknowns: halves the triangles by a plane across their longest extent, again and
- * again; the nodes on a cut wait until both halves are done (A. George, "Nested dissection of a
- * regular finite element mesh", SIAM J. Numer. Anal. 10 (1973) 345-363, with planes in place of a
- * grid).
+ * Orders the unknowns: halves the triangles by a plane, again and again; the nodes on a cut wait
+ * until both halves are done (A. George, "Nested dissection of a regular finite element mesh", SIAM
+ * J. Numer. Anal. 10 (1973) 345-363, with planes in place of a grid). Large patches are cut where
+ * the fewest nodes lie, across any axis: a tube is no longer than it is round. Small ones are cut
+ * across their longest extent, which is nearly always the same and found in a third of the time.
  */
 final class NestedDissection {
   /** Triangles in a smallest patch: fewer make the tree deep, more make the small matrices fill. */
   private static final int SMALLEST = 24;
 
+  /** Triangles in a large patch. */
+  private static final int LARGE = 100;
+
   /** A cut may lie this share of the patch (one over) away from the middle. */
-  private static final int SLACK = 8;
+  private static final int SLACK = 5;
+
+  private static final int[] AXES = {0, 1, 2};
 
   private final Connectivity connections;
   private final boolean[] prescribed;
@@ -33,6 +39,15 @@ final class NestedDissection {
 
   /** A run of places in the order, and its two halves (null for a smallest patch). */
   private record Range(int from, int to, Range left, Range right) {}
+
+  /**
+   * A run of triangles cut in two.
+   *
+   * @param order the run's triangles
+   * @param at place where the second half begins
+   * @param shared number of nodes that lie on the cut
+   */
+  private record Cut(int[] order, int at, int shared) {}
 
   private NestedDissection(ShellModel model, Connectivity connections, boolean[] prescribed) {
     this.connections = connections;
@@ -71,9 +86,14 @@ final class NestedDissection {
     if (to - from <= SMALLEST) {
       return new Range(from, to, null, null);
     }
-    sort(from, to, longestAxis(from, to));
-    int cut = thinnestCut(from, to);
-    return new Range(from, to, halve(from, cut), halve(cut, to));
+    int[] axes = to - from < LARGE ? new int[] {longestAxis(from, to)} : AXES;
+    Cut cut = thinnestCut(from, to, axes[0]);
+    for (int k = 1; k < axes.length; k++) {
+      Cut other = thinnestCut(from, to, axes[k]);
+      cut = other.shared < cut.shared ? other : cut;
+    }
+    System.arraycopy(cut.order, 0, order, from, to - from);
+    return new Range(from, to, halve(from, cut.at), halve(cut.at, to));
   }
 
   private void sort(int from, int to, int axis) {
@@ -96,8 +116,12 @@ final class NestedDissection {
     }
   }
 
-  /** The cut near the middle that the fewest nodes lie on: rows of a mesh are not torn. */
-  private int thinnestCut(int from, int to) {
+  /**
+   * The cut across an axis, near the middle, that the fewest nodes lie on: rows of a mesh are not
+   * torn.
+   */
+  private Cut thinnestCut(int from, int to, int axis) {
+    sort(from, to, axis);
     int[] change = new int[to - from + 1];
     findFirstAndLast(from, to);
     for (int i = from; i < to; i++) {
@@ -122,7 +146,7 @@ final class NestedDissection {
         best = cut;
       }
     }
-    return best;
+    return new Cut(Arrays.copyOfRange(order, from, to), best, fewest);
   }
 
   /** Each node's first and last place in a run. */
