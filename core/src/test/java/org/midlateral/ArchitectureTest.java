@@ -22,6 +22,7 @@ class ArchitectureTest {
   /** The data's way, from the tape to the files. */
   private static final List<String> WAY =
       List.of(
+          "work",
           "accuracy",
           "measurement",
           "digit",

@@ -14,6 +14,7 @@ import org.midlateral.mesh.query.Gap;
 import org.midlateral.mesh.query.PointTriangleDistance;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * What is measured on a finished solid against what it was made to be.
@@ -56,9 +57,11 @@ public record Conformance(
       Solid solid, BoundingVolumeHierarchy tree, double leastGap, List<Spot> spots) {
     DigitSurface digit = new KnownSlices(solid.piece().digit());
     Spread gap = gap(solid, digit);
+    Interruption.ifInterrupted();
     BoundingVolumeHierarchy inner = tree.inner();
     BoundingVolumeHierarchy outer = tree.outer();
     double chordError = new ChordError(solid, digit, tree).largest();
+    Interruption.ifInterrupted();
     return new Conformance(
         minWall(solid, inner, outer, chordError),
         gap,

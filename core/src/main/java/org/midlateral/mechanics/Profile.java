@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.midlateral.measurement.Material;
+import org.midlateral.work.Interruption;
 
 /**
  * Sections along the finger, panel by panel, each the section at the panel's middle.
@@ -46,6 +47,7 @@ public record Profile(List<BeamPanel> panels, double modulus, double shearModulu
     double length = (to - from) / n;
     List<List<BeamPanel>> panels = joinings.stream().map(way -> newPanels(n)).toList();
     for (int i = 0; i < n; i++) {
+      Interruption.ifInterrupted();
       double start = from + i * length;
       List<List<Loop>> loops = sections.loops(start + length / 2);
       for (int k = 0; k < joinings.size(); k++) {

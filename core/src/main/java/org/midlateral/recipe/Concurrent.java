@@ -3,9 +3,10 @@ package org.midlateral.recipe;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import org.midlateral.measurement.DesignRefused;
+import org.midlateral.work.Interruption;
 
 /**
- * Work done on another core while its owner goes on.
+ * Work done on another core while its owner goes on; called off where its owner is.
  *
  * @param <T> what comes of it
  */
@@ -34,7 +35,9 @@ public final class Concurrent<T> {
    * @param <T> what comes of it
    */
   public static <T> Concurrent<T> begin(Work<T> work) {
-    return new Concurrent<>(ForkJoinPool.commonPool().submit(() -> outcome(work)));
+    Interruption asked = Interruption.current();
+    return new Concurrent<>(
+        ForkJoinPool.commonPool().submit(() -> asked.during(() -> outcome(work))));
   }
 
   private static <T> Result<T> outcome(Work<T> work) {
@@ -49,6 +52,7 @@ public final class Concurrent<T> {
    * Waits for the end; does the work itself where nobody has begun it.
    *
    * @throws DesignRefused as the work did
+   * @throws java.util.concurrent.CancellationException where it was called off
    */
   public T end() throws DesignRefused {
     Result<T> outcome = task.join();

@@ -17,6 +17,7 @@ import org.midlateral.mesh.query.Gap;
 import org.midlateral.piece.Piece;
 import org.midlateral.shell.DorsalShell;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * Whether the two pieces go together: worn, and on the way.
@@ -46,7 +47,9 @@ public record FitTogether(
    */
   static FitTogether of(
       Orthosis made, BoundingVolumeHierarchy trough, Solid shell, BoundingVolumeHierarchy tree) {
+    Interruption.ifInterrupted();
     Gap smallest = trough.gap(tree);
+    Interruption.ifInterrupted();
     Design design = made.order().design();
     double overlap = design.dorsalShell().overlap();
     Donning goingOn = Donning.of(made.trough().piece(), shell.piece(), overlap);

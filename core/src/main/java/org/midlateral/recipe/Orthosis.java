@@ -25,6 +25,7 @@ import org.midlateral.shell.DorsumGap;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
 import org.midlateral.trough.Trough;
+import org.midlateral.work.Interruption;
 
 /**
  * One order made, with every stage on the way: measurements, digit surface, outline, trough,
@@ -70,6 +71,7 @@ public record Orthosis(
    * @throws DesignRefused where the trough has no room on this finger
    */
   public static Orthosis make(Order order, double fineness) throws DesignRefused {
+    Interruption.ifInterrupted();
     Measurements measured = order.measurements();
     Design design = order.design();
     DigitSurface digit = TapedDigit.of(measured);
@@ -87,6 +89,7 @@ public record Orthosis(
         refused = Optional.of(e.finding());
       }
     }
+    Interruption.ifInterrupted();
     Concurrent<Solid> trough =
         Concurrent.begin(() -> solid(finish.trough(plainTrough), order, fineness));
     Optional<Solid> shell = Optional.empty();

@@ -12,6 +12,7 @@ import org.midlateral.measurement.Refusals;
 import org.midlateral.mesh.query.BoundingVolumeHierarchy;
 import org.midlateral.mesh.query.MeshAudit;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * What was measured on one solid.
@@ -32,7 +33,9 @@ public record PieceInspection(
    */
   static PieceInspection of(
       Solid solid, BoundingVolumeHierarchy tree, double leastGap, List<Spot> centres) {
-    ForkJoinTask<MeshAudit> audit = ForkJoinPool.commonPool().submit(() -> MeshAudit.of(tree));
+    Interruption asked = Interruption.current();
+    ForkJoinTask<MeshAudit> audit =
+        ForkJoinPool.commonPool().submit(() -> asked.during(() -> MeshAudit.of(tree)));
     Conformance conformance = Conformance.of(solid, tree, leastGap, centres);
     double reliefError = 0;
     for (int i = 0; i < centres.size(); i++) {

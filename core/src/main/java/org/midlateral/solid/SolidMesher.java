@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Polygon;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.piece.Piece;
+import org.midlateral.work.Interruption;
 
 /**
  * Makes the closed surface of a piece: its domain is triangulated once, lifted to the inner and the
@@ -56,15 +57,18 @@ public final class SolidMesher {
     Chart chart = Chart.of(piece);
     OffsetSurface surface = new OffsetSurface(piece);
     SizingField density = SizingField.of(piece, chart, edgeLength, fineness);
+    Interruption.ifInterrupted();
     Polygon polygon = piece.outline().polygon();
     List<EdgeLoop> loops = new ArrayList<>();
     loops.add(EdgeLoop.inside(piece, surface, polygon.getExteriorRing(), chart, density));
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
       loops.add(EdgeLoop.inside(piece, surface, polygon.getInteriorRingN(i), chart, density));
     }
+    Interruption.ifInterrupted();
     Contours contours = Contours.of(piece, density);
     PlaneMesh plane = PlaneMesh.fill(loops, contours, chart, density);
     Lifted points = Lifted.of(piece, surface, loops, contours, plane);
+    Interruption.ifInterrupted();
     int[] refined = Refinement.of(points, plane.triangles(), chart, fineness);
     int[] plain = points.inOrder(refined, plane.onLoops());
     SolidMesher mesher =

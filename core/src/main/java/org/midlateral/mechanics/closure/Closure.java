@@ -34,12 +34,6 @@ public record Closure(
     List<Strap> straps,
     List<Finding> findings) {
 
-  /**
-   * The middle of a turn of tape lies at least so far from the shell's ends (mm). Common practice,
-   * no source.
-   */
-  private static final double FROM_END = 5;
-
   private static final Finding TAPE_ON_SKIN =
       Finding.caution(
           "tape-on-skin",
@@ -84,8 +78,7 @@ public record Closure(
     Measurements measured = order.measurements();
     ClosureDesign design = order.design().closure();
     OuterGirth girth = new OuterGirth(digit, solids);
-    double from = solids.get(0).piece().outline().flankStart();
-    double to = Math.min(solids.get(0).piece().outline().distal(), digit.tip());
+    ClosureLayout laid = ClosureLayout.of(design, digit, solids);
     List<LevelGirth> levels =
         measured.circumference().keySet().stream()
             .map(
@@ -101,9 +94,9 @@ public record Closure(
     Closure found =
         new Closure(
             design.kind(),
-            ElasticWrap.of(design, design.tension(solids.size() > 1), girth, from, to, levels),
-            Sleeve.of(levels, from, to),
-            tape(design, girth, solids),
+            ElasticWrap.of(design, laid, girth, levels),
+            Sleeve.of(levels, laid.from(), laid.to()),
+            tape(design, laid, girth),
             straps,
             solids.size() == 1 && design.kind() == ClosureKind.TAPE
                 ? List.of(TAPE_ON_SKIN)
@@ -219,15 +212,10 @@ public record Closure(
    * Round both ends of the dorsal shell within its length, or of the trough's flanks where there is
    * none.
    */
-  private static Tape tape(ClosureDesign design, OuterGirth girth, List<Solid> solids) {
-    var outline = solids.get(solids.size() - 1).piece().outline();
-    double inset = Math.max(FROM_END, design.width() / 2);
-    double first = outline.flankStart() + inset;
-    double last = outline.flankEnd() - inset;
-    // Where two turns would lie on one another, one in the middle holds.
-    List<Double> stations =
-        last - first < design.width() ? List.of((first + last) / 2) : List.of(first, last);
+  private static Tape tape(ClosureDesign design, ClosureLayout laid, OuterGirth girth) {
     return new Tape(
-        stations, stations.stream().map(s -> girth.at(s) + design.lap()).toList(), design.width());
+        laid.tapes(),
+        laid.tapes().stream().map(s -> girth.at(s) + design.lap()).toList(),
+        design.width());
   }
 }

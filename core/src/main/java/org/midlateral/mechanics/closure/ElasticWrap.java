@@ -39,39 +39,37 @@ public record ElasticWrap(
   /**
    * Winds a band from one end of the orthosis to the other, as often as the layers ask for.
    *
-   * @param tension it is laid with (N)
-   * @param from station where the first turn begins (mm)
-   * @param to station where the last turn ends (mm)
+   * @param laid how it lies along the finger
    */
   static ElasticWrap of(
-      ClosureDesign design,
-      double tension,
-      OuterGirth girth,
-      double from,
-      double to,
-      List<LevelGirth> levels) {
+      ClosureDesign design, ClosureLayout laid, OuterGirth girth, List<LevelGirth> levels) {
+    double from = laid.from();
+    double to = laid.to();
+    int turns = laid.turns();
     double step = design.width() * (1 - design.overlap());
     double span = Math.max(0, to - from - design.width());
-    int turns = 1 + (int) Math.ceil(span / step - 1e-9);
-    // A single turn overlaps nothing: it is one layer.
-    double inPass = turns == 1 ? 1 : 1 / (1 - design.overlap());
-    int passes = (int) Math.max(1, Math.ceil(design.layers() / inPass - 1e-9));
     double length = 0;
     for (int k = 0; k < turns; k++) {
       double middle = from + Math.min((to - from) / 2, design.width() / 2);
       double station = turns == 1 ? (from + to) / 2 : middle + k * span / (turns - 1);
       length += Math.hypot(girth.at(station), turns == 1 ? 0 : step);
     }
-    double layers = passes * inPass;
     List<LevelPressure> pressures =
         levels.stream()
             .map(
                 level ->
                     new LevelPressure(
                         level.level(),
-                        Laplace.pressure(layers, tension, design.width(), level.worn())))
+                        Laplace.pressure(
+                            laid.layers(), laid.tension(), design.width(), level.worn())))
             .toList();
     return new ElasticWrap(
-        design.width(), tension, turns, passes, passes * length + design.lap(), layers, pressures);
+        design.width(),
+        laid.tension(),
+        turns,
+        laid.passes(),
+        laid.passes() * length + design.lap(),
+        laid.layers(),
+        pressures);
   }
 }

@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import org.midlateral.work.Interruption;
 
 /**
  * How far the points of many small loads move under each other's unit: B^T K^-1 B, with a column of
@@ -46,6 +47,7 @@ final class Condensation {
   }
 
   private Rest eliminate(FactoredFront front) {
+    Interruption.ifInterrupted();
     Front part = front.part();
     Rest left = part.smallest() ? null : eliminate(front.left());
     Rest right = part.smallest() ? null : eliminate(front.right());

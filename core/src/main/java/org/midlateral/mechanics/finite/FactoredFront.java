@@ -2,6 +2,7 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import java.util.concurrent.RecursiveTask;
+import org.midlateral.work.Interruption;
 
 /**
  * The Cholesky factor of a patch: a column for each of its own unknowns, and its halves' factors.
@@ -51,7 +52,8 @@ final class FactoredFront {
   static FactoredFront of(
       Front part, Connectivity connections, double[] stiffness, double[] diagonal)
       throws MechanismException {
-    FactoredFront whole = new Task(part, connections, stiffness, diagonal).invoke();
+    FactoredFront whole =
+        new Task(part, connections, stiffness, diagonal, Interruption.current()).invoke();
     if (whole.loose != HELD) {
       throw new MechanismException(whole.loose);
     }
@@ -139,12 +141,19 @@ final class FactoredFront {
     private final transient Connectivity connections;
     private final transient double[] stiffness;
     private final transient double[] diagonal;
+    private final transient Interruption asked;
 
-    Task(Front part, Connectivity connections, double[] stiffness, double[] diagonal) {
+    Task(
+        Front part,
+        Connectivity connections,
+        double[] stiffness,
+        double[] diagonal,
+        Interruption asked) {
       this.part = part;
       this.connections = connections;
       this.stiffness = stiffness;
       this.diagonal = diagonal;
+      this.asked = asked;
     }
 
     /** The factor; of a patch that is not held, the one that tells where. */
@@ -153,9 +162,10 @@ final class FactoredFront {
       FactoredFront left = null;
       FactoredFront right = null;
       if (!part.smallest()) {
-        Task other = new Task(part.right(), connections, stiffness, diagonal);
+        asked.check();
+        Task other = new Task(part.right(), connections, stiffness, diagonal, asked);
         other.fork();
-        left = new Task(part.left(), connections, stiffness, diagonal).compute();
+        left = new Task(part.left(), connections, stiffness, diagonal, asked).compute();
         right = other.join();
         if (left.loose != HELD || right.loose != HELD) {
           return left.loose != HELD ? left : right;

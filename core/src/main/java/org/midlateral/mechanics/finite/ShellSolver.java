@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.work.Interruption;
 
 /**
  * A shell with its constraints, factored and ready for any number of loads. Immutable; may be
@@ -29,9 +30,14 @@ public final class ShellSolver {
     bends = new MeshCurvature(model);
     connections = new Connectivity(model);
     stiffness = new double[connections.size()];
+    Interruption asked = Interruption.current();
     IntStream.range(0, model.triangleCount())
         .parallel()
-        .forEach(t -> connections.stiffness(bends, t, stiffness));
+        .forEach(
+            t -> {
+              asked.check();
+              connections.stiffness(bends, t, stiffness);
+            });
     prescribed = new double[DegreeOfFreedom.COUNT * model.nodeCount()];
     boolean[] held = new boolean[prescribed.length];
     for (Constraint c : constraints) {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.midlateral.measurement.Design.ClosureDesign;
 import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.HoldingDesign;
-import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.closure.ClosureLayout;
 
 /**
  * How a closure pulls: one band or many, round finger and pieces.
@@ -26,19 +26,22 @@ public record Fastening(
    * A closure of an order.
    *
    * @param kind which; a strap is laid round the joint even where it is not advised
+   * @param laid how it lies along the finger
    * @param axis station of the PIP axis (mm)
    */
   public static Fastening of(
-      ClosureKind kind, ClosureDesign design, HoldingDesign holding, Closure closure, double axis) {
+      ClosureKind kind,
+      ClosureDesign design,
+      HoldingDesign holding,
+      ClosureLayout laid,
+      double axis) {
     double width = design.width();
-    double tension = closure.wrap().tension();
+    double tension = laid.tension();
     double stiffness = width * holding.bands().stiffness().orElse(usual(kind));
     return switch (kind) {
-      case WRAP -> new Fastening(width, closure.wrap().layers(), tension, stiffness, List.of());
+      case WRAP -> new Fastening(width, laid.layers(), tension, stiffness, List.of());
       case SLEEVE -> new Fastening(width, 1, tension, stiffness, List.of());
-      case TAPE ->
-          new Fastening(
-              width, 1, holding.bands().tapeTension(), stiffness, closure.tape().stations());
+      case TAPE -> new Fastening(width, 1, holding.bands().tapeTension(), stiffness, laid.tapes());
       case STRAP -> new Fastening(width, 1, tension, stiffness, List.of(axis));
     };
   }

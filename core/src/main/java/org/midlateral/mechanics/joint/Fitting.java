@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * Pieces on a finger before anything holds them: where they may touch the skin and each other, and
@@ -83,10 +84,12 @@ final class Fitting {
     double from = worn.pieces().get(0).outline().flankStart();
     double to = Math.min(worn.pieces().get(0).outline().distal(), worn.skin().tip());
     int n = (int) Math.ceil((to - from) / STRIP);
+    Interruption asked = Interruption.current();
     return IntStream.range(0, n)
         .parallel()
         .mapToObj(
             k -> {
+              asked.check();
               double low = from + (to - from) * k / n;
               double high = from + (to - from) * (k + 1) / n;
               return TautBand.between(worn.skin(), worn.pieces(), low, high);

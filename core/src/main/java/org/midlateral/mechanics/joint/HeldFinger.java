@@ -14,6 +14,7 @@ import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.SpreadShell;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * A finger in its orthosis, ready to answer any closure and any moment: meshed, factored, and
@@ -283,6 +284,7 @@ public final class HeldFinger {
   private HeldState held(
       Tissue soft, Fastening laying, Fastening holds, JointMoment moment, double[][] give)
       throws NotComputable {
+    Interruption.ifInterrupted();
     HeldSystem lay =
         new HeldSystem(
             couplings(soft, laying).laying(), pieces.rigid(), give, new JointMoment(0, 0));

@@ -5,6 +5,7 @@ import org.midlateral.mesh.HalfEdges;
 import org.midlateral.mesh.MeshShape;
 import org.midlateral.mesh.MeshTopology;
 import org.midlateral.mesh.TriangleMesh;
+import org.midlateral.work.Interruption;
 
 /**
  * The verdict on a solid as it will stand in a file, that is with its coordinates rounded to 32-bit
@@ -38,7 +39,9 @@ public record MeshAudit(MeshTopology topology, MeshShape shape, int selfIntersec
     TriangleMesh mesh = tree.mesh();
     int[] corners = mesh.triangles();
     HalfEdges edges = new HalfEdges(mesh.vertexCount(), corners);
+    Interruption.ifInterrupted();
     MeshTopology topology = MeshTopology.of(mesh.vertexCount(), corners, edges);
+    Interruption.ifInterrupted();
     int[] pairs = tree.selfIntersections(MOST, topology.closed() ? edges.twin : new int[0]);
     return new MeshAudit(topology, MeshShape.of(mesh.coordinates(), corners), pairs.length / 2);
   }

@@ -20,7 +20,7 @@ import org.midlateral.measurement.NotComputable;
 import org.midlateral.mechanics.joint.HeldFinger;
 import org.midlateral.mechanics.joint.JointAnswer;
 import org.midlateral.mechanics.joint.JointMoment;
-import org.midlateral.recipe.Interruption;
+import org.midlateral.work.Interruption;
 
 /**
  * How far the angle and the pressure may be off: errors of the tape at each girth, of the
@@ -98,13 +98,13 @@ public record AngleBands(int draws, long seed, Range angle, Range pressure) {
       throws NotComputable {
     int n = worn.made().order().measurements().circumference().size() + 4;
     double[] middle = logs(nominal);
-    Thread asker = Thread.currentThread();
+    Interruption asked = Interruption.current();
     double[][][] parabolas =
         IntStream.range(0, n)
             .parallel()
             .mapToObj(
                 k -> {
-                  Interruption.ifInterrupted(asker);
+                  asked.check();
                   return parabolas(worn, near, middle, n, k);
                 })
             .toArray(double[][][]::new);

@@ -18,8 +18,8 @@ import org.midlateral.mechanics.JointBlock.Overnight;
 import org.midlateral.mechanics.joint.Fastening;
 import org.midlateral.mechanics.joint.HeldFinger;
 import org.midlateral.mechanics.joint.JointAnswer;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.work.Interruption;
 
 /**
  * How an orthosis holds the joint.
@@ -130,14 +130,14 @@ public record JointHeld(
   /** Straps and, over a shell, tape; only what is not chosen already, the best first. */
   private static List<OtherClosure> others(WornOrthosis worn) throws NotComputable {
     boolean shell = worn.made().plainShell().isPresent();
-    ClosureKind chosen = worn.closures().kind();
+    ClosureKind chosen = worn.closure();
     List<OtherClosure> others = new ArrayList<>();
     for (ClosureKind kind : ClosureKind.values()) {
       boolean fits =
           switch (kind) {
             case WRAP, SLEEVE -> false;
             case TAPE -> shell;
-            case STRAP -> !worn.closures().straps().isEmpty();
+            case STRAP -> worn.takesStraps();
           };
       if (fits && kind != chosen) {
         Fastening other = worn.fastening(kind);

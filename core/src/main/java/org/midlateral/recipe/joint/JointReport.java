@@ -44,7 +44,7 @@ public final class JointReport {
         answer.spot().pressure(),
         answer.worst().stream().map(this::peak).toList(),
         new ClosureForce(
-            JointHeld.name(held.worn().closures().kind()),
+            JointHeld.name(held.worn().closure()),
             held.within(),
             held.holds(),
             held.worn().fastening().tension(),

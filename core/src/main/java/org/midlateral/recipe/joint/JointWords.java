@@ -217,9 +217,7 @@ public final class JointWords {
   /** A weaker closure, as far as it still holds the joint. */
   private String lessPull() {
     String key =
-        held.worn().closures().kind() == ClosureKind.TAPE
-            ? "closure.tape-tension"
-            : "closure.tension";
+        held.worn().closure() == ClosureKind.TAPE ? "closure.tape-tension" : "closure.tension";
     double laid = held.worn().fastening().tension();
     double least = held.leastTension().isPresent() ? held.leastTension().getAsDouble() : laid;
     String down =
@@ -258,7 +256,7 @@ public final class JointWords {
 
   /** The closure as it was chosen. */
   static String kind(JointHeld held) {
-    return held.worn().closures().kind().name().toLowerCase(Locale.ROOT);
+    return held.worn().closure().name().toLowerCase(Locale.ROOT);
   }
 
   /** A closure by its name. */

@@ -3,6 +3,7 @@ package org.midlateral.recipe.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Material;
@@ -11,6 +12,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.Joining;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.closure.ClosureLayout;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.FingerShell;
@@ -23,18 +25,18 @@ import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * One orthosis on its finger with its closure, ready to be asked. Its vents and label are left out.
  *
  * @param made the orthosis
  * @param finger in its pieces, factored
- * @param closures what closes it
  * @param fastening how the closure that was chosen pulls
  * @param moment of the joint
  */
 public record WornOrthosis(
-    Orthosis made, HeldFinger finger, Closure closures, Fastening fastening, JointMoment moment) {
+    Orthosis made, HeldFinger finger, Fastening fastening, JointMoment moment) {
 
   /** Edges on which pieces are meshed that are not factored, times the usual. */
   private static final double EDGES = 1.6;
@@ -46,10 +48,12 @@ public record WornOrthosis(
    * @throws NotComputable where the middle of a wall folds
    */
   public static WornOrthosis of(Orthosis made) throws DesignRefused, NotComputable {
+    Interruption.ifInterrupted();
     Isotropic plastic = plastic(made.order());
     FactoredShell trough = FactoredShell.of(made.plainTrough(), plastic);
     Optional<FactoredShell> dorsal = Optional.empty();
     if (made.plainShell().isPresent()) {
+      Interruption.ifInterrupted();
       dorsal = Optional.of(FactoredShell.of(made.plainShell().get(), plastic));
     }
     return of(made, trough, dorsal);
@@ -62,19 +66,19 @@ public record WornOrthosis(
    */
   public static WornOrthosis of(
       Orthosis made, FactoredShell trough, Optional<FactoredShell> dorsalShell) {
+    Interruption.ifInterrupted();
     List<FactoredShell> bodies = new ArrayList<>(List.of(trough));
     dorsalShell.ifPresent(bodies::add);
     HeldFinger finger = HeldFinger.of(pieces(made), bodies, made.order().design().holding());
-    return of(made, finger, closures(made));
+    return of(made, finger);
   }
 
-  private static WornOrthosis of(Orthosis made, HeldFinger finger, Closure closures) {
+  private static WornOrthosis of(Orthosis made, HeldFinger finger) {
     Order order = made.order();
     return new WornOrthosis(
         made,
         finger,
-        closures,
-        fastening(order.design().closure().kind(), order, closures, made.digit().pipAxis()),
+        fastening(order.design().closure().kind(), made),
         JointMoment.of(order, made.digit()));
   }
 
@@ -95,8 +99,14 @@ public record WornOrthosis(
         plastic(order));
   }
 
-  private static Closure closures(Orthosis made) {
-    return Closure.of(made.order(), made.digit(), made.relief(), made.solids());
+  /** The closure that was chosen. */
+  public ClosureKind closure() {
+    return made.order().design().closure().kind();
+  }
+
+  /** Whether straps find room, and no sore joint under them. */
+  public boolean takesStraps() {
+    return !Closure.of(made.order(), made.digit(), made.relief(), made.solids()).straps().isEmpty();
   }
 
   /**
@@ -105,7 +115,7 @@ public record WornOrthosis(
    * @throws NotComputable where it rests nowhere
    */
   public WornOrthosis settled() throws NotComputable {
-    return new WornOrthosis(made, finger.near(fastening, moment), closures, fastening, moment);
+    return new WornOrthosis(made, finger.near(fastening, moment), fastening, moment);
   }
 
   /**
@@ -119,7 +129,6 @@ public record WornOrthosis(
     if (other.plainShell().isPresent() != made.plainShell().isPresent()) {
       return Optional.empty();
     }
-    Concurrent<Closure> closing = Concurrent.begin(() -> closures(other));
     FingerInPieces worn = pieces(other);
     List<Concurrent<Solid>> meshing =
         worn.pieces().stream()
@@ -130,7 +139,7 @@ public record WornOrthosis(
       solids.add(mesh.end());
     }
     HeldFinger carried = finger.carriedTo(worn, solids, other.order().design().holding());
-    return Optional.of(of(other, carried, closing.end()));
+    return Optional.of(of(other, carried));
   }
 
   /** How an orthosis holds the joint, in two figures; empty where there is no answer. */
@@ -155,16 +164,22 @@ public record WornOrthosis(
 
   /** The same of a plastic whose modulus is so many times as large. */
   public WornOrthosis withModulus(double factor) {
-    return new WornOrthosis(made, finger.withModulus(factor), closures, fastening, moment);
+    return new WornOrthosis(made, finger.withModulus(factor), fastening, moment);
   }
 
   /** Another closure of the same pieces, as the order would lay it. */
   public Fastening fastening(ClosureKind kind) {
-    return fastening(kind, made.order(), closures, made.digit().pipAxis());
+    return fastening(kind, made);
   }
 
-  private static Fastening fastening(ClosureKind kind, Order order, Closure closures, double axis) {
-    return Fastening.of(kind, order.design().closure(), order.design().holding(), closures, axis);
+  private static Fastening fastening(ClosureKind kind, Orthosis made) {
+    Design design = made.order().design();
+    return Fastening.of(
+        kind,
+        design.closure(),
+        design.holding(),
+        ClosureLayout.of(design.closure(), made.digit(), made.solids()),
+        made.digit().pipAxis());
   }
 
   /**

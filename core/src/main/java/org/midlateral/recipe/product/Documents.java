@@ -22,7 +22,6 @@ import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.joint.JointHeld;
@@ -32,6 +31,7 @@ import org.midlateral.recipe.record.MakingRecord;
 import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
+import org.midlateral.work.Interruption;
 
 /**
  * The mechanics of one orthosis and the documents for the bench.

@@ -8,13 +8,13 @@ import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.recipe.Inspection;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PrintCheck;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.Stopwatch;
 import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
+import org.midlateral.work.Interruption;
 
 /** The steps behind {@link Product}: the pieces made and inspected, then the documents drawn. */
 public final class ProductRecipe {

@@ -15,10 +15,10 @@ import org.midlateral.measurement.key.Shown;
 import org.midlateral.mechanics.joint.Fastening;
 import org.midlateral.mechanics.joint.HeldFinger;
 import org.midlateral.mechanics.joint.JointAnswer;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointWords;
 import org.midlateral.recipe.joint.WornOrthosis;
+import org.midlateral.work.Interruption;
 
 /**
  * Which designs near to one hold the joint within an angle, and at what pressure: wall, wrap, ends
@@ -93,7 +93,7 @@ public final class Adviser {
     WornOrthosis worn = WornOrthosis.of(made);
     JointAnswer answer = worn.finger().holdWhole(worn.fastening(), worn.moment());
     Change none = new Change("as it is", List.of(), made.order());
-    Advised own = row(none, List.of(), worn.closures().kind(), worn.fastening(), answer);
+    Advised own = row(none, List.of(), worn.closure(), worn.fastening(), answer);
     List<Advised> found = new ArrayList<>(closed(none, worn, within));
     for (Change change : changes(made.order())) {
       Interruption.ifInterrupted();
@@ -114,9 +114,9 @@ public final class Adviser {
     for (ClosureKind kind : ClosureKind.values()) {
       boolean fits =
           switch (kind) {
-            case WRAP, SLEEVE -> kind == ClosureKind.WRAP || kind == worn.closures().kind();
+            case WRAP, SLEEVE -> kind == ClosureKind.WRAP || kind == worn.closure();
             case TAPE -> shell;
-            case STRAP -> !worn.closures().straps().isEmpty();
+            case STRAP -> worn.takesStraps();
           };
       if (fits) {
         closed(change, worn, kind, within, rows);
@@ -135,7 +135,7 @@ public final class Adviser {
     if (least.isPresent()) {
       Fastening laid = fastening.withTension(JointWords.enough(least.getAsDouble()));
       List<String> settings = new ArrayList<>(change.settings);
-      if (kind != worn.closures().kind()) {
+      if (kind != worn.closure()) {
         settings.add("closure.kind=" + kind.name().toLowerCase(Locale.ROOT));
       }
       String pull = kind == ClosureKind.TAPE ? "closure.tape-tension" : "closure.tension";

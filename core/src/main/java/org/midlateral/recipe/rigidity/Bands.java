@@ -15,8 +15,8 @@ import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.joint.JointMoment;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.work.Interruption;
 
 /**
  * How far the figures go astray with the tape: every circumference and every length is given an
@@ -72,13 +72,13 @@ public record Bands(
       throws DesignRefused, NotComputable {
     Orthosis nominal = Orthosis.make(Variant.withoutShell(order));
     Order loaded = Variant.moment(order, JointMoment.of(order, nominal.digit()));
-    Thread asker = Thread.currentThread();
+    Interruption asked = Interruption.current();
     List<Sample> made =
         LongStream.range(0, samples)
             .parallel()
             .mapToObj(
                 i -> {
-                  Interruption.ifInterrupted(asker);
+                  asked.check();
                   return one(nominal, loaded, drawn(order.measurements(), i, seed, tapeError));
                 })
             .toList()

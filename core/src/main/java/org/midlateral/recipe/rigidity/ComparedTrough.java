@@ -23,6 +23,7 @@ import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * One trough of a comparison, made and loaded.
@@ -75,6 +76,7 @@ record ComparedTrough(
 
   private static ComparedTrough of(
       Orthosis made, double wrap, List<Piece> pieces, List<Solid> solids) throws DesignRefused {
+    Interruption.ifInterrupted();
     DigitSurface digit = made.digit();
     Outline outline = made.trough().piece().outline();
     Material material = Material.of(made.order().design().material());

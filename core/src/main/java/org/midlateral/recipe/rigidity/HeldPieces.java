@@ -19,9 +19,9 @@ import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.held.HeldJoint;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.piece.Piece;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.solid.Solid;
+import org.midlateral.work.Interruption;
 
 /**
  * The finite elements' answers for one orthosis: its trough alone and the bonded pair.
@@ -160,7 +160,6 @@ public record HeldPieces(
    */
   static Optional<FactoredShell> factored(
       ComparedTrough one, Isotropic material, List<Finding> findings) {
-    Interruption.ifInterrupted();
     return factored(() -> mesh(one, material), which(one), findings);
   }
 
@@ -176,7 +175,6 @@ public record HeldPieces(
 
   /** Why a wrap of the comparison cannot be computed; not solved. */
   static void tryCompared(ComparedTrough one, Isotropic material, List<Finding> findings) {
-    Interruption.ifInterrupted();
     tried(() -> mesh(one, material), one.support(), which(one), findings);
   }
 
@@ -200,7 +198,10 @@ public record HeldPieces(
   private static Optional<FactoredShell> factored(
       Meshing meshing, String which, List<Finding> findings) {
     try {
-      return Optional.of(FactoredShell.of(meshing.mesh()));
+      Interruption.ifInterrupted();
+      FingerShell shell = meshing.mesh();
+      Interruption.ifInterrupted();
+      return Optional.of(FactoredShell.of(shell));
     } catch (DesignRefused | NotComputable e) {
       findings.add(leftOut(which, e));
       return Optional.empty();
@@ -210,6 +211,7 @@ public record HeldPieces(
   private static Optional<HeldShell> loaded(
       FactoredShell body, ThreePoint support, String which, List<Finding> findings) {
     try {
+      Interruption.ifInterrupted();
       return Optional.of(HeldShell.solve(body, HeldJoint.of(support)));
     } catch (NotComputable e) {
       findings.add(leftOut(which, e));
@@ -220,6 +222,7 @@ public record HeldPieces(
   private static void tried(
       Meshing meshing, ThreePoint support, String which, List<Finding> findings) {
     try {
+      Interruption.ifInterrupted();
       HeldShell.tryLoad(meshing.mesh(), HeldJoint.of(support));
     } catch (DesignRefused | NotComputable e) {
       findings.add(leftOut(which, e));

@@ -32,13 +32,13 @@ import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.HeldAnswer;
 import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Concurrent;
-import org.midlateral.recipe.Interruption;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.joint.JointConcerns;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.recipe.rigidity.ComparedOrders.ChangedOrder;
 import org.midlateral.recipe.rigidity.Comparison.ComparedChange;
+import org.midlateral.work.Interruption;
 
 /** The steps behind {@link Rigidity}. */
 public final class RigidityRecipe {

@@ -24,7 +24,7 @@ import org.midlateral.measurement.NotComputable;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.mechanics.Joining;
-import org.midlateral.mechanics.closure.Closure;
+import org.midlateral.mechanics.closure.ClosureLayout;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.mechanics.joint.JointAnswer.Resultants;
@@ -102,18 +102,14 @@ class PracticeTest {
       Order order = read.order();
       Orthosis made = Orthosis.make(order);
       DigitSurface digit = made.digit();
-      Closure closure = Closure.of(order, digit, made.relief(), made.solids());
+      ClosureLayout laid = ClosureLayout.of(order.design().closure(), digit, made.solids());
       FingerInPieces pieces =
           worn.shell ? WornFingers.both(order, Joining.SLIPPING) : WornFingers.trough(order);
       return new Case(
           order,
           HeldFinger.of(pieces, order.design().holding()),
           Fastening.of(
-              worn.kind,
-              order.design().closure(),
-              order.design().holding(),
-              closure,
-              digit.pipAxis()),
+              worn.kind, order.design().closure(), order.design().holding(), laid, digit.pipAxis()),
           JointMoment.of(order, digit));
     }
 

@@ -228,6 +228,7 @@ public final class MainWindow extends JFrame {
   private void changed() {
     if (inspected == null) {
       // It would only hold up what is made now.
+      quiet.stop();
       inspection.drop();
       dropped = true;
     }
