@@ -17,6 +17,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.rigidity.Adviser;
 import org.midlateral.recipe.rigidity.Bands;
+import org.midlateral.recipe.rigidity.BendOfPieces;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.recipe.rigidity.RigidityReport;
@@ -150,7 +151,9 @@ final class RigidityCommand implements Callable<Integer> {
 
   private int compute(Order order, List<Finding> cautions) throws IOException, DesignRefused {
     List<Double> compared = wraps.isEmpty() ? Rigidity.USUAL_WRAPS : wraps;
-    Rigidity rigidity = RigidityRecipe.of(order, compared);
+    // Nothing that is printed as text comes of elements, but for the joint.
+    BendOfPieces by = messages.json() ? BendOfPieces.BEAMS_AND_ELEMENTS : BendOfPieces.BEAMS;
+    Rigidity rigidity = RigidityRecipe.of(order, compared, by);
     Orthosis made = rigidity.orthosis();
     if (plot != null) {
       byte[] picture = rigidity.plot().svg();

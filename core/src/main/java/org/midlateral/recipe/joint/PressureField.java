@@ -45,9 +45,9 @@ public final class PressureField {
       for (int k = 0; k < station.length; k++) {
         double along = station[k] - place;
         if (Math.abs(along) < ALONG) {
-          double apart = girth[k] - off;
-          double across = apart - round * Math.rint(apart / round);
-          if (Math.abs(across) < ROUND) {
+          double apart = Math.abs(girth[k] - off);
+          double across = Math.min(apart, Math.abs(round - apart));
+          if (across < ROUND) {
             double square = along * along + across * across;
             nearest = Math.min(nearest, square);
             double weight = Math.exp(-square / (2 * WIDTH * WIDTH));

@@ -12,6 +12,7 @@ import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.PrintCheck;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.Stopwatch;
+import org.midlateral.recipe.rigidity.BendOfPieces;
 import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.work.Interruption;
@@ -240,7 +241,7 @@ public final class ProductRecipe {
   }
 
   private static Comparison compared(Order order) {
-    return Comparison.begin(order, Rigidity.USUAL_WRAPS);
+    return Comparison.begin(order, Rigidity.USUAL_WRAPS, BendOfPieces.BEAMS_AND_ELEMENTS);
   }
 
   private static Product withDocuments(Product product, Comparison comparison) {

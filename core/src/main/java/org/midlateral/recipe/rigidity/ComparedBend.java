@@ -14,7 +14,7 @@ import org.midlateral.recipe.joint.WornOrthosis;
  * How one trough of a comparison bends by the finite elements, and how it holds the joint: both
  * from one factor.
  *
- * @param shell under the three forces; empty where that cannot be computed
+ * @param shell under the three forces; empty where that cannot be computed, or was not asked for
  * @param joint how it holds the joint; empty where that has no answer, and for the closed tube,
  *     which nobody wears
  * @param findings why something is empty
@@ -27,12 +27,21 @@ record ComparedBend(
   }
 
   /** Factors a trough and asks it. */
-  static ComparedBend of(ComparedTrough one, Isotropic plastic) {
+  static ComparedBend of(ComparedTrough one, Isotropic plastic, BendOfPieces by) {
     List<Finding> findings = new ArrayList<>();
+    boolean worn = one.pieces().size() == 1;
+    if (by == BendOfPieces.BEAMS && !worn) {
+      HeldPieces.tryCompared(one, plastic, findings);
+      return new ComparedBend(Optional.empty(), Optional.empty(), findings);
+    }
     Optional<FactoredShell> body = HeldPieces.factored(one, plastic, findings);
+    Optional<HeldShell> shell = Optional.empty();
+    if (by == BendOfPieces.BEAMS_AND_ELEMENTS) {
+      shell = body.flatMap(b -> HeldPieces.loaded(one, b, findings));
+    } else {
+      body.ifPresent(b -> HeldPieces.tryLoaded(one, b, findings));
+    }
     return new ComparedBend(
-        body.flatMap(b -> HeldPieces.loaded(one, b, findings)),
-        body.filter(b -> one.pieces().size() == 1).map(one::worn).flatMap(WornOrthosis::figures),
-        findings);
+        shell, body.filter(b -> worn).map(one::worn).flatMap(WornOrthosis::figures), findings);
   }
 }

@@ -25,6 +25,7 @@ import org.midlateral.recipe.rigidity.ComparedOrders.ChangedOrder;
  */
 public final class Comparison {
   private final double own;
+  private final BendOfPieces by;
   private final List<Double> wraps;
   private final Map<Double, Concurrent<ComparedWrap>> troughs = new TreeMap<>();
   private final List<Concurrent<ComparedChange>> changes = new ArrayList<>();
@@ -38,15 +39,16 @@ public final class Comparison {
    */
   record ComparedChange(Optional<Change> change, List<Finding> findings) {}
 
-  private Comparison(Order order, List<Double> wraps) {
+  private Comparison(Order order, List<Double> wraps, BendOfPieces by) {
     ComparedOrders orders = ComparedOrders.of(order);
     Isotropic plastic = HeldPieces.isotropic(order);
     this.own = order.design().trough().wrap();
+    this.by = by;
     this.wraps = List.copyOf(wraps);
     // All are held against the half.
     Stream.concat(Stream.of(0.5), wraps.stream())
         .filter(wrap -> wrap != own && wrap != 1)
-        .forEach(wrap -> troughs.computeIfAbsent(wrap, w -> begin(orders.wrap(w), plastic)));
+        .forEach(wrap -> troughs.computeIfAbsent(wrap, w -> begin(orders.wrap(w), plastic, by)));
     orders.changes().forEach(changed -> changes.add(Concurrent.begin(() -> change(changed))));
     cast = Concurrent.begin(() -> WornOrthosis.figures(made(orders.castLength())));
   }
@@ -55,17 +57,23 @@ public final class Comparison {
    * Begins.
    *
    * @param wraps shares of the circumference to compare, from 0.2 to 0.6; 1 is the closed tube
+   * @param by what their bend is computed by
    */
-  public static Comparison begin(Order order, List<Double> wraps) {
-    return new Comparison(order, wraps);
+  public static Comparison begin(Order order, List<Double> wraps, BendOfPieces by) {
+    return new Comparison(order, wraps, by);
   }
 
-  private static Concurrent<ComparedWrap> begin(Order order, Isotropic plastic) {
+  private static Concurrent<ComparedWrap> begin(Order order, Isotropic plastic, BendOfPieces by) {
     return Concurrent.begin(
         () -> {
           ComparedTrough trough = ComparedTrough.trough(order);
-          return new ComparedWrap(trough, ComparedBend.of(trough, plastic));
+          return new ComparedWrap(trough, ComparedBend.of(trough, plastic, by));
         });
+  }
+
+  /** By what the bend of pieces is computed. */
+  BendOfPieces by() {
+    return by;
   }
 
   private static Orthosis made(Order order) throws DesignRefused {

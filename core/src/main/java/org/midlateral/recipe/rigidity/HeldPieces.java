@@ -173,6 +173,11 @@ public record HeldPieces(
     return loaded(body, one.support(), which(one), findings);
   }
 
+  /** Why a wrap of the comparison that is factored cannot be computed; not solved. */
+  static void tryLoaded(ComparedTrough one, FactoredShell body, List<Finding> findings) {
+    tried(body::shell, one.support(), which(one), findings);
+  }
+
   /** Why a wrap of the comparison cannot be computed; not solved. */
   static void tryCompared(ComparedTrough one, Isotropic material, List<Finding> findings) {
     tried(() -> mesh(one, material), one.support(), which(one), findings);

@@ -60,17 +60,18 @@ public final class RigidityRecipe {
    * @throws DesignRefused where the trough has no room for three forces
    */
   public static Rigidity of(Orthosis orthosis, List<Double> wraps) throws DesignRefused {
-    return of(orthosis, Comparison.begin(orthosis.order(), wraps));
+    return of(orthosis, Comparison.begin(orthosis.order(), wraps, BendOfPieces.BEAMS_AND_ELEMENTS));
   }
 
   /**
    * Makes an order, and computes all of it: what it is compared with meanwhile.
    *
    * @param wraps shares of the circumference to compare, from 0.2 to 0.6; 1 is the closed tube
+   * @param by what the bend of its pieces, and of those compared, is computed by
    * @throws DesignRefused where it cannot be made, or the trough has no room for three forces
    */
-  public static Rigidity of(Order order, List<Double> wraps) throws DesignRefused {
-    Comparison comparison = Comparison.begin(order, wraps);
+  public static Rigidity of(Order order, List<Double> wraps, BendOfPieces by) throws DesignRefused {
+    Comparison comparison = Comparison.begin(order, wraps, by);
     try {
       return of(Orthosis.make(order), comparison);
     } finally {
@@ -113,12 +114,17 @@ public final class RigidityRecipe {
   private Rigidity run(Comparison comparison) throws DesignRefused {
     FactoredPieces bodies = HeldPieces.factored(orthosis, findings);
     Concurrent<HeldPieces> holding =
-        Concurrent.begin(() -> HeldPieces.of(orthosis, bodies, support));
+        Concurrent.begin(
+            () ->
+                comparison.by() == BendOfPieces.BEAMS
+                    ? HeldPieces.forFindings(orthosis, bodies, support)
+                    : HeldPieces.of(orthosis, bodies, support));
     Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(bodies.trough()));
     Optional<Concurrent<ComparedWrap>> closed =
         comparison.wraps().contains(1.0)
             ? Optional.of(
-                Concurrent.begin(() -> closed(half(ownTrough.end().trough(), comparison))))
+                Concurrent.begin(
+                    () -> closed(half(ownTrough.end().trough(), comparison), comparison.by())))
             : Optional.empty();
     // The longest of all is done here.
     JointOutcome joint = joint(bodies, true);
@@ -140,7 +146,7 @@ public final class RigidityRecipe {
             .map(
                 wrap ->
                     wrap == own.wrap()
-                        ? new ComparedWrap(own, bend(alone, held))
+                        ? new ComparedWrap(own, bend(alone, held, comparison.by()))
                         : others.get(wrap))
             .toList();
     compared.forEach(one -> findings.addAll(one.bend().findings()));
@@ -273,16 +279,16 @@ public final class RigidityRecipe {
   }
 
   /** How the order's own trough bends, where that is known already. */
-  private ComparedBend bend(OwnTrough own, HeldPieces held) {
+  private ComparedBend bend(OwnTrough own, HeldPieces held, BendOfPieces by) {
     return held.troughShell().isPresent()
         ? new ComparedBend(held.troughShell(), own.joint(), List.of())
-        : ComparedBend.of(own.trough(), HeldPieces.isotropic(orthosis.order()));
+        : ComparedBend.of(own.trough(), HeldPieces.isotropic(orthosis.order()), by);
   }
 
-  private ComparedWrap closed(ComparedTrough half) throws DesignRefused {
+  private ComparedWrap closed(ComparedTrough half, BendOfPieces by) throws DesignRefused {
     ComparedTrough closed = ComparedTrough.closed(half);
     return new ComparedWrap(
-        closed, ComparedBend.of(closed, HeldPieces.isotropic(orthosis.order())));
+        closed, ComparedBend.of(closed, HeldPieces.isotropic(orthosis.order()), by));
   }
 
   private static ComparedTrough half(ComparedTrough own, Comparison comparison)

@@ -13,6 +13,7 @@ import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Inspection;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.rigidity.BendOfPieces;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 
@@ -58,7 +59,7 @@ class ProductRecipeTest {
 
     assertThat(refused.isMade()).isFalse();
     assertThat(refused.documents()).isEmpty();
-    assertThatThrownBy(() -> RigidityRecipe.of(without, Rigidity.USUAL_WRAPS))
+    assertThatThrownBy(() -> RigidityRecipe.of(without, Rigidity.USUAL_WRAPS, BendOfPieces.BEAMS))
         .isInstanceOf(DesignRefused.class);
   }
 

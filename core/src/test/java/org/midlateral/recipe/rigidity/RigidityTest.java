@@ -186,6 +186,33 @@ class RigidityTest {
         .isNotEmpty();
   }
 
+  /** Without the elements' bend of the pieces everything else is the same, findings too. */
+  @Test
+  void onlyTheBendByElementsIsLeftOutOnRequest() throws Exception {
+    Rigidity without = RigidityRecipe.of(order("right"), Rigidity.USUAL_WRAPS, BendOfPieces.BEAMS);
+
+    assertThat(without.findings()).isEqualTo(usual.findings());
+    assertThat(without.joint().orElseThrow().answer().angle())
+        .isEqualTo(usual.joint().orElseThrow().answer().angle());
+    List<RigidityBlock.Wrap> wraps = without.rigidity().wraps();
+    assertThat(wraps).hasSize(4);
+    for (int i = 0; i < wraps.size(); i++) {
+      boolean own = wraps.get(i).wrap() == 0.5;
+      assertThat(wraps.get(i))
+          .usingRecursiveComparison()
+          .ignoringFields(own ? new String[0] : new String[] {"finiteElements"})
+          .isEqualTo(usual.rigidity().wraps().get(i));
+      assertThat(wraps.get(i).finiteElements() == null).isEqualTo(!own);
+      assertThat(usual.rigidity().wraps().get(i).finiteElements()).isNotNull();
+    }
+    assertThat(without.forces())
+        .usingRecursiveComparison()
+        .ignoringFields("finiteElements.bonded")
+        .isEqualTo(usual.forces());
+    assertThat(without.forces().finiteElements().bonded()).isNull();
+    assertThat(usual.forces().finiteElements().bonded()).isNotNull();
+  }
+
   /** Long levers and half wraps win for the right reason: on one joint, in one closure. */
   @Test
   void longLeversAndHalfWrapsHoldBetter() {

@@ -8,6 +8,7 @@ import org.midlateral.measurement.Hand;
 import org.midlateral.measurement.Order;
 import org.midlateral.mechanics.RigidityBlock;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.rigidity.BendOfPieces;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 
@@ -42,7 +43,8 @@ record Comparison(
    * @throws DesignRefused where there is no room for it
    */
   static Comparison of(Order order) throws DesignRefused {
-    Rigidity rigidity = RigidityRecipe.of(order, Rigidity.USUAL_WRAPS);
+    Rigidity rigidity =
+        RigidityRecipe.of(order, Rigidity.USUAL_WRAPS, BendOfPieces.BEAMS_AND_ELEMENTS);
     Orthosis orthosis = rigidity.orthosis();
     boolean byElements = rigidity.curves().stream().allMatch(curve -> curve.held().isPresent());
     boolean left = order.measurements().hand() == Hand.LEFT;
