@@ -44,7 +44,7 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
   }
 
   /**
-   * Draws them all, side by side.
+   * Draws them all.
    *
    * @param order what was asked for
    * @param digit the skin
@@ -62,18 +62,58 @@ public record BenchDocuments(Map<String, Content> files, FlatPattern pattern, Cl
       FlatPattern pattern,
       SheetFigures figures,
       PaperSize paper) {
+    return withoutSheet(order, digit, relief, solids, pattern, paper)
+        .withSheet(order, digit, relief, solids, figures, paper);
+  }
+
+  /**
+   * Draws those that tell nothing of the mechanics, side by side: all but the bench sheet.
+   *
+   * @param order what was asked for
+   * @param digit the skin
+   * @param relief the bubbles, on a right hand's frame
+   * @param solids the pieces, the trough first
+   * @param pattern the pieces laid flat
+   * @param paper to print on
+   */
+  public static BenchDocuments withoutSheet(
+      Order order,
+      DigitSurface digit,
+      Relief relief,
+      List<Solid> solids,
+      FlatPattern pattern,
+      PaperSize paper) {
     Closure closure = Closure.of(order, digit, relief, solids);
-    // In an outline raised letters would look like teeth.
-    List<Solid> drawn = solids.stream().map(Solid::withoutRaised).toList();
-    BenchSheet sheet = new BenchSheet(order, digit, relief, drawn, pattern, closure);
     List<Supplier<Map<String, Content>>> drawings =
         List.of(
-            () -> sheet(sheet, figures, order, paper),
             () -> pattern(pattern, closure, order, digit, paper),
-            () -> patientPage(digit, drawn, closure, order, paper));
+            () -> patientPage(digit, drawn(solids), closure, order, paper));
     Map<String, Content> files = new LinkedHashMap<>();
     drawings.parallelStream().map(Supplier::get).toList().forEach(files::putAll);
     return new BenchDocuments(files, pattern, closure);
+  }
+
+  /**
+   * The same with the bench sheet, of the same order and pieces.
+   *
+   * @param figures of the mechanics
+   */
+  public BenchDocuments withSheet(
+      Order order,
+      DigitSurface digit,
+      Relief relief,
+      List<Solid> solids,
+      SheetFigures figures,
+      PaperSize paper) {
+    BenchSheet sheet = new BenchSheet(order, digit, relief, drawn(solids), pattern, closure);
+    Map<String, Content> all = new LinkedHashMap<>(sheet(sheet, figures, order, paper));
+    all.putAll(files);
+    return new BenchDocuments(all, pattern, closure);
+  }
+
+  /** In an outline raised letters would look like teeth. */
+  private static List<Solid> drawn(List<Solid> solids) {
+    return solids.stream().map(Solid::withoutRaised).toList();
   }
 
   private static Map<String, Content> sheet(

@@ -3,6 +3,7 @@ package org.midlateral.document.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.document.bench.SheetFigures.ThreeForces;
 import org.midlateral.document.drawing.Column;
@@ -56,7 +57,9 @@ final class BenchSheet {
 
   /** The three pages. */
   List<Page> pages(SheetFigures figures, PageFrame frame) {
-    return frame.around(List.of(first(figures, frame), second(frame), third(frame)));
+    List<Supplier<List<Block>>> sides =
+        List.of(() -> first(figures, frame), () -> second(frame), () -> third(frame));
+    return frame.around(sides.parallelStream().map(Supplier::get).toList());
   }
 
   private List<Block> first(SheetFigures figures, PageFrame frame) {

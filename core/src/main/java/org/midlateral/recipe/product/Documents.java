@@ -61,19 +61,20 @@ public record Documents(
    */
   public static Documents of(Orthosis made, Comparison comparison) {
     List<Finding> findings = new ArrayList<>();
-    ForkJoinTask<FlatPattern> pattern =
-        ForkJoinPool.commonPool().submit(() -> FlatPattern.of(made.order(), made.solids()));
+    Interruption asked = Interruption.current();
+    ForkJoinTask<BenchDocuments> drawn =
+        ForkJoinPool.commonPool().submit(() -> asked.during(() -> withoutSheet(made)));
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
-    findings.addAll(ofClosureAndRoom(made));
+    BenchDocuments withoutSheet = drawn.join();
+    findings.addAll(ofClosureAndRoom(made, withoutSheet.closure()));
     Interruption.ifInterrupted();
     ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Documents::prepare);
     BenchDocuments bench =
-        BenchDocuments.of(
+        withoutSheet.withSheet(
             made.order(),
             made.digit(),
             made.relief(),
             made.solids(),
-            pattern.join(),
             rigidity.map(Documents::sheet).orElse(SheetFigures.NONE),
             PaperSize.of(made.order()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
@@ -82,6 +83,16 @@ public record Documents(
         .ifPresent(plot -> files.put("rigidity.svg", out -> out.write(plot)));
     prepared.join();
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
+  }
+
+  private static BenchDocuments withoutSheet(Orthosis made) {
+    return BenchDocuments.withoutSheet(
+        made.order(),
+        made.digit(),
+        made.relief(),
+        made.solids(),
+        FlatPattern.of(made.order(), made.solids()),
+        PaperSize.of(made.order()));
   }
 
   /** Makes ready for what is written last, which nothing can be done beside then. */
@@ -98,14 +109,13 @@ public record Documents(
     } catch (DesignRefused refused) {
       findings.add(withoutForces(refused));
     }
-    findings.addAll(ofClosureAndRoom(made));
+    Closure closure = Closure.of(made.order(), made.digit(), made.relief(), made.solids());
+    findings.addAll(ofClosureAndRoom(made, closure));
     return findings;
   }
 
-  private static List<Finding> ofClosureAndRoom(Orthosis made) {
-    List<Finding> findings =
-        new ArrayList<>(
-            Closure.of(made.order(), made.digit(), made.relief(), made.solids()).findings());
+  private static List<Finding> ofClosureAndRoom(Orthosis made, Closure closure) {
+    List<Finding> findings = new ArrayList<>(closure.findings());
     findings.addAll(
         NeighbourRoom.of(made.order().measurements(), made.digit(), made.solids()).findings());
     return findings;
