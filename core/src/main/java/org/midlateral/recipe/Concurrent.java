@@ -1,5 +1,6 @@
 package org.midlateral.recipe;
 
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import org.midlateral.measurement.DesignRefused;
@@ -55,11 +56,26 @@ public final class Concurrent<T> {
    * @throws java.util.concurrent.CancellationException where it was called off
    */
   public T end() throws DesignRefused {
-    Result<T> outcome = task.join();
+    Result<T> outcome = outcome();
     if (outcome.refused() != null) {
       throw outcome.refused();
     }
     return outcome.value();
+  }
+
+  /** While a thread joins work it does not look interrupted to others: it must see that itself. */
+  private Result<T> outcome() {
+    try {
+      return task.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      Interruption.ifInterrupted();
+      // Another asker's work goes on.
+      return task.join();
+    } catch (ExecutionException e) {
+      // As it was thrown.
+      return task.join();
+    }
   }
 
   /** Gives it up where nobody has begun it; {@link #end()} is not to be asked then. */

@@ -12,7 +12,10 @@ public final class Interruption {
 
   private final Thread asker;
 
-  /** Whether anyone found the asker interrupted; what is left of the work ends by it. */
+  /**
+   * Whether anyone called it off, or found the asker interrupted; what is left of the work ends by
+   * it, however long the asker stays interrupted: waiting for a part hides that.
+   */
   private volatile boolean calledOff;
 
   private Interruption(Thread asker) {
@@ -55,6 +58,12 @@ public final class Interruption {
     if (calledOff) {
       throw new CancellationException("the work was called off");
     }
+  }
+
+  /** Calls the work off; its asker is interrupted. */
+  public void callOff() {
+    calledOff = true;
+    asker.interrupt();
   }
 
   /** Does a part of the work, on whatever thread this is, for the same asker. */

@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -83,19 +85,48 @@ class InterruptionTest {
     assertThat(met.get()).isInstanceOf(CancellationException.class);
   }
 
+  /** The asker waits in a way that hides its interruption. */
+  @Test
+  @Timeout(60)
+  void whatIsCalledOffEndsHoweverItsAskerWaits() throws InterruptedException {
+    CountDownLatch begun = new CountDownLatch(1);
+    AtomicReference<Interruption> work = new AtomicReference<>();
+    AtomicReference<Throwable> met = new AtomicReference<>();
+    Thread asker =
+        new Thread(
+            () -> {
+              Interruption asked = Interruption.current();
+              work.set(asked);
+              ForkJoinTask<Boolean> part =
+                  ForkJoinPool.commonPool().submit(() -> asked.during(() -> goRound(begun)));
+              met.set(catchThrowable(part::join));
+            });
+    asker.start();
+    begun.await();
+    work.get().callOff();
+    asker.join();
+
+    assertThat(met.get()).isInstanceOf(CancellationException.class);
+  }
+
   /** A thread that answers one question after another clears its interruption in between. */
   @Test
   @Timeout(60)
   void whatWasCalledOffStaysSoWhenItsAskerTurnsToOtherWork() throws InterruptedException {
     CountDownLatch begun = new CountDownLatch(1);
-    Concurrent<Boolean> former = Concurrent.begin(() -> goRound(begun));
+    AtomicReference<Throwable> met = new AtomicReference<>();
+    Interruption asked = Interruption.current();
+    Thread part =
+        new Thread(() -> met.set(catchThrowable(() -> asked.during(() -> goRound(begun)))));
+    part.start();
     begun.await();
     Thread.currentThread().interrupt();
     assertThatThrownBy(Interruption::ifInterrupted).isInstanceOf(CancellationException.class);
     Thread.interrupted();
 
     assertThatCode(Interruption::ifInterrupted).doesNotThrowAnyException();
-    assertThatThrownBy(former::end).isInstanceOf(CancellationException.class);
+    part.join();
+    assertThat(met.get()).isInstanceOf(CancellationException.class);
     assertThatCode(() -> Concurrent.begin(() -> true).end()).doesNotThrowAnyException();
   }
 

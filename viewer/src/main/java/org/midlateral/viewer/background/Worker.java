@@ -4,6 +4,7 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.midlateral.work.Interruption;
 
 /**
  * One thread that answers the newest question. What was asked is of one subject, as a file that is
@@ -21,7 +22,10 @@ public final class Worker<Q, A> implements AutoCloseable {
   private final Executor asker;
   private final Consumer<A> deliver;
   private final Thread thread;
-  private boolean busy;
+
+  /** What is done now; null for nothing. */
+  private Interruption atWork;
+
   private volatile boolean closed;
 
   /** Number of the subject; changed and compared by the asker alone. */
@@ -66,8 +70,8 @@ public final class Worker<Q, A> implements AutoCloseable {
   /** Drops the question that waits, and interrupts the work on the one that does not. */
   public synchronized void drop() {
     waiting.clear();
-    if (busy) {
-      thread.interrupt();
+    if (atWork != null) {
+      atWork.callOff();
     }
   }
 
@@ -88,12 +92,12 @@ public final class Worker<Q, A> implements AutoCloseable {
   }
 
   private synchronized void begin() {
-    busy = true;
+    atWork = Interruption.current();
   }
 
   /** What interrupted the work does not end the thread. */
   private synchronized void end() {
-    busy = false;
+    atWork = null;
     Thread.interrupted();
   }
 
