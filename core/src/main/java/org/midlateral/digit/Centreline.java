@@ -17,7 +17,7 @@ final class Centreline {
   private static final GaussIntegrator GAUSS =
       new GaussIntegrator(new LegendreRuleFactory().getRule(5));
 
-  private final List<Bend> bends;
+  private final Bend[] bends;
   private final double first;
   private final int spans;
 
@@ -25,7 +25,7 @@ final class Centreline {
   private final double[] quintic;
 
   private Centreline(List<Bend> bends, double first, int spans) {
-    this.bends = bends;
+    this.bends = bends.toArray(Bend[]::new);
     this.first = first;
     this.spans = spans;
     this.quintic = new double[12 * spans];

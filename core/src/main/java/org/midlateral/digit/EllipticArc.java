@@ -1,7 +1,5 @@
 package org.midlateral.digit;
 
-import java.util.Arrays;
-
 /**
  * Arc length of the ellipse y = a sin t, depth = -b cos t, from t = 0, as a Fourier series.
  *
@@ -17,10 +15,15 @@ final class EllipticArc {
   private static final double NEGLIGIBLE = 1e-17;
   private static final double[] BINOMIAL = binomials();
 
+  /** What the skew's power k + 2m counts in the k-th term. */
+  private static final double[][] TERMS = terms();
+
+  /** The same in the derivative of the k-th term by the skew. */
+  private static final double[][] SLOPES = slopes();
+
   private final double size;
   private final double sum;
   private final double skew;
-  private final double[] power;
   private final double[] term;
 
   /** Derivatives of the terms by the skew; made when first asked for, made twice they are alike. */
@@ -36,36 +39,38 @@ final class EllipticArc {
     this.sum = a + b;
     this.size = sum / 2;
     this.skew = (a - b) / sum;
-    this.power = powers(skew);
-    this.term = new double[power.length - 1];
+    this.term = new double[count(skew)];
+    double power = 1;
     for (int k = 0; k < term.length; k++) {
-      double sum = 0;
-      for (int n = k; n < term.length; n += 2) {
-        sum += product(n, k) * power[n];
-      }
-      term[k] = sum / Math.max(1, k);
+      term[k] = power * inSquares(TERMS[k], (term.length - 1 - k) / 2);
+      power *= skew;
     }
-  }
-
-  /** What the n-th power of the skew counts in the k-th term. */
-  private static double product(int n, int k) {
-    return BINOMIAL[(n - k) / 2] * BINOMIAL[(n + k) / 2];
   }
 
   private double[] slope() {
     double[] made = slope;
     if (made == null) {
       made = new double[term.length];
-      for (int k = 0; k < made.length; k++) {
-        double sum = 0;
-        for (int n = Math.max(k, 2 - k); n < made.length; n += 2) {
-          sum += n * product(n, k) * power[n - 1];
-        }
-        made[k] = sum / Math.max(1, k);
+      // The first term has no first power: its derivative begins with one.
+      made[0] = skew * inSquares(SLOPES[0], (made.length - 1) / 2 - 1);
+      double power = 1;
+      for (int k = 1; k < made.length; k++) {
+        made[k] = power * inSquares(SLOPES[k], (made.length - 1 - k) / 2);
+        power *= skew;
       }
       slope = made;
     }
     return made;
+  }
+
+  /** A polynomial in the skew's square, of a degree. */
+  private double inSquares(double[] coefficients, int degree) {
+    double square = skew * skew;
+    double sum = 0;
+    for (int m = degree; m >= 0; m--) {
+      sum = sum * square + coefficients[m];
+    }
+    return sum;
   }
 
   /** Length from 0 to t (mm), signed as t. */
@@ -118,17 +123,39 @@ final class EllipticArc {
     return total;
   }
 
-  /** Powers of the skew from the zeroth up to one whose term no longer counts, and one more. */
-  private static double[] powers(double skew) {
-    double[] power = new double[MOST + 1];
-    power[0] = 1;
-    int n = 1;
-    while (n < MOST && (n < 3 || Math.abs(power[n - 1] * BINOMIAL[n - 1]) > (n - 1) * NEGLIGIBLE)) {
-      power[n] = power[n - 1] * skew;
+  /** Number of terms that count. */
+  private static int count(double skew) {
+    double power = skew * skew;
+    int n = 3;
+    while (n < MOST && Math.abs(power * BINOMIAL[n - 1]) > (n - 1) * NEGLIGIBLE) {
+      power *= skew;
       n++;
     }
-    power[n] = power[n - 1] * skew;
-    return Arrays.copyOf(power, n + 1);
+    return n;
+  }
+
+  private static double[][] terms() {
+    double[][] terms = new double[MOST][];
+    for (int k = 0; k < MOST; k++) {
+      terms[k] = new double[(MOST - 1 - k) / 2 + 1];
+      for (int m = 0; m < terms[k].length; m++) {
+        terms[k][m] = BINOMIAL[m] * BINOMIAL[m + k] / Math.max(1, k);
+      }
+    }
+    return terms;
+  }
+
+  private static double[][] slopes() {
+    double[][] slopes = new double[MOST][];
+    for (int k = 0; k < MOST; k++) {
+      // That of the first term's constant is none.
+      int first = k == 0 ? 1 : 0;
+      slopes[k] = new double[TERMS[k].length - first];
+      for (int m = 0; m < slopes[k].length; m++) {
+        slopes[k][m] = (k + 2 * (m + first)) * TERMS[k][m + first];
+      }
+    }
+    return slopes;
   }
 
   /** Coefficients of the series of the square root of 1 + x. */

@@ -72,10 +72,7 @@ final class MonotoneCubic {
       jet[2] = 0;
       return;
     }
-    int k = 0;
-    while (k < x.length - 2 && at > x[k + 1]) {
-      k++;
-    }
+    int k = span(at);
     double h = x[k + 1] - x[k];
     double u = (at - x[k]) / h;
     double rise = (y[k + 1] - y[k]) / h;
@@ -84,6 +81,29 @@ final class MonotoneCubic {
     jet[0] = y[k] + h * u * (slope[k] + u * (c2 + u * c3));
     jet[1] = slope[k] + u * (2 * c2 + 3 * u * c3);
     jet[2] = (2 * c2 + 6 * u * c3) / h;
+  }
+
+  /** Value alone. */
+  double value(double at) {
+    if (at <= x[0]) {
+      return y[0];
+    }
+    int k = span(at);
+    double h = x[k + 1] - x[k];
+    double u = (at - x[k]) / h;
+    double rise = (y[k + 1] - y[k]) / h;
+    double c2 = 3 * rise - 2 * slope[k] - slope[k + 1];
+    double c3 = slope[k] + slope[k + 1] - 2 * rise;
+    return y[k] + h * u * (slope[k] + u * (c2 + u * c3));
+  }
+
+  /** The span that a place lies in; the last one for all beyond. */
+  private int span(double at) {
+    int k = 0;
+    while (k < x.length - 2 && at > x[k + 1]) {
+      k++;
+    }
+    return k;
   }
 
   /** The knots, increasing: the second derivative jumps there. */

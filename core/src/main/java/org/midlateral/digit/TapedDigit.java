@@ -171,10 +171,14 @@ public final class TapedDigit implements DigitSurface {
       return;
     }
     double u = station - tip;
-    double square = Math.max(0, pulp[0] + u * (pulp[1] + u * pulp[2]));
-    jet[0] = Math.sqrt(square);
+    jet[0] = Math.sqrt(pulpSquare(u));
     jet[1] = (pulp[1] + 2 * u * pulp[2]) / (2 * jet[0]);
     jet[2] = (pulp[2] - jet[1] * jet[1]) / jet[0];
+  }
+
+  /** Square of the circumference so far beyond the tip. */
+  private double pulpSquare(double beyond) {
+    return Math.max(0, pulp[0] + beyond * (pulp[1] + beyond * pulp[2]));
   }
 
   private void ratioJet(double station, double[] jet) {
@@ -217,9 +221,7 @@ public final class TapedDigit implements DigitSurface {
 
   @Override
   public double circumference(double station) {
-    double[] c = new double[3];
-    girthJet(station, c);
-    return c[0];
+    return station <= tip ? girth.value(station) : Math.sqrt(pulpSquare(station - tip));
   }
 
   @Override
