@@ -38,6 +38,12 @@ public interface DigitSurface {
   /** The centreline's point at a station (mm). */
   Vector3D centre(double station);
 
-  /** The centreline's unit tangent at a station, pointing distally. */
+  /** The centreline's unit tangent at a station, pointing distally; it has no part along y. */
   Vector3D tangent(double station);
+
+  /** The unit normal of the centreline at a station that points dorsally. */
+  default Vector3D dorsal(double station) {
+    Vector3D tangent = tangent(station);
+    return Vector3D.of(-tangent.getZ(), 0, tangent.getX());
+  }
 }

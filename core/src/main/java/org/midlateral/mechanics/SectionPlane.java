@@ -20,6 +20,6 @@ public record SectionPlane(Vector3D origin, Vector3D distal) {
 
   /** The unit vector of the n coordinate. */
   public Vector3D dorsal() {
-    return distal.cross(Vector3D.Unit.PLUS_Y);
+    return Vector3D.of(-distal.getZ(), 0, distal.getX());
   }
 }

@@ -151,7 +151,7 @@ final class Views {
   }
 
   private Vector3D place(double station, Coordinate cut) {
-    Vector3D dorsal = digit.tangent(station).cross(Vector3D.Unit.PLUS_Y);
+    Vector3D dorsal = digit.dorsal(station);
     return digit
         .centre(station)
         .add(Vector3D.Unit.PLUS_Y.multiply(cut.x))

@@ -53,9 +53,11 @@ public final class LoadSet {
   private void addTo(int load, int node, Vector3D force, Vector3D moment) {
     Tie tie = model.tie(node);
     if (tie == null) {
+      double[] push = force.toArray();
+      double[] turn = moment.toArray();
       for (int k = 0; k < 3; k++) {
-        put(load, DegreeOfFreedom.COUNT * node + k, force.toArray()[k]);
-        put(load, DegreeOfFreedom.COUNT * node + 3 + k, moment.toArray()[k]);
+        put(load, DegreeOfFreedom.COUNT * node + k, push[k]);
+        put(load, DegreeOfFreedom.COUNT * node + 3 + k, turn[k]);
       }
       return;
     }

@@ -95,9 +95,22 @@ public final class ShellLoad {
   public Vector3D momentAbout(ShellModel model, Vector3D point) {
     Vector3D sum = Vector3D.ZERO;
     for (int i = 0; i < values.length / DegreeOfFreedom.COUNT; i++) {
-      sum = sum.add(moment(i)).add(point.vectorTo(model.node(i)).cross(force(i)));
+      if (loaded(i)) {
+        sum = sum.add(moment(i)).add(point.vectorTo(model.node(i)).cross(force(i)));
+      }
     }
     return sum;
+  }
+
+  /** Most nodes are not. */
+  private boolean loaded(int node) {
+    int at = DegreeOfFreedom.COUNT * node;
+    for (int k = 0; k < DegreeOfFreedom.COUNT; k++) {
+      if (values[at + k] != 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The load with that on tied nodes handed to those that lead them. */

@@ -149,8 +149,16 @@ public final class ShellModel {
 
   /** A triangle's normal, of length twice its area (mm²), toward the front. */
   public Vector3D areaNormal(int triangle) {
-    Vector3D a = node(corner(triangle, 0));
-    return a.vectorTo(node(corner(triangle, 1))).cross(a.vectorTo(node(corner(triangle, 2))));
+    int a = 3 * corner(triangle, 0);
+    int b = 3 * corner(triangle, 1);
+    int c = 3 * corner(triangle, 2);
+    double x1 = xyz[b] - xyz[a];
+    double y1 = xyz[b + 1] - xyz[a + 1];
+    double z1 = xyz[b + 2] - xyz[a + 2];
+    double x2 = xyz[c] - xyz[a];
+    double y2 = xyz[c + 1] - xyz[a + 1];
+    double z2 = xyz[c + 2] - xyz[a + 2];
+    return Vector3D.of(y1 * z2 - z1 * y2, z1 * x2 - x1 * z2, x1 * y2 - y1 * x2);
   }
 
   /** A triangle's area (mm²). */

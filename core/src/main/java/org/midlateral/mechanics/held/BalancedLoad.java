@@ -68,7 +68,7 @@ final class BalancedLoad {
   }
 
   private Vector3D volar(HeldJoint.Zone zone) {
-    return ShellLayer.dorsal(shell.digit(), zone.middle()).negate();
+    return shell.digit().dorsal(zone.middle()).negate();
   }
 
   ShellLoad load() throws NotComputable {
@@ -103,10 +103,11 @@ final class BalancedLoad {
     DMatrixRMaj matrix = new DMatrixRMaj(5, 5);
     DMatrixRMaj right = new DMatrixRMaj(5, 1);
     double[] target = resultant(given);
-    for (int r = 0; r < 5; r++) {
-      right.set(r, 0, -target[r]);
-      for (int c = 0; c < 5; c++) {
-        matrix.set(r, c, resultant(loads.get(c))[r]);
+    for (int c = 0; c < 5; c++) {
+      double[] column = resultant(loads.get(c));
+      right.set(c, 0, -target[c]);
+      for (int r = 0; r < 5; r++) {
+        matrix.set(r, c, column[r]);
       }
     }
     DMatrixRMaj share = new DMatrixRMaj(5, 1);

@@ -176,7 +176,7 @@ public final class HeldShell {
     DigitSurface digit = shell.digit();
     ShellModel model = shell.model();
     Vector3D along = digit.tangent(joint.axis());
-    Vector3D up = ShellLayer.dorsal(digit, joint.axis());
+    Vector3D up = digit.dorsal(joint.axis());
     double[] stations = {joint.proximal().middle(), joint.axis(), joint.distal().middle()};
     double[] x = new double[3];
     double[] rise = new double[3];

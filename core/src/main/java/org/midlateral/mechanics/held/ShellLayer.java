@@ -150,13 +150,8 @@ final class ShellLayer {
   static double turn(Piece piece, double station, Vector3D point) {
     DigitSurface digit = piece.digit();
     Vector3D arm = digit.centre(station).vectorTo(point);
-    double up = arm.dot(dorsal(digit, station));
+    double up = arm.dot(digit.dorsal(station));
     return piece.midline().ownAngle(Math.atan2(arm.getY(), -up));
-  }
-
-  /** The dorsal direction at a station. */
-  static Vector3D dorsal(DigitSurface digit, double station) {
-    return digit.tangent(station).cross(Vector3D.Unit.PLUS_Y).normalize();
   }
 
   int nodeCount() {

@@ -102,8 +102,7 @@ final class AnswerReader {
     for (int e = 0; e < fitting.patches().size(); e++) {
       for (SkinVertex v : fitting.patches().get(e).parts()) {
         Vector3D arm = pieces.centre().vectorTo(v.skin());
-        Vector3D along = fitting.worn().skin().tangent(v.station());
-        double off = Math.abs(arm.dot(along.cross(Vector3D.Unit.PLUS_Y)));
+        double off = Math.abs(arm.dot(fitting.worn().skin().dorsal(v.station())));
         rubbing += resting.force(e) * fitting.patches().get(e).share(v) * off / 2;
       }
     }

@@ -328,7 +328,7 @@ public final class HeldFinger {
   /** The trough raised and the shell lowered onto the skin. */
   private double[] pressedIn() {
     double axis = fitting.worn().skin().pipAxis();
-    Vector3D up = fitting.worn().skin().tangent(axis).cross(Vector3D.Unit.PLUS_Y).normalize();
+    Vector3D up = fitting.worn().skin().dorsal(axis);
     double[] motion = new double[PressedPieces.MOTIONS * pieces.bodyCount()];
     for (int b = 0; b < pieces.bodyCount(); b++) {
       double gap = fitting.worn().pieces().get(b).gap().at(0, axis);

@@ -21,6 +21,9 @@ final class NetForces {
 
   private final DigitSurface skin;
 
+  /** Where the joint turns (mm). */
+  private final Vector3D axis;
+
   /** By place: force toward dorsal (N), and moment about the axis that extends the joint (N·mm). */
   private final double[] force;
 
@@ -32,6 +35,7 @@ final class NetForces {
   /** No forces yet. */
   NetForces(FingerInPieces worn) {
     skin = worn.skin();
+    axis = skin.centre(skin.pipAxis());
     double before = skin.pipAxis() - worn.pieces().get(0).outline().proximal();
     double behind = skin.pulpEnd() - skin.pipAxis();
     first = (int) Math.ceil(before / SPACING) + SPARE;
@@ -76,10 +80,11 @@ final class NetForces {
     double along = (station - skin.pipAxis()) / SPACING;
     int place = first + (int) Math.floor(along);
     double next = along - Math.floor(along);
-    double up = push.dot(skin.tangent(station).cross(Vector3D.Unit.PLUS_Y));
+    // Neither has a part along y.
+    Vector3D dorsal = skin.dorsal(station);
+    double up = push.getX() * dorsal.getX() + push.getZ() * dorsal.getZ();
     // A push toward dorsal past the axis turns about -y: it extends the joint.
-    Vector3D centre = skin.centre(skin.pipAxis());
-    double turn = -centre.vectorTo(at).cross(push).getY();
+    double turn = (at.getX() - axis.getX()) * push.getZ() - (at.getZ() - axis.getZ()) * push.getX();
     force[place] += (1 - next) * up;
     force[place + 1] += next * up;
     moment[place] += (1 - next) * turn;
