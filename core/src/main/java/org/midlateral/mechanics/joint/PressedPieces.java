@@ -259,10 +259,12 @@ final class PressedPieces {
     private static final double SAME = 0.05;
 
     double[][] rows() {
-      List<double[]> rows = new ArrayList<>();
-      for (SkinPatch patch : to.patches()) {
-        rows.add(patch(patch, from.patches(), 0, give(patch.piece())));
-      }
+      List<double[]> rows =
+          new ArrayList<>(
+              to.patches().stream()
+                  .parallel()
+                  .map(patch -> patch(patch, from.patches(), 0, give(patch.piece())))
+                  .toList());
       double both = Math.sqrt(give(0) * give(to.worn().pieces().size() - 1));
       for (SkinPatch overlap : to.overlaps()) {
         rows.add(patch(overlap, from.overlaps(), before.firstOverlap(), both));
@@ -306,11 +308,13 @@ final class PressedPieces {
       double least = Double.POSITIVE_INFINITY;
       for (int k = 0; k < weights.length; k++) {
         SkinPatch other = others.get(k);
-        if (other.piece() != patch.piece()) {
+        double along = other.station() - patch.station() - off;
+        // What is farther along than the nearest, and than what counts, is so on the whole.
+        if (other.piece() != patch.piece() || along * along >= Math.max(least, REACH * REACH)) {
           continue;
         }
-        double along = other.station() - patch.station() - off;
-        double across = round * Math.IEEEremainder(other.angle() - patch.angle(), 2 * Math.PI);
+        double turn = Math.abs(other.angle() - patch.angle());
+        double across = round * Math.min(turn, 2 * Math.PI - turn);
         double square = along * along + across * across;
         if (square < least) {
           least = square;

@@ -95,7 +95,6 @@ record TautBand(
     List<SectionPoint> skin = skin(digit, station, plane);
     List<SectionPoint> hull = hull(worn, skin, 0);
     double rest = length(hull);
-    double[] rises = {length(hull(worn, skin, RISE)), length(hull(worn, skin, 2 * RISE))};
     List<BandBend> bends = new ArrayList<>();
     double pull = 0;
     double arc = 0;
@@ -117,9 +116,19 @@ record TautBand(
         onSkin += after.piece < 0 ? Math.hypot(after.y - here.y, after.n - here.n) : 0;
       }
     }
-    double bend = (rises[1] - 2 * rises[0] + rest) / (RISE * RISE);
-    double curving = pull > LEAST_PULL ? Math.max(0, bend) / (pull * pull) : 0;
+    double curving = pull > LEAST_PULL ? bend(worn, skin, rest) / (pull * pull) : 0;
     return new TautBand(from, to, rest, bends, arc, onSkin, curving);
+  }
+
+  /**
+   * By how much faster a band grows as the skin rises (1/mm).
+   *
+   * @param rest its length before
+   */
+  private static double bend(List<SectionPoint> worn, List<SectionPoint> skin, double rest) {
+    double once = length(hull(worn, skin, RISE));
+    double twice = length(hull(worn, skin, 2 * RISE));
+    return Math.max(0, (twice - 2 * once + rest) / (RISE * RISE));
   }
 
   private static double[] unit(SectionPoint from, SectionPoint to) {

@@ -1,5 +1,7 @@
 package org.midlateral.recipe.joint;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.mechanics.joint.JointAnswer;
@@ -27,11 +29,17 @@ public final class PressureField {
   private final Patches dorsal;
   private final List<StripPull> strips;
 
-  /** The patches of one piece, in arrays: a picture asks for tens of thousands of places. */
+  /**
+   * The patches of one piece in arrays, from proximal: a picture asks for tens of thousands of
+   * places.
+   */
   private record Patches(double[] station, double[] girth, double[] pressure) {
     static Patches of(boolean dorsalShell, JointAnswer answer) {
       List<PatchPressure> own =
-          answer.patches().stream().filter(p -> p.dorsalShell() == dorsalShell).toList();
+          answer.patches().stream()
+              .filter(p -> p.dorsalShell() == dorsalShell)
+              .sorted(Comparator.comparingDouble(PatchPressure::station))
+              .toList();
       return new Patches(
           own.stream().mapToDouble(PatchPressure::station).toArray(),
           own.stream().mapToDouble(PatchPressure::girth).toArray(),
@@ -42,21 +50,25 @@ public final class PressureField {
       double sum = 0;
       double weights = 0;
       double nearest = Double.POSITIVE_INFINITY;
-      for (int k = 0; k < station.length; k++) {
+      for (int k = first(place - ALONG); k < station.length && station[k] < place + ALONG; k++) {
         double along = station[k] - place;
-        if (Math.abs(along) < ALONG) {
-          double apart = Math.abs(girth[k] - off);
-          double across = Math.min(apart, Math.abs(round - apart));
-          if (across < ROUND) {
-            double square = along * along + across * across;
-            nearest = Math.min(nearest, square);
-            double weight = Math.exp(-square / (2 * WIDTH * WIDTH));
-            sum += weight * pressure[k];
-            weights += weight;
-          }
+        double apart = Math.abs(girth[k] - off);
+        double across = Math.min(apart, Math.abs(round - apart));
+        if (across < ROUND) {
+          double square = along * along + across * across;
+          nearest = Math.min(nearest, square);
+          double weight = Math.exp(-square / (2 * WIDTH * WIDTH));
+          sum += weight * pressure[k];
+          weights += weight;
         }
       }
       return nearest > REACH * REACH ? 0 : sum / weights;
+    }
+
+    /** The first patch from a station on. */
+    private int first(double from) {
+      int at = Arrays.binarySearch(station, from);
+      return at < 0 ? -at - 1 : at;
     }
   }
 

@@ -1,5 +1,7 @@
 package org.midlateral.viewer.scene;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.midlateral.solid.Solid;
 import org.midlateral.viewer.render.SurfaceShape;
 
@@ -36,22 +38,34 @@ public record PieceShape(Solid solid, SurfaceShape shape) {
       known[i] = true;
       known[i + inner.length] = true;
     }
-    int left = all.length - 2 * inner.length;
-    while (left > 0) {
-      int found = step(all, known);
-      if (found == 0) {
+    int[] open = IntStream.range(0, shape.triangleCount()).toArray();
+    while (true) {
+      open = Arrays.stream(open).filter(t -> isOpen(t, known)).toArray();
+      if (open.length == 0) {
+        return all;
+      }
+      if (!step(open, all, known)) {
         throw new IllegalStateException("part of the rim is not joined to the piece");
       }
-      left -= found;
     }
-    return all;
   }
 
-  /** Gives each vertex next to known ones their mean. */
-  private int step(double[] all, boolean[] known) {
+  private boolean isOpen(int triangle, boolean[] known) {
+    return !known[shape.corner(triangle, 0)]
+        || !known[shape.corner(triangle, 1)]
+        || !known[shape.corner(triangle, 2)];
+  }
+
+  /**
+   * Gives each vertex next to known ones their mean.
+   *
+   * @param open the triangles of which a corner is not known
+   * @return whether there is such a vertex
+   */
+  private boolean step(int[] open, double[] all, boolean[] known) {
     double[] sum = new double[all.length];
     int[] count = new int[all.length];
-    for (int t = 0; t < shape.triangleCount(); t++) {
+    for (int t : open) {
       for (int c = 0; c < 3; c++) {
         int to = shape.corner(t, c);
         for (int d = 1; d < 3 && !known[to]; d++) {
@@ -63,12 +77,12 @@ public record PieceShape(Solid solid, SurfaceShape shape) {
         }
       }
     }
-    int found = 0;
+    boolean found = false;
     for (int v = 0; v < all.length; v++) {
       if (count[v] > 0) {
         all[v] = sum[v] / count[v];
         known[v] = true;
-        found++;
+        found = true;
       }
     }
     return found;

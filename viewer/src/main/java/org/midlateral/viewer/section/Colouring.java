@@ -1,6 +1,7 @@
 package org.midlateral.viewer.section;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.cut.Outline;
@@ -113,18 +114,14 @@ public record Colouring(
   private static double[] pressures(PieceShape piece, boolean left, PressureField field) {
     Solid solid = left ? piece.solid().mirrored() : piece.solid();
     double[] pressure = new double[solid.innerVertices()];
-    Slice slice = null;
-    double last = Double.NaN;
-    for (int i = 0; i < pressure.length; i++) {
-      // Vertices stand in rows.
-      double station = solid.station(i);
-      if (station != last) {
-        slice = solid.piece().digit().slice(station);
-        last = station;
-      }
-      double girth = slice.girth(solid.skinAngle(i));
-      pressure[i] = KPA * field.under(piece.isDorsal(), station, girth, slice.circumference());
-    }
+    Arrays.parallelSetAll(
+        pressure,
+        i -> {
+          Slice slice = solid.piece().digit().slice(solid.station(i));
+          double girth = slice.girth(solid.skinAngle(i));
+          double round = slice.circumference();
+          return KPA * field.under(piece.isDorsal(), solid.station(i), girth, round);
+        });
     return pressure;
   }
 
@@ -155,15 +152,21 @@ public record Colouring(
       List<double[]> values,
       Optional<SkinPressure> pressure,
       String note) {
-    List<Optional<VertexColours>> colours = new ArrayList<>();
-    for (double[] piece : values) {
-      int[] rgb = new int[piece.length];
-      for (int v = 0; v < rgb.length; v++) {
-        rgb[v] = scale.colour(piece[v]);
-      }
-      colours.add(Double.isNaN(piece[0]) ? Optional.empty() : Optional.of(new VertexColours(rgb)));
-    }
+    List<Optional<VertexColours>> colours =
+        values.stream()
+            .map(
+                piece ->
+                    Double.isNaN(piece[0])
+                        ? Optional.<VertexColours>empty()
+                        : Optional.of(colours(scale, piece)))
+            .toList();
     return new Colouring(quantity, scale, values, colours, pressure, note);
+  }
+
+  private static VertexColours colours(Scale scale, double[] values) {
+    int[] rgb = new int[values.length];
+    Arrays.parallelSetAll(rgb, v -> scale.colour(values[v]));
+    return new VertexColours(rgb);
   }
 
   private static List<double[]> measured(DesignShapes design, Quantity quantity) {

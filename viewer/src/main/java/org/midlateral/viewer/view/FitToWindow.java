@@ -14,6 +14,8 @@ final class FitToWindow {
 
   /** The view from the same side in which all items fill a window of some size. */
   static Orbit of(List<SceneItem> items, Orbit from, int width, int height) {
+    Vector3D toRight = from.right();
+    Vector3D toUp = from.up();
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     double low = Double.POSITIVE_INFINITY;
@@ -23,8 +25,8 @@ final class FitToWindow {
         Vector3D p =
             Vector3D.of(item.shape().at(v, 0), item.shape().at(v, 1), item.shape().at(v, 2))
                 .add(item.place());
-        double x = p.dot(from.right());
-        double y = p.dot(from.up());
+        double x = p.dot(toRight);
+        double y = p.dot(toUp);
         left = Math.min(left, x);
         right = Math.max(right, x);
         low = Math.min(low, y);
@@ -34,8 +36,7 @@ final class FitToWindow {
     if (left > right) {
       return from;
     }
-    Vector3D middle =
-        Vector3D.ZERO.add((left + right) / 2, from.right()).add((low + high) / 2, from.up());
+    Vector3D middle = Vector3D.ZERO.add((left + right) / 2, toRight).add((low + high) / 2, toUp);
     double shorter = Math.min(width, height);
     double span =
         MARGIN / 2 * Math.max((right - left) * shorter / width, (high - low) * shorter / height);
