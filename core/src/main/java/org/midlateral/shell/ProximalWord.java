@@ -28,7 +28,9 @@ public final class ProximalWord {
 
   private static final double ARROW = 0.9;
 
-  /** Drawn once: every shell bears the same. */
+  /** Drawn once: every shell bears the same. Their slopes are drawn where they have room. */
+  private static final Map<Double, Geometry> SHAPES = new ConcurrentHashMap<>();
+
   private static final Map<Double, Raised> SIGNS = new ConcurrentHashMap<>();
 
   private ProximalWord() {}
@@ -42,9 +44,10 @@ public final class ProximalWord {
    */
   public static Optional<Raised> on(Piece shell, double from, double to, double width) {
     for (double capital : CAPITALS) {
-      Raised sign = SIGNS.computeIfAbsent(capital, ProximalWord::sign);
-      Envelope box = sign.shape().getEnvelopeInternal();
+      Geometry shape = SHAPES.computeIfAbsent(capital, ProximalWord::shape);
+      Envelope box = shape.getEnvelopeInternal();
       if (box.getWidth() <= to - from && box.getHeight() <= width) {
+        Raised sign = SIGNS.computeIfAbsent(capital, c -> Raised.of(shape, ReferenceLabel.HEIGHT));
         // As far proximal as it goes: it is said of that end.
         return Optional.of(ReferenceLabel.laid(shell, sign, from + box.getWidth() / 2));
       }
@@ -53,7 +56,7 @@ public final class ProximalWord {
   }
 
   /** Arrow and word, centred on the origin, x along the line, y up (mm). */
-  private static Raised sign(double capital) {
+  private static Geometry shape(double capital) {
     Geometry word = Lettering.outlines(List.of(WORD), capital);
     double base = word.getEnvelopeInternal().getMinX() - APART * capital;
     Coordinate tip = new Coordinate(base - ARROW * capital, 0);
@@ -62,7 +65,6 @@ public final class ProximalWord {
     };
     Geometry both = word.union(new GeometryFactory().createPolygon(ring));
     double middle = both.getEnvelopeInternal().centre().x;
-    Geometry centred = AffineTransformation.translationInstance(-middle, 0).transform(both);
-    return Raised.of(centred, ReferenceLabel.HEIGHT);
+    return AffineTransformation.translationInstance(-middle, 0).transform(both);
   }
 }
