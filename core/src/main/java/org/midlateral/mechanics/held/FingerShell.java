@@ -131,7 +131,8 @@ public final class FingerShell {
   public static FingerShell bonded(FingerShell trough, FingerShell dorsal, Isotropic material)
       throws DesignRefused, NotComputable {
     try {
-      return bonded(trough.trough(), dorsal.trough(), material);
+      List<ShellLayer> both = List.of(trough.layers.get(0), dorsal.layers.get(0));
+      return new FingerShell(both, false, material);
     } catch (NotComputable finer) {
       return bonded(trough.trough().piece(), dorsal.trough().piece(), material);
     }
@@ -151,6 +152,22 @@ public final class FingerShell {
                 List.of(new ShellLayer(mesh(trough, edges)), new ShellLayer(mesh(rest, edges))),
                 true,
                 material));
+  }
+
+  /**
+   * The same of a trough that is meshed already, on that mesh where it does.
+   *
+   * @throws DesignRefused where a surface folds at an edge
+   * @throws NotComputable where the middle of a wall folds
+   */
+  public static FingerShell closed(FingerShell trough, Piece rest, Isotropic material)
+      throws DesignRefused, NotComputable {
+    try {
+      List<ShellLayer> both = List.of(trough.layers.get(0), new ShellLayer(mesh(rest, EDGES[0])));
+      return new FingerShell(both, true, material);
+    } catch (NotComputable finer) {
+      return closed(trough.trough().piece(), rest, material);
+    }
   }
 
   /**

@@ -1,9 +1,10 @@
 package org.midlateral.recipe.rigidity;
 
-/** By what the bend of pieces that nobody wears is computed. */
+/** By what the bend of the pieces, and of those compared, is computed. */
 public enum BendOfPieces {
   /**
-   * Beam theory alone; where the finite elements would have no answer is found out all the same.
+   * Beam theory alone; where the finite elements would have no answer is found out all the same,
+   * and how far the trough itself bends by them, which a caution needs.
    */
   BEAMS,
 

@@ -7,6 +7,7 @@ import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.FactoredShell;
+import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.mechanics.held.HeldShell;
 import org.midlateral.recipe.joint.WornOrthosis;
 
@@ -28,13 +29,23 @@ record ComparedBend(
 
   /** Factors a trough and asks it. */
   static ComparedBend of(ComparedTrough one, Isotropic plastic, BendOfPieces by) {
+    return of(one, Optional.empty(), plastic, by);
+  }
+
+  /**
+   * Factors a trough, or a closed tube, and asks it.
+   *
+   * @param trough the same, or that of the tube, where it is meshed for computing already
+   */
+  static ComparedBend of(
+      ComparedTrough one, Optional<FingerShell> trough, Isotropic plastic, BendOfPieces by) {
     List<Finding> findings = new ArrayList<>();
     boolean worn = one.pieces().size() == 1;
     if (by == BendOfPieces.BEAMS && !worn) {
-      HeldPieces.tryCompared(one, plastic, findings);
+      HeldPieces.tryCompared(one, trough, plastic, findings);
       return new ComparedBend(Optional.empty(), Optional.empty(), findings);
     }
-    Optional<FactoredShell> body = HeldPieces.factored(one, plastic, findings);
+    Optional<FactoredShell> body = HeldPieces.factored(one, trough, plastic, findings);
     Optional<HeldShell> shell = Optional.empty();
     if (by == BendOfPieces.BEAMS_AND_ELEMENTS) {
       shell = body.flatMap(b -> HeldPieces.loaded(one, b, findings));

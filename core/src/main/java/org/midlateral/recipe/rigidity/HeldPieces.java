@@ -156,11 +156,15 @@ public record HeldPieces(
   /**
    * A wrap of the comparison, factored; empty where it cannot be.
    *
+   * @param trough its own, where that is meshed for computing already
    * @param findings take up why
    */
   static Optional<FactoredShell> factored(
-      ComparedTrough one, Isotropic material, List<Finding> findings) {
-    return factored(() -> mesh(one, material), which(one), findings);
+      ComparedTrough one,
+      Optional<FingerShell> trough,
+      Isotropic material,
+      List<Finding> findings) {
+    return factored(() -> mesh(one, trough, material), which(one), findings);
   }
 
   /**
@@ -178,17 +182,30 @@ public record HeldPieces(
     tried(body::shell, one.support(), which(one), findings);
   }
 
-  /** Why a wrap of the comparison cannot be computed; not solved. */
-  static void tryCompared(ComparedTrough one, Isotropic material, List<Finding> findings) {
-    tried(() -> mesh(one, material), one.support(), which(one), findings);
+  /**
+   * Why a wrap of the comparison cannot be computed; not solved.
+   *
+   * @param trough its own, where that is meshed for computing already
+   */
+  static void tryCompared(
+      ComparedTrough one,
+      Optional<FingerShell> trough,
+      Isotropic material,
+      List<Finding> findings) {
+    tried(() -> mesh(one, trough, material), one.support(), which(one), findings);
   }
 
-  private static FingerShell mesh(ComparedTrough one, Isotropic material)
+  private static FingerShell mesh(
+      ComparedTrough one, Optional<FingerShell> trough, Isotropic material)
       throws DesignRefused, NotComputable {
-    Piece trough = one.pieces().get(0);
-    return one.pieces().size() == 1
-        ? FingerShell.alone(trough, material)
-        : FingerShell.closed(trough, one.pieces().get(1), material);
+    Piece plain = one.pieces().get(0);
+    if (one.pieces().size() == 1) {
+      return trough.isPresent() ? trough.get() : FingerShell.alone(plain, material);
+    }
+    Piece rest = one.pieces().get(1);
+    return trough.isPresent()
+        ? FingerShell.closed(trough.get(), rest, material)
+        : FingerShell.closed(plain, rest, material);
   }
 
   private static String which(ComparedTrough one) {

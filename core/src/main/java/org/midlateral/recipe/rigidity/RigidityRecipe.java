@@ -29,7 +29,7 @@ import org.midlateral.mechanics.Supports;
 import org.midlateral.mechanics.ThreePoint;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.mechanics.held.FactoredShell;
-import org.midlateral.mechanics.held.HeldAnswer;
+import org.midlateral.mechanics.held.FingerShell;
 import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Orthosis;
@@ -124,7 +124,9 @@ public final class RigidityRecipe {
         comparison.wraps().contains(1.0)
             ? Optional.of(
                 Concurrent.begin(
-                    () -> closed(half(ownTrough.end().trough(), comparison), comparison.by())))
+                    () ->
+                        closed(
+                            half(ownTrough.end().trough(), comparison), bodies, comparison.by())))
             : Optional.empty();
     // The longest of all is done here.
     JointOutcome joint = joint(bodies, true);
@@ -174,7 +176,7 @@ public final class RigidityRecipe {
             own.response(),
             bonded.map(profile -> Response.of(support, profile)).orElse(null),
             slipping.map(profile -> Response.of(support, profile)).orElse(null),
-            held.block().orElse(null),
+            comparison.by() == BendOfPieces.BEAMS ? null : held.block().orElse(null),
             cast(),
             comparison.cast().orElse(null),
             changes),
@@ -241,7 +243,7 @@ public final class RigidityRecipe {
     Isotropic isotropic = HeldPieces.isotropic(orthosis.order());
     for (ComparedTrough one : compared) {
       if (one.wrap() != own.wrap() || held.troughShell().isEmpty()) {
-        HeldPieces.tryCompared(one, isotropic, findings);
+        HeldPieces.tryCompared(one, Optional.empty(), isotropic, findings);
       }
     }
     List<Finding> ofChanges = new ArrayList<>();
@@ -285,10 +287,15 @@ public final class RigidityRecipe {
         : ComparedBend.of(own.trough(), HeldPieces.isotropic(orthosis.order()), by);
   }
 
-  private ComparedWrap closed(ComparedTrough half, BendOfPieces by) throws DesignRefused {
+  private ComparedWrap closed(ComparedTrough half, FactoredPieces bodies, BendOfPieces by)
+      throws DesignRefused {
     ComparedTrough closed = ComparedTrough.closed(half);
-    return new ComparedWrap(
-        closed, ComparedBend.of(closed, HeldPieces.isotropic(orthosis.order()), by));
+    Optional<FingerShell> trough =
+        design.trough().wrap() == 0.5
+            ? bodies.trough().map(FactoredShell::shell)
+            : Optional.empty();
+    Isotropic plastic = HeldPieces.isotropic(orthosis.order());
+    return new ComparedWrap(closed, ComparedBend.of(closed, trough, plastic, by));
   }
 
   private static ComparedTrough half(ComparedTrough own, Comparison comparison)
@@ -299,7 +306,9 @@ public final class RigidityRecipe {
   private void concerns(HeldPieces held, ComparedTrough own, ComparedTrough half) {
     findings.addAll(held.findings());
     double lost =
-        held.trough().map(HeldAnswer::extensionLost).orElse(own.response().extensionLost());
+        held.troughShell()
+            .map(shell -> shell.measures().lost())
+            .orElse(own.response().extensionLost());
     findings.addAll(Concerns.bend(support.moment(), lost));
     findings.addAll(Concerns.shallow(own.wrap(), own.bendingAtPip(), half.bendingAtPip()));
   }

@@ -207,9 +207,9 @@ class RigidityTest {
     }
     assertThat(without.forces())
         .usingRecursiveComparison()
-        .ignoringFields("finiteElements.bonded")
+        .ignoringFields("finiteElements")
         .isEqualTo(usual.forces());
-    assertThat(without.forces().finiteElements().bonded()).isNull();
+    assertThat(without.forces().finiteElements()).isNull();
     assertThat(usual.forces().finiteElements().bonded()).isNotNull();
   }
 
