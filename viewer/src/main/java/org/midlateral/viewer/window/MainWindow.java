@@ -531,6 +531,11 @@ public final class MainWindow extends JFrame {
     return made != null && made.draft().equals(session.draft()) && coloured == quantity;
   }
 
+  /** Whether what was last made is about to be inspected, once it is left alone. */
+  boolean isInspectionDue() {
+    return quiet.isRunning();
+  }
+
   Optional<MadeDraft> made() {
     return Optional.ofNullable(made);
   }

@@ -29,6 +29,25 @@ class ResponseTimesTest {
     assertThat(times.clock()).isLessThan(500);
   }
 
+  /** Begun while the next is made, it would only hold that up. */
+  @Test
+  void theFormerDesignIsInspectedNoMore() throws Exception {
+    boolean[] due = new boolean[2];
+    for (int i = 0; i < CHANGES && !due[0]; i++) {
+      String wall = "1." + (4 + i % 4) + " mm";
+      driver.settle();
+      due =
+          driver.inSwing(
+              () -> {
+                boolean before = driver.window.isInspectionDue();
+                driver.window.session().edit("trough.wall", wall);
+                return new boolean[] {before, driver.window.isInspectionDue()};
+              });
+    }
+    assertThat(due).containsExactly(true, false);
+    driver.until("the newest design's turn", driver.window::isInspectionDue);
+  }
+
   @Test
   void aChangeIsShownSoon() throws InterruptedException {
     ResponseTimes.Times times = new ResponseTimes(driver).change(CHANGES);
