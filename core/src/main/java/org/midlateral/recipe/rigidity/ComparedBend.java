@@ -35,7 +35,7 @@ record ComparedBend(
   /**
    * Factors a trough, or a closed tube, and asks it.
    *
-   * @param trough the same, or that of the tube, where it is meshed for computing already
+   * @param trough that of a closed tube, where it is meshed for computing already
    */
   static ComparedBend of(
       ComparedTrough one, Optional<FingerShell> trough, Isotropic plastic, BendOfPieces by) {

@@ -156,7 +156,7 @@ public record HeldPieces(
   /**
    * A wrap of the comparison, factored; empty where it cannot be.
    *
-   * @param trough its own, where that is meshed for computing already
+   * @param trough that of a closed tube, where it is meshed for computing already
    * @param findings take up why
    */
   static Optional<FactoredShell> factored(
@@ -185,7 +185,7 @@ public record HeldPieces(
   /**
    * Why a wrap of the comparison cannot be computed; not solved.
    *
-   * @param trough its own, where that is meshed for computing already
+   * @param trough that of a closed tube, where it is meshed for computing already
    */
   static void tryCompared(
       ComparedTrough one,
@@ -200,7 +200,7 @@ public record HeldPieces(
       throws DesignRefused, NotComputable {
     Piece plain = one.pieces().get(0);
     if (one.pieces().size() == 1) {
-      return trough.isPresent() ? trough.get() : FingerShell.alone(plain, material);
+      return FingerShell.alone(plain, material);
     }
     Piece rest = one.pieces().get(1);
     return trough.isPresent()
