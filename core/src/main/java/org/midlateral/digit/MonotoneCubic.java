@@ -13,10 +13,22 @@ final class MonotoneCubic {
   private final double[] y;
   private final double[] slope;
 
+  /** Of each span's cubic in the share of it, over the span: what its square and cube count. */
+  private final double[] square;
+
+  private final double[] cube;
+
   private MonotoneCubic(double[] x, double[] y, double[] slope) {
     this.x = x;
     this.y = y;
     this.slope = slope;
+    this.square = new double[x.length - 1];
+    this.cube = new double[x.length - 1];
+    for (int k = 0; k < square.length; k++) {
+      double rise = (y[k + 1] - y[k]) / (x[k + 1] - x[k]);
+      square[k] = 3 * rise - 2 * slope[k] - slope[k + 1];
+      cube[k] = slope[k] + slope[k + 1] - 2 * rise;
+    }
   }
 
   /**
@@ -75,12 +87,9 @@ final class MonotoneCubic {
     int k = span(at);
     double h = x[k + 1] - x[k];
     double u = (at - x[k]) / h;
-    double rise = (y[k + 1] - y[k]) / h;
-    double c2 = 3 * rise - 2 * slope[k] - slope[k + 1];
-    double c3 = slope[k] + slope[k + 1] - 2 * rise;
-    jet[0] = y[k] + h * u * (slope[k] + u * (c2 + u * c3));
-    jet[1] = slope[k] + u * (2 * c2 + 3 * u * c3);
-    jet[2] = (2 * c2 + 6 * u * c3) / h;
+    jet[0] = value(k, u);
+    jet[1] = slope[k] + u * (2 * square[k] + 3 * u * cube[k]);
+    jet[2] = (2 * square[k] + 6 * u * cube[k]) / h;
   }
 
   /** Value alone. */
@@ -89,12 +98,12 @@ final class MonotoneCubic {
       return y[0];
     }
     int k = span(at);
-    double h = x[k + 1] - x[k];
-    double u = (at - x[k]) / h;
-    double rise = (y[k + 1] - y[k]) / h;
-    double c2 = 3 * rise - 2 * slope[k] - slope[k + 1];
-    double c3 = slope[k] + slope[k + 1] - 2 * rise;
-    return y[k] + h * u * (slope[k] + u * (c2 + u * c3));
+    return value(k, (at - x[k]) / (x[k + 1] - x[k]));
+  }
+
+  /** Value at a share of a span. */
+  private double value(int k, double u) {
+    return y[k] + (x[k + 1] - x[k]) * u * (slope[k] + u * (square[k] + u * cube[k]));
   }
 
   /** The span that a place lies in; the last one for all beyond. */
