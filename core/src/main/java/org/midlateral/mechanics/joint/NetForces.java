@@ -80,7 +80,7 @@ final class NetForces {
     double along = (station - skin.pipAxis()) / SPACING;
     int place = first + (int) Math.floor(along);
     double next = along - Math.floor(along);
-    // Neither has a part along y.
+    // The dorsal direction has no part along y.
     Vector3D dorsal = skin.dorsal(station);
     double up = push.getX() * dorsal.getX() + push.getZ() * dorsal.getZ();
     // A push toward dorsal past the axis turns about -y: it extends the joint.
