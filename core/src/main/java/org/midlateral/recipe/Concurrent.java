@@ -3,6 +3,7 @@ package org.midlateral.recipe;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.work.Interruption;
 
@@ -13,6 +14,7 @@ import org.midlateral.work.Interruption;
  */
 public final class Concurrent<T> {
   private final ForkJoinTask<Result<T>> task;
+  private final AtomicBoolean begun;
 
   /**
    * Work that may be refused.
@@ -26,8 +28,9 @@ public final class Concurrent<T> {
   /** One of the two is null. */
   private record Result<T>(T value, DesignRefused refused) {}
 
-  private Concurrent(ForkJoinTask<Result<T>> task) {
+  private Concurrent(ForkJoinTask<Result<T>> task, AtomicBoolean begun) {
     this.task = task;
+    this.begun = begun;
   }
 
   /**
@@ -37,8 +40,15 @@ public final class Concurrent<T> {
    */
   public static <T> Concurrent<T> begin(Work<T> work) {
     Interruption asked = Interruption.current();
+    AtomicBoolean begun = new AtomicBoolean();
     return new Concurrent<>(
-        ForkJoinPool.commonPool().submit(() -> asked.during(() -> outcome(work))));
+        ForkJoinPool.commonPool()
+            .submit(
+                () -> {
+                  begun.set(true);
+                  return asked.during(() -> outcome(work));
+                }),
+        begun);
   }
 
   private static <T> Result<T> outcome(Work<T> work) {
@@ -61,6 +71,16 @@ public final class Concurrent<T> {
       throw outcome.refused();
     }
     return outcome.value();
+  }
+
+  /**
+   * Does the work where nobody has begun it, and else does not wait: so that of several works none
+   * is waited for while another could be done. What came of it {@link #end()} tells.
+   */
+  public void help() {
+    if (!begun.get()) {
+      outcome();
+    }
   }
 
   /** While a thread joins work it does not look interrupted to others: it must see that itself. */

@@ -46,11 +46,6 @@ public final class Facet {
     area = twiceArea / 2;
   }
 
-  /** A vector (mm) in the facet's axes. */
-  public double[] local(double[] vector) {
-    return new double[] {dot(vector, 0, axes, 0), dot(vector, 0, axes, 3), dot(vector, 0, axes, 6)};
-  }
-
   /** The difference of two corners' first coordinates, corners counted round. */
   double dx(int i, int j) {
     return x[i % 3] - x[j % 3];

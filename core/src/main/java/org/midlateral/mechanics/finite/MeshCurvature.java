@@ -2,17 +2,19 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
 import org.midlateral.mechanics.element.Facet;
+import org.midlateral.mechanics.element.NearestParabola;
 
 /**
  * The mid-surface's curvature at each triangle, from a parabola through the nodes of the triangle
  * and of those that touch it; exact for a parabola, and as good at an edge of the shell as inside.
  */
 final class MeshCurvature {
-  /** Pull of the parabola toward the plane, where there are too few nodes for it. */
-  private static final double PULL = 1e-6;
+  /** Triangles that are fitted one after the other. */
+  private static final int BATCH = 100;
+
+  /** Of nodes about a triangle no more are looked at. */
+  private static final int MOST_NODES = 3 * 64;
 
   /** A curvature times half the wall stays below this; a sharper fold is no curved wall. */
   private static final double SHARPEST = 0.5;
@@ -33,7 +35,8 @@ final class MeshCurvature {
     trianglesAt = new int[3 * model.triangleCount()];
     listTriangles();
     bends = new double[3 * model.triangleCount()];
-    IntStream.range(0, model.triangleCount()).parallel().forEach(this::fit);
+    int batches = (model.triangleCount() + BATCH - 1) / BATCH;
+    IntStream.range(0, batches).parallel().forEach(this::fitBatch);
   }
 
   /** xx, yy and xy in the facet's axes (1/mm), positive where the front is the longer face. */
@@ -66,30 +69,38 @@ final class MeshCurvature {
     }
   }
 
-  private void fit(int triangle) {
+  /** Fits those of one batch, which share what they are reckoned in. */
+  private void fitBatch(int batch) {
+    NearestParabola parabola = new NearestParabola();
+    int[] nodes = new int[MOST_NODES];
+    int end = Math.min(model.triangleCount(), BATCH * (batch + 1));
+    for (int t = BATCH * batch; t < end; t++) {
+      fit(t, parabola, nodes);
+    }
+  }
+
+  private void fit(int triangle, NearestParabola parabola, int[] nodes) {
     Facet facet = model.facet(triangle);
-    int[] nodes = around(triangle);
+    double[] e = facet.axes;
+    int first = model.corner(triangle, 0);
     double scale = Math.sqrt(facet.area);
-    DMatrixRMaj terms = new DMatrixRMaj(nodes.length + 3, 6);
-    DMatrixRMaj heights = new DMatrixRMaj(nodes.length + 3, 1);
-    for (int r = 0; r < nodes.length; r++) {
-      double[] p = facet.local(model.arm(model.corner(triangle, 0), nodes[r]));
-      double x = p[0] / scale;
-      double y = p[1] / scale;
-      double[] row = {1, x, y, x * x / 2, y * y / 2, x * y};
-      System.arraycopy(row, 0, terms.data, 6 * r, 6);
-      heights.data[r] = p[2] / scale;
+    int count = around(triangle, nodes);
+    parabola.clear();
+    for (int r = 0; r < count; r++) {
+      double x = (model.coordinate(nodes[r], 0) - model.coordinate(first, 0)) / scale;
+      double y = (model.coordinate(nodes[r], 1) - model.coordinate(first, 1)) / scale;
+      double z = (model.coordinate(nodes[r], 2) - model.coordinate(first, 2)) / scale;
+      parabola.add(
+          x * e[0] + y * e[1] + z * e[2],
+          x * e[3] + y * e[4] + z * e[5],
+          x * e[6] + y * e[7] + z * e[8]);
     }
-    for (int k = 0; k < 3; k++) {
-      terms.set(nodes.length + k, 3 + k, PULL);
-    }
-    DMatrixRMaj parabola = new DMatrixRMaj(6, 1);
-    if (!CommonOps_DDRM.solve(terms, heights, parabola)) {
+    if (!parabola.solve()) {
       return;
     }
-    double xx = -parabola.data[3] / scale;
-    double yy = -parabola.data[4] / scale;
-    double xy = -parabola.data[5] / scale;
+    double xx = -parabola.xx() / scale;
+    double yy = -parabola.yy() / scale;
+    double xy = -parabola.xy() / scale;
     double sharp = Math.abs(xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
     double most = 2 * SHARPEST / model.meanThickness(triangle);
     double share = sharp > most ? most / sharp : 1;
@@ -98,9 +109,13 @@ final class MeshCurvature {
     bends[3 * triangle + 2] = share * xy;
   }
 
-  /** The nodes of a triangle and of all that share a node with it, each once. */
-  private int[] around(int triangle) {
-    int[] found = new int[3 * 64];
+  /**
+   * The nodes of a triangle and of all that share a node with it, each once.
+   *
+   * @param found takes them up
+   * @return their number
+   */
+  private int around(int triangle, int[] found) {
     int count = 0;
     for (int c = 0; c < 3; c++) {
       int node = model.corner(triangle, c);
@@ -113,7 +128,7 @@ final class MeshCurvature {
         }
       }
     }
-    return Arrays.copyOf(found, count);
+    return count;
   }
 
   private static boolean contains(int[] some, int count, int value) {

@@ -242,13 +242,4 @@ public final class ShellModel {
     }
     return new Facet(corners);
   }
-
-  /** The way from one node to another (mm), three components. */
-  double[] arm(int from, int to) {
-    double[] arm = new double[3];
-    for (int k = 0; k < 3; k++) {
-      arm[k] = coordinate(to, k) - coordinate(from, k);
-    }
-    return arm;
-  }
 }

@@ -1,6 +1,5 @@
 package org.midlateral.mechanics.finite;
 
-import java.util.Arrays;
 import org.midlateral.mechanics.element.BendingTriangle;
 import org.midlateral.mechanics.element.Facet;
 import org.midlateral.mechanics.element.Isotropic;
@@ -10,7 +9,8 @@ import org.midlateral.mechanics.element.MembraneTriangle;
  * The shell element: stiffness and strains of one triangle in the global freedoms.
  *
  * <p>The energy is written as half the sum of squares of 33 weighted strains, so that the stiffness
- * is a sum of outer products of rows: symmetric and never indefinite, whatever the rounding.
+ * is a sum of outer products of rows, symmetric and not indefinite, turned as a whole into the
+ * global freedoms.
  *
  * <p>The wall is curved although the facet is flat. At a height z, lengths along a direction of
  * radius R are 1 + z/R of those on the mid-surface, and a wall that thins moves that height nearer;
@@ -35,10 +35,8 @@ final class ShellTriangle {
   private final MembraneTriangle membrane;
   private final BendingTriangle bending;
 
-  /** The rows at hand, on the local freedoms and on the global ones: 33 would be made anew. */
+  /** The rows at hand, on the local freedoms: 18 would be made anew. */
   private final double[][] local = new double[3][18];
-
-  private final double[][] global = new double[3][18];
 
   ShellTriangle(ShellModel model, MeshCurvature bends, int triangle) {
     facet = model.facet(triangle);
@@ -56,22 +54,23 @@ final class ShellTriangle {
    * @param offset where it begins
    */
   void stiffness(double[] out, int offset) {
-    Arrays.fill(out, offset, offset + PACKED, 0);
+    double[] sum = new double[PACKED];
     double volume = facet.area * wall;
     double higher = volume * MembraneTriangle.higherShare(material.poisson());
     double shear = volume * material.shearModulus() * BendingTriangle.SHEAR_SHARE;
     double[][] stretch = membrane.basic();
     double[][][] edges = membrane.higher();
     for (int p = 0; p < 3; p++) {
-      addPlane(edges[p], higher, out, offset);
+      addPlane(edges[p], higher, sum);
       double[][] curvature = bending.curvature(EDGE_MIDDLES[p]);
       for (double height : new double[] {-GAUSS * wall, GAUSS * wall}) {
         strainAt(height, stretch, curvature);
-        addPlane(local, volume / 6 * growth(height), out, offset);
+        addPlane(local, volume / 6 * growth(height), sum);
       }
       double[][] slip = bending.shear(EDGE_MIDDLES[p]);
-      addSquares(slip, new double[] {shear / 3, shear / 3}, out, offset);
+      addSquares(slip, new double[] {shear / 3, shear / 3}, sum);
     }
+    turn(sum, out, offset);
   }
 
   /** The area at a height over the area on the mid-surface. */
@@ -102,7 +101,7 @@ final class ShellTriangle {
   }
 
   /** Adds the energy of plane strains: sum, difference and shear do not couple. */
-  private void addPlane(double[][] strain, double weight, double[] out, int offset) {
+  private void addPlane(double[][] strain, double weight, double[] sum) {
     double nu = material.poisson();
     double bulk = weight * material.modulus() / (2 * (1 - nu));
     double shear = weight * material.shearModulus();
@@ -112,46 +111,71 @@ final class ShellTriangle {
       strain[0][c] = xx + yy;
       strain[1][c] = xx - yy;
     }
-    addSquares(strain, new double[] {bulk, shear, shear}, out, offset);
+    addSquares(strain, new double[] {bulk, shear, shear}, sum);
   }
 
-  /** Adds the squares of two or three rows on the local freedoms, each with its weight. */
-  private void addSquares(double[][] rows, double[] weights, double[] out, int offset) {
-    for (int r = 0; r < weights.length; r++) {
-      toGlobal(rows[r], global[r]);
-    }
-    double[] a = global[0];
-    double[] b = global[1];
-    double[] c = global[2];
+  /** Adds the squares of two or three rows, each with its weight. */
+  private static void addSquares(double[][] rows, double[] weights, double[] sum) {
+    double[] a = rows[0];
+    double[] b = rows[1];
     boolean two = weights.length == 2;
-    int at = offset;
+    double[] c = two ? b : rows[2];
+    double third = two ? 0 : weights[2];
+    int at = 0;
     for (int i = 0; i < 18; i++) {
       double s = weights[0] * a[i];
       double t = weights[1] * b[i];
-      if (two) {
+      double u = third * c[i];
+      // Stretch and shear have half of the freedoms each.
+      if (s != 0 || t != 0 || u != 0) {
         for (int j = 0; j <= i; j++) {
-          out[at + j] += s * a[j] + t * b[j];
-        }
-      } else {
-        double u = weights[2] * c[i];
-        for (int j = 0; j <= i; j++) {
-          out[at + j] += s * a[j] + t * b[j] + u * c[j];
+          sum[at + j] += s * a[j] + t * b[j] + u * c[j];
         }
       }
       at += i + 1;
     }
   }
 
-  /** Writes a row on the local freedoms as a row on the global ones. */
-  private void toGlobal(double[] row, double[] out) {
+  /** Writes a packed matrix on the local freedoms as that on the global ones, by 3 by 3 blocks. */
+  private void turn(double[] sum, double[] out, int offset) {
+    double[] e = facet.axes;
+    double[] block = new double[9];
+    double[] half = new double[9];
+    for (int i = 0; i < 18; i += 3) {
+      for (int j = 0; j <= i; j += 3) {
+        for (int r = 0; r < 3; r++) {
+          int row = (i + r) * (i + r + 1) / 2;
+          for (int c = 0; c < 3; c++) {
+            boolean below = i != j || c <= r;
+            block[3 * r + c] = sum[below ? row + j + c : (i + c) * (i + c + 1) / 2 + j + r];
+          }
+        }
+        for (int r = 0; r < 9; r += 3) {
+          for (int c = 0; c < 3; c++) {
+            half[r + c] = block[r] * e[c] + block[r + 1] * e[3 + c] + block[r + 2] * e[6 + c];
+          }
+        }
+        for (int r = 0; r < 3; r++) {
+          int row = offset + (i + r) * (i + r + 1) / 2 + j;
+          int end = i == j ? r + 1 : 3;
+          for (int c = 0; c < end; c++) {
+            out[row + c] = e[r] * half[c] + e[3 + r] * half[3 + c] + e[6 + r] * half[6 + c];
+          }
+        }
+      }
+    }
+  }
+
+  /** Turns a row on the local freedoms into one on the global ones. */
+  private void toGlobal(double[] row) {
     double[] e = facet.axes;
     for (int b = 0; b < 18; b += 3) {
       double x = row[b];
       double y = row[b + 1];
       double z = row[b + 2];
-      out[b] = x * e[0] + y * e[3] + z * e[6];
-      out[b + 1] = x * e[1] + y * e[4] + z * e[7];
-      out[b + 2] = x * e[2] + y * e[5] + z * e[8];
+      row[b] = x * e[0] + y * e[3] + z * e[6];
+      row[b + 1] = x * e[1] + y * e[4] + z * e[7];
+      row[b + 2] = x * e[2] + y * e[5] + z * e[8];
     }
   }
 
@@ -166,9 +190,9 @@ final class ShellTriangle {
     strainAt(height, membrane.basic(), bending.curvature(MIDDLE));
     double[] strain = new double[3];
     for (int r = 0; r < 3; r++) {
-      toGlobal(local[r], global[0]);
+      toGlobal(local[r]);
       for (int c = 0; c < 18; c++) {
-        strain[r] += global[0][c] * moved[c];
+        strain[r] += local[r][c] * moved[c];
       }
     }
     return strain;

@@ -11,6 +11,7 @@ import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.Slice;
 import org.midlateral.mechanics.SectionPlane;
+import org.midlateral.piece.Midline;
 import org.midlateral.piece.Piece;
 import org.midlateral.solid.OffsetSurface;
 
@@ -61,6 +62,25 @@ record TautBand(
   /** A point of the section: y and n (mm), and what it belongs to. */
   private record SectionPoint(double y, double n, int piece) {}
 
+  /**
+   * The part of a section that lies under a piece: no band comes near the skin there.
+   *
+   * @param from angle at one edge, from the piece's own midline (rad)
+   * @param to angle at the other edge
+   */
+  private record Covered(Midline midline, double from, double to) {
+    static Covered of(Piece piece, Outline.Reach across, Slice slice) {
+      Midline midline = piece.midline();
+      return new Covered(
+          midline, midline.angle(slice, across.from()), midline.angle(slice, across.to()));
+    }
+
+    boolean holds(double skinAngle) {
+      double angle = midline.ownAngle(skinAngle);
+      return angle > from && angle < to;
+    }
+  }
+
   TautBand {
     bends = List.copyOf(bends);
   }
@@ -89,10 +109,17 @@ record TautBand(
     double station = (from + to) / 2;
     SectionPlane plane = SectionPlane.at(digit, station);
     List<SectionPoint> worn = new ArrayList<>();
+    List<Covered> covered = new ArrayList<>();
     for (int k = 0; k < pieces.size(); k++) {
-      outside(pieces.get(k), k, station, plane, worn);
+      Piece piece = pieces.get(k);
+      Optional<Outline.Reach> across = piece.outline().reach(station);
+      if (across.isPresent()) {
+        Slice slice = piece.digit().slice(station);
+        outside(piece, k, across.get(), slice, plane, worn);
+        covered.add(Covered.of(piece, across.get(), slice));
+      }
     }
-    List<SectionPoint> skin = skin(digit, station, plane);
+    List<SectionPoint> skin = skin(digit.slice(station), covered, plane);
     List<SectionPoint> hull = hull(worn, skin, 0);
     double rest = length(hull);
     List<BandBend> bends = new ArrayList<>();
@@ -167,12 +194,14 @@ record TautBand(
     return hull;
   }
 
-  private static List<SectionPoint> skin(DigitSurface digit, double station, SectionPlane plane) {
-    Slice slice = digit.slice(station);
+  /** The skin that lies open. */
+  private static List<SectionPoint> skin(Slice slice, List<Covered> covered, SectionPlane plane) {
     List<SectionPoint> points = new ArrayList<>();
     for (int i = 0; i < SKIN_POINTS; i++) {
       double angle = 2 * Math.PI * (i + 0.5) / SKIN_POINTS - Math.PI;
-      points.add(point(plane, slice.point(angle), -1));
+      if (covered.stream().noneMatch(c -> c.holds(angle))) {
+        points.add(point(plane, slice.point(angle), -1));
+      }
     }
     return points;
   }
@@ -184,14 +213,13 @@ record TautBand(
 
   /** The outside of a piece from one finished edge to the other. */
   private static void outside(
-      Piece piece, int number, double station, SectionPlane plane, List<SectionPoint> points) {
-    Optional<Outline.Reach> across = piece.outline().reach(station);
-    if (across.isEmpty()) {
-      return;
-    }
-    Outline.Reach reach = across.get();
+      Piece piece,
+      int number,
+      Outline.Reach reach,
+      Slice slice,
+      SectionPlane plane,
+      List<SectionPoint> points) {
     OffsetSurface surface = new OffsetSurface(piece);
-    Slice slice = piece.digit().slice(station);
     double[] frame = new double[6];
     double inset = Math.min(piece.wall() / 2, reach.width() / 2);
     for (int i = 0; i <= PIECE_POINTS; i++) {

@@ -7,15 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.Supplier;
 import org.midlateral.document.Content;
 import org.midlateral.document.bench.BenchBlocks;
 import org.midlateral.document.bench.BenchDocuments;
+import org.midlateral.document.bench.BenchDrawings;
 import org.midlateral.document.bench.NeighbourRoom;
 import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.bench.SheetFigures.ThreeForces;
 import org.midlateral.document.drawing.PaperSize;
-import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock;
@@ -61,44 +62,39 @@ public record Documents(
    */
   public static Documents of(Orthosis made, Comparison comparison) {
     List<Finding> findings = new ArrayList<>();
-    Interruption asked = Interruption.current();
-    ForkJoinTask<BenchDocuments> drawn =
-        ForkJoinPool.commonPool().submit(() -> asked.during(() -> withoutSheet(made)));
+    BenchDrawings drawings =
+        BenchDrawings.of(
+            made.order(), made.digit(), made.relief(), made.solids(), PaperSize.of(made.order()));
+    // Drawn while the mechanics are computed, or beside the sheet that tells them.
+    ForkJoinTask<Map<String, Content>> pattern = begin(drawings::patternFiles);
+    ForkJoinTask<Map<String, Content>> patientPage = begin(drawings::patientPage);
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
-    BenchDocuments withoutSheet = drawn.join();
-    findings.addAll(ofClosureAndRoom(made, withoutSheet.closure()));
+    findings.addAll(ofClosureAndRoom(made, drawings.closure()));
     Interruption.ifInterrupted();
-    ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Documents::prepare);
-    BenchDocuments bench =
-        withoutSheet.withSheet(
-            made.order(),
-            made.digit(),
-            made.relief(),
-            made.solids(),
-            rigidity.map(Documents::sheet).orElse(SheetFigures.NONE),
-            PaperSize.of(made.order()));
+    ForkJoinTask<Boolean> prepared = begin(Documents::prepare);
+    Map<String, Content> sheet =
+        drawings.sheet(rigidity.map(Documents::sheet).orElse(SheetFigures.NONE));
+    // The last begun first: what nobody has begun is done here.
+    prepared.join();
+    patientPage.join();
+    BenchDocuments bench = drawings.together(List.of(sheet, pattern.join(), patientPage.join()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity
         .map(r -> r.plot().svg())
         .ifPresent(plot -> files.put("rigidity.svg", out -> out.write(plot)));
-    prepared.join();
     return new Documents(rigidity, BenchBlocks.of(bench), files, findings);
   }
 
-  private static BenchDocuments withoutSheet(Orthosis made) {
-    return BenchDocuments.withoutSheet(
-        made.order(),
-        made.digit(),
-        made.relief(),
-        made.solids(),
-        FlatPattern.of(made.order(), made.solids()),
-        PaperSize.of(made.order()));
+  private static <T> ForkJoinTask<T> begin(Supplier<T> work) {
+    Interruption asked = Interruption.current();
+    return ForkJoinPool.commonPool().submit(() -> asked.during(work::get));
   }
 
   /** Makes ready for what is written last, which nothing can be done beside then. */
-  private static void prepare() {
+  private static boolean prepare() {
     Report.prepare();
     MakingRecord.prepare();
+    return true;
   }
 
   /** The findings alone, which take a third of the time. */

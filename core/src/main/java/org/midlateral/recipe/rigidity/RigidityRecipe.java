@@ -136,6 +136,9 @@ public final class RigidityRecipe {
     Optional<Profile> slipping = Optional.ofNullable(both.get(Joining.SLIPPING));
     OwnTrough alone = ownTrough.end();
     ComparedTrough own = alone.trough();
+    comparison.help();
+    closed.ifPresent(Concurrent::help);
+    holding.help();
     ComparedTrough half = half(own, comparison);
     List<Finding> refused = new ArrayList<>();
     Map<Double, ComparedWrap> others = others(closed, comparison, refused);

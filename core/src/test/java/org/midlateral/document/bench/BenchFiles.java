@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.midlateral.document.drawing.PaperSize;
-import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -27,19 +26,15 @@ public final class BenchFiles {
   /** Its documents. */
   public static BenchDocuments of(Orthosis orthosis) {
     Order order = orthosis.order();
-    return BenchDocuments.of(
-        order,
-        orthosis.digit(),
-        orthosis.relief(),
-        orthosis.solids(),
-        FlatPattern.of(order, orthosis.solids()),
-        new SheetFigures(
-            Optional.of("Held 3° (1 to 6°) short of full extension"),
-            Optional.of(
-                new SheetFigures.PressedPlace(
-                    26, 1, 11.2, "under the dorsal shell over the PIP joint, radial side")),
-            Optional.of(new SheetFigures.ThreeForces(1.31, 2.55, 1.24))),
-        PaperSize.of(order));
+    return BenchDrawings.of(
+            order, orthosis.digit(), orthosis.relief(), orthosis.solids(), PaperSize.of(order))
+        .all(
+            new SheetFigures(
+                Optional.of("Held 3° (1 to 6°) short of full extension"),
+                Optional.of(
+                    new SheetFigures.PressedPlace(
+                        26, 1, 11.2, "under the dorsal shell over the PIP joint, radial side")),
+                Optional.of(new SheetFigures.ThreeForces(1.31, 2.55, 1.24))));
   }
 
   /** One of them as it is written. */

@@ -16,10 +16,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.midlateral.document.bench.BenchBlocks;
 import org.midlateral.document.bench.BenchDocuments;
+import org.midlateral.document.bench.BenchDrawings;
 import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.document.format.SolidFormat;
-import org.midlateral.document.pattern.FlatPattern;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
@@ -108,14 +108,8 @@ class GoldenReportTest {
   private static Product withMechanics(Product made) throws DesignRefused {
     Orthosis o = made.orthosis().orElseThrow();
     BenchDocuments bench =
-        BenchDocuments.of(
-            o.order(),
-            o.digit(),
-            o.relief(),
-            o.solids(),
-            FlatPattern.of(o.order(), o.solids()),
-            SheetFigures.NONE,
-            PaperSize.A4);
+        BenchDrawings.of(o.order(), o.digit(), o.relief(), o.solids(), PaperSize.A4)
+            .all(SheetFigures.NONE);
     Documents documents =
         new Documents(
             Optional.of(RigidityRecipe.of(o, List.of(0.35, 0.5))),
