@@ -33,6 +33,11 @@ public final class PdfFile {
 
   private PdfFile() {}
 
+  /** Reads the typefaces, which takes longer than the first page. */
+  public static void prepare() {
+    Typeface.of(false);
+  }
+
   /**
    * The file.
    *

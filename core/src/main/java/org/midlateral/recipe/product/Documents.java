@@ -17,6 +17,7 @@ import org.midlateral.document.bench.SheetFigures;
 import org.midlateral.document.bench.SheetFigures.PressedPlace;
 import org.midlateral.document.bench.SheetFigures.ThreeForces;
 import org.midlateral.document.drawing.PaperSize;
+import org.midlateral.document.drawing.PdfFile;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock;
@@ -62,22 +63,26 @@ public record Documents(
    */
   public static Documents of(Orthosis made, Comparison comparison) {
     List<Finding> findings = new ArrayList<>();
-    BenchDrawings drawings =
-        BenchDrawings.of(
-            made.order(), made.digit(), made.relief(), made.solids(), PaperSize.of(made.order()));
-    // Drawn while the mechanics are computed, or beside the sheet that tells them.
-    ForkJoinTask<Map<String, Content>> pattern = begin(drawings::patternFiles);
-    ForkJoinTask<Map<String, Content>> patientPage = begin(drawings::patientPage);
+    ForkJoinTask<BenchDrawings> laidFlat =
+        begin(
+            () ->
+                BenchDrawings.of(
+                    made.order(),
+                    made.digit(),
+                    made.relief(),
+                    made.solids(),
+                    PaperSize.of(made.order())));
+    ForkJoinTask<Boolean> prepared = begin(Documents::prepare);
+    ForkJoinTask<Map<String, Content>> patientPage = begin(() -> laidFlat.join().patientPage());
     Optional<Rigidity> rigidity = rigidity(made, comparison, findings);
+    prepared.join();
+    BenchDrawings drawings = laidFlat.join();
     findings.addAll(ofClosureAndRoom(made, drawings.closure()));
     Interruption.ifInterrupted();
-    ForkJoinTask<Boolean> prepared = begin(Documents::prepare);
+    ForkJoinTask<Map<String, Content>> pattern = begin(drawings::patternFiles);
     Map<String, Content> sheet =
         drawings.sheet(rigidity.map(Documents::sheet).orElse(SheetFigures.NONE));
-    // The last begun first: what nobody has begun is done here.
-    prepared.join();
-    patientPage.join();
-    BenchDocuments bench = drawings.together(List.of(sheet, pattern.join(), patientPage.join()));
+    BenchDocuments bench = drawings.together(List.of(sheet, patientPage.join(), pattern.join()));
     Map<String, Content> files = new LinkedHashMap<>(bench.files());
     rigidity
         .map(r -> r.plot().svg())
@@ -90,8 +95,9 @@ public record Documents(
     return ForkJoinPool.commonPool().submit(() -> asked.during(work::get));
   }
 
-  /** Makes ready for what is written last, which nothing can be done beside then. */
+  /** Makes ready for what is drawn and written last, which little can be done beside then. */
   private static boolean prepare() {
+    PdfFile.prepare();
     Report.prepare();
     MakingRecord.prepare();
     return true;

@@ -113,32 +113,33 @@ public final class RigidityRecipe {
 
   private Rigidity run(Comparison comparison) throws DesignRefused {
     FactoredPieces bodies = HeldPieces.factored(orthosis, findings);
+    // The longest first, so that in the end little is left to wait for.
+    Concurrent<ComparedTrough> ownTrough = Concurrent.begin(() -> ComparedTrough.alone(orthosis));
+    Optional<Concurrent<ComparedWrap>> closed =
+        comparison.wraps().contains(1.0)
+            ? Optional.of(
+                Concurrent.begin(
+                    () -> closed(half(ownTrough.end(), comparison), bodies, comparison.by())))
+            : Optional.empty();
     Concurrent<HeldPieces> holding =
         Concurrent.begin(
             () ->
                 comparison.by() == BendOfPieces.BEAMS
                     ? HeldPieces.forFindings(orthosis, bodies, support)
                     : HeldPieces.of(orthosis, bodies, support));
-    Concurrent<OwnTrough> ownTrough = Concurrent.begin(() -> ownTrough(bodies.trough()));
-    Optional<Concurrent<ComparedWrap>> closed =
-        comparison.wraps().contains(1.0)
-            ? Optional.of(
-                Concurrent.begin(
-                    () ->
-                        closed(
-                            half(ownTrough.end().trough(), comparison), bodies, comparison.by())))
-            : Optional.empty();
-    // The longest of all is done here.
+    Concurrent<OwnJoint> ownJoint = Concurrent.begin(() -> ownJoint(ownTrough, bodies.trough()));
     JointOutcome joint = joint(bodies, true);
     Interruption.ifInterrupted();
     Map<Joining, Profile> both = both();
     Optional<Profile> bonded = Optional.ofNullable(both.get(Joining.BONDED));
     Optional<Profile> slipping = Optional.ofNullable(both.get(Joining.SLIPPING));
-    OwnTrough alone = ownTrough.end();
-    ComparedTrough own = alone.trough();
-    comparison.help();
+    ownTrough.help();
     closed.ifPresent(Concurrent::help);
     holding.help();
+    ownJoint.help();
+    comparison.help();
+    ComparedTrough own = ownTrough.end();
+    OwnJoint alone = ownJoint.end();
     ComparedTrough half = half(own, comparison);
     List<Finding> refused = new ArrayList<>();
     Map<Double, ComparedWrap> others = others(closed, comparison, refused);
@@ -151,7 +152,7 @@ public final class RigidityRecipe {
             .map(
                 wrap ->
                     wrap == own.wrap()
-                        ? new ComparedWrap(own, bend(alone, held, comparison.by()))
+                        ? new ComparedWrap(own, bend(own, alone, held, comparison.by()))
                         : others.get(wrap))
             .toList();
     compared.forEach(one -> findings.addAll(one.bend().findings()));
@@ -209,7 +210,7 @@ public final class RigidityRecipe {
     return others;
   }
 
-  private List<Change> changes(Comparison comparison, OwnTrough own) throws DesignRefused {
+  private List<Change> changes(Comparison comparison, OwnJoint own) throws DesignRefused {
     List<Change> changes = new ArrayList<>();
     for (ComparedChange changed : comparison.changes()) {
       changed.change().ifPresent(changes::add);
@@ -263,31 +264,35 @@ public final class RigidityRecipe {
   }
 
   /**
-   * The order's own trough, alone.
+   * How the order's own trough holds the joint, alone.
    *
-   * @param joint how it holds the joint; empty where that has no answer
+   * @param joint empty where that has no answer
    * @param softer what a softer plastic would do
    */
-  private record OwnTrough(ComparedTrough trough, Optional<JointFigures> joint, Change softer) {}
+  private record OwnJoint(Optional<JointFigures> joint, Change softer) {}
 
-  private OwnTrough ownTrough(Optional<FactoredShell> body) throws DesignRefused {
-    ComparedTrough own = ComparedTrough.alone(orthosis);
-    Optional<WornOrthosis> worn = body.map(own::worn);
+  private OwnJoint ownJoint(Concurrent<ComparedTrough> trough, Optional<FactoredShell> body)
+      throws DesignRefused {
+    Optional<WornOrthosis> worn =
+        body.map(factored -> WornOrthosis.of(orthosis.alone(), factored, Optional.empty()));
+    Optional<JointFigures> joint = worn.flatMap(WornOrthosis::figures);
     double modulus = material.modulus();
     Change softer =
-        own.withModulus(SOFTER)
+        trough
+            .end()
+            .withModulus(SOFTER)
             .changed(
                 String.format(
                     Locale.ROOT, "material of %.0f MPa instead of %.0f", SOFTER * modulus, modulus),
                 worn.flatMap(w -> w.withModulus(SOFTER).figures()));
-    return new OwnTrough(own, worn.flatMap(WornOrthosis::figures), softer);
+    return new OwnJoint(joint, softer);
   }
 
   /** How the order's own trough bends, where that is known already. */
-  private ComparedBend bend(OwnTrough own, HeldPieces held, BendOfPieces by) {
+  private ComparedBend bend(ComparedTrough own, OwnJoint joint, HeldPieces held, BendOfPieces by) {
     return held.troughShell().isPresent()
-        ? new ComparedBend(held.troughShell(), own.joint(), List.of())
-        : ComparedBend.of(own.trough(), HeldPieces.isotropic(orthosis.order()), by);
+        ? new ComparedBend(held.troughShell(), joint.joint(), List.of())
+        : ComparedBend.of(own, HeldPieces.isotropic(orthosis.order()), by);
   }
 
   private ComparedWrap closed(ComparedTrough half, FactoredPieces bodies, BendOfPieces by)
