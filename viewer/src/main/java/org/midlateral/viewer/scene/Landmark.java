@@ -20,7 +20,7 @@ import org.midlateral.viewer.render.SurfaceShape;
  */
 public record Landmark(
     String name, Kind kind, SurfaceShape shape, List<Vector3D> anchor, double station) {
-  private static final int AROUND = 72;
+  private static final int AROUND = 48;
   private static final double LIFT = 0.25;
   private static final double THIN = 0.22;
   private static final double THICK = 0.4;

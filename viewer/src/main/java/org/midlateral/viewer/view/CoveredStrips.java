@@ -29,6 +29,8 @@ final class CoveredStrips {
       Vector3D origin = orbit.project(item.place(), width, height);
       TreeMap<Integer, Rectangle2D> strips = new TreeMap<>();
       SurfaceShape shape = item.shape();
+      int last = 0;
+      Rectangle2D strip = null;
       for (int v = 0; v < shape.vertexCount(); v += EVERY) {
         double px = shape.at(v, 0);
         double py = shape.at(v, 1);
@@ -36,12 +38,13 @@ final class CoveredStrips {
         double x =
             origin.getX() + (px * right.getX() + py * right.getY() + pz * right.getZ()) / pixel;
         double y = origin.getY() - (px * up.getX() + py * up.getY() + pz * up.getZ()) / pixel;
-        Rectangle2D strip = strips.get((int) Math.floor(px / SLICE));
-        if (strip == null) {
-          strips.put((int) Math.floor(px / SLICE), new Rectangle2D.Double(x, y, 1, 1));
-        } else {
-          strip.add(x, y);
+        int slice = (int) Math.floor(px / SLICE);
+        // The next vertex mostly lies in the same one.
+        if (strip == null || slice != last) {
+          strip = strips.computeIfAbsent(slice, k -> new Rectangle2D.Double(x, y, 1, 1));
+          last = slice;
         }
+        strip.add(x, y);
       }
       all.addAll(strips.values());
     }

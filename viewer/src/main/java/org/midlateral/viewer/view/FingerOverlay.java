@@ -25,6 +25,7 @@ import org.midlateral.viewer.scene.DesignShapes;
  * @param beside a design that is kept beside it, as it is shown
  * @param middles of the design that is kept and of this one, where there are two
  * @param note to be said; empty for nothing
+ * @param rises those of the design
  * @param chosen number of the rise that was touched last
  */
 record FingerOverlay(
@@ -35,6 +36,7 @@ record FingerOverlay(
     DisplayChoice choice,
     Palette palette,
     String note,
+    List<Rise> rises,
     OptionalInt chosen,
     Orbit orbit,
     int width,
@@ -75,9 +77,8 @@ record FingerOverlay(
           taken.add(card(g, "Now", level(both.now()), taken));
         });
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
-      RisePainter rises = new RisePainter(design, choice, orbit, width, height, palette);
-      Rise.of(design)
-          .forEach(rise -> rises.draw(g, rise, chosen.equals(OptionalInt.of(rise.number()))));
+      RisePainter painter = new RisePainter(design, choice, orbit, width, height, palette);
+      rises.forEach(rise -> painter.draw(g, rise, chosen.equals(OptionalInt.of(rise.number()))));
       new LandmarkLabels(orbit, width, height, palette, taken, barrier, covered)
           .draw(g, design.landmarks());
     }

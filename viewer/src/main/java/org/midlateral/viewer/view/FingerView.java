@@ -42,6 +42,10 @@ public final class FingerView extends SceneView {
   private static final String HOOP = "The section; drag it along the finger";
 
   private transient DesignShapes design;
+
+  /** Those of the design. */
+  private transient List<Rise> rises = List.of();
+
   private transient Optional<DesignShapes> kept = Optional.empty();
   private transient ShownColours measured = ShownColours.PLAIN;
 
@@ -149,11 +153,7 @@ public final class FingerView extends SceneView {
 
   /** The rise under a point of the picture. */
   private Optional<Rise> rise(Point at) {
-    if (design == null || !showsMarks()) {
-      return Optional.empty();
-    }
-    List<Rise> rises = Rise.of(design);
-    if (rises.isEmpty()) {
+    if (rises.isEmpty() || !showsMarks()) {
       return Optional.empty();
     }
     return hit(at)
@@ -171,7 +171,7 @@ public final class FingerView extends SceneView {
 
   private void relieve(Picking.Hit hit) {
     SkinPlace place = skinPlace(hit);
-    chosen = OptionalInt.of((int) Rise.of(design).stream().filter(r -> !r.isOfPair()).count());
+    chosen = OptionalInt.of((int) rises.stream().filter(r -> !r.isOfPair()).count());
     riseListener.added(place.station(), Rise.side(design) * place.girth());
   }
 
@@ -232,9 +232,7 @@ public final class FingerView extends SceneView {
   }
 
   private void withChosen(IntConsumer action) {
-    if (design != null
-        && chosen.isPresent()
-        && Rise.of(design).stream().anyMatch(rise -> rise.number() == chosen.getAsInt())) {
+    if (chosen.isPresent() && rises.stream().anyMatch(rise -> rise.number() == chosen.getAsInt())) {
       action.accept(chosen.getAsInt());
     }
   }
@@ -248,6 +246,7 @@ public final class FingerView extends SceneView {
   /** Shows nothing, and says why. */
   public void clear(String why) {
     design = null;
+    rises = List.of();
     ruler.clear();
     measured = ShownColours.PLAIN;
     colours = measured;
@@ -266,6 +265,7 @@ public final class FingerView extends SceneView {
       ruler.clear();
     }
     design = next;
+    rises = Rise.of(next);
     measured = new ShownColours(colouring, ofKept);
     fitColours();
     note = "";
@@ -413,6 +413,7 @@ public final class FingerView extends SceneView {
             choice,
             palette,
             note,
+            rises,
             chosen,
             orbit,
             width,

@@ -19,9 +19,14 @@ import org.midlateral.viewer.section.Stations;
  *
  * @param number in the order of the file, from 0; {@link RiseListener#PAIR} for one of the pair
  * @param shape its footprint on the drawn finger
+ * @param outline round its footprint, from where it ends
  */
-record Rise(int number, ReliefBubble shape) {
+record Rise(int number, ReliefBubble shape, List<Rise.OutlinePoint> outline) {
   private static final int AROUND = 48;
+
+  Rise {
+    outline = List.copyOf(outline);
+  }
 
   /**
    * A place on the skin.
@@ -56,12 +61,12 @@ record Rise(int number, ReliefBubble shape) {
     for (Design.Bubble b : design.orthosis().order().design().relief().bubbles()) {
       ReliefBubble shape =
           new ReliefBubble(digit, side * b.girth(), b.station(), b.height(), b.width(), b.length());
-      rises.add(new Rise(rises.size(), shape));
+      rises.add(new Rise(rises.size(), shape, outline(shape)));
     }
     List<ReliefBubble> made = design.orthosis().relief().bubbles();
     // The pair is alike on both sides: no hand tells them apart.
     for (ReliefBubble one : made.subList(0, made.size() - rises.size())) {
-      rises.add(new Rise(RiseListener.PAIR, one));
+      rises.add(new Rise(RiseListener.PAIR, one, outline(one)));
     }
     return rises;
   }
@@ -80,21 +85,20 @@ record Rise(int number, ReliefBubble shape) {
     return shape.isNear(place.girth(), place.station(), 0);
   }
 
-  /** Round its footprint. */
-  List<OutlinePoint> outline() {
+  private static List<OutlinePoint> outline(ReliefBubble shape) {
     List<OutlinePoint> points = new ArrayList<>();
     for (int i = 0; i <= AROUND; i++) {
       double t = 2 * Math.PI * i / AROUND;
       points.add(
           point(
+              shape.digit(),
               shape.station() + shape.length() * Math.cos(t),
               shape.girth() + shape.width() * Math.sin(t)));
     }
     return points;
   }
 
-  private OutlinePoint point(double station, double girth) {
-    DigitSurface digit = shape.digit();
+  private static OutlinePoint point(DigitSurface digit, double station, double girth) {
     Slice slice = digit.slice(Math.min(station, digit.pulpEnd() - 0.5));
     double round = slice.circumference();
     double nearest = girth - round * Math.rint(girth / round);

@@ -41,6 +41,10 @@ public abstract class SceneView extends JPanel {
   private transient Orbit orbit;
   private transient RenderedFrame frame;
   private transient PictureRequest asked;
+
+  /** The frame with what is drawn over it. */
+  private transient BufferedImage written;
+
   private transient Runnable whenShown = () -> {};
   private boolean changedSinceShown;
 
@@ -268,14 +272,31 @@ public abstract class SceneView extends JPanel {
       instead(g);
       return;
     }
-    BufferedImage image = frame.image();
     g.drawImage(
-        image,
+        written(width, height),
         AffineTransform.getScaleInstance(
-            width / (double) image.getWidth(), height / (double) image.getHeight()),
+            width / (double) frame.image().getWidth(), height / (double) frame.image().getHeight()),
         null);
+  }
+
+  /** The picture and what is over it: in memory, where lines and words are drawn fastest. */
+  private BufferedImage written(int width, int height) {
+    BufferedImage bare = frame.image();
+    if (written == null
+        || written.getWidth() != bare.getWidth()
+        || written.getHeight() != bare.getHeight()) {
+      written = new BufferedImage(bare.getWidth(), bare.getHeight(), BufferedImage.TYPE_INT_RGB);
+      // It changes each time: a copy of it near the screen would never be used again.
+      written.setAccelerationPriority(0);
+    }
+    Graphics2D g = written.createGraphics();
+    g.drawImage(bare, 0, 0, null);
+    g.scale(bare.getWidth() / (double) width, bare.getHeight() / (double) height);
     hints(g);
+    g.setClip(0, 0, width, height);
     over(g, frame, width, height);
+    g.dispose();
+    return written;
   }
 
   /** What is on the screen, names and all, as an image of as many pixels. */
