@@ -4,7 +4,6 @@ import static org.midlateral.document.drawing.PdfPen.points;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Calendar;
 import java.util.EnumMap;
@@ -13,9 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -49,9 +45,7 @@ public final class PdfFile {
     try (PDDocument document = file.document) {
       file.describe(title);
       for (Typeface face : Typeface.values()) {
-        try (InputStream in = face.open()) {
-          file.fonts.put(face, file.letterByLetter(in));
-        }
+        file.fonts.put(face, PDType0Font.load(document, face.font(), true));
       }
       for (Page page : pages) {
         file.page(page);
@@ -63,17 +57,6 @@ public final class PdfFile {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /**
-   * A face that puts one glyph for each letter, as the widths of the layout count them: looking for
-   * ligatures took a fifth of the time of all documents.
-   */
-  private PDFont letterByLetter(InputStream in) throws IOException {
-    TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in));
-    document.registerTrueTypeFontForClosing(face);
-    face.setEnableGsub(false);
-    return PDType0Font.load(document, face, true);
   }
 
   private void describe(String title) {
