@@ -23,6 +23,7 @@ class ArchitectureTest {
   private static final List<String> WAY =
       List.of(
           "work",
+          "json",
           "accuracy",
           "measurement",
           "digit",

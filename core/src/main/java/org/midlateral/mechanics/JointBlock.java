@@ -1,7 +1,7 @@
 package org.midlateral.mechanics;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import org.midlateral.json.ReportPart;
 
 /**
  * The report's block on how the joint is held. Angles in degrees of flexion beyond the angle asked
@@ -23,7 +23,6 @@ import java.util.List;
  * @param bands the middle nine tenths under errors of tape, goniometer and constants; null where
  *     they could not be had
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record JointBlock(
     String answer,
     double angleHeld,
@@ -38,7 +37,8 @@ public record JointBlock(
     ClosureForce closure,
     Overnight overnight,
     Seating puttingOn,
-    BandBlock bands) {
+    BandBlock bands)
+    implements ReportPart {
 
   public JointBlock {
     worst = List.copyOf(worst);
@@ -73,14 +73,14 @@ public record JointBlock(
    * @param leastTension with which it would be; null where no pull of it does
    * @param instead other closures of the same pieces, told where this one does not hold
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ClosureForce(
       String kind,
       double within,
       boolean holds,
       double tension,
       Double leastTension,
-      List<OtherClosure> instead) {
+      List<OtherClosure> instead)
+      implements ReportPart {
     public ClosureForce {
       instead = List.copyOf(instead);
     }

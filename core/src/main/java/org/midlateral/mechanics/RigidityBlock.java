@@ -1,8 +1,7 @@
 package org.midlateral.mechanics;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import org.midlateral.json.ReportPart;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 
 /**
@@ -41,8 +40,8 @@ public record RigidityBlock(
    * @param bonded trough and dorsal shell as one section: the upper bound
    * @param slipping trough and dorsal shell each for itself: the lower bound
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Station(double station, Figures trough, Figures bonded, Figures slipping) {}
+  public record Station(double station, Figures trough, Figures bonded, Figures slipping)
+      implements ReportPart {}
 
   /**
    * What a section is worth.
@@ -55,10 +54,22 @@ public record RigidityBlock(
    */
   public record Figures(
       double area,
-      @JsonProperty("I") double secondMoment,
-      @JsonProperty("J") double torsion,
-      @JsonProperty("EI") double bendingRigidity,
-      @JsonProperty("GJ") double torsionalRigidity) {
+      double secondMoment,
+      double torsion,
+      double bendingRigidity,
+      double torsionalRigidity)
+      implements ReportPart {
+
+    @Override
+    public String jsonName(String component) {
+      return switch (component) {
+        case "secondMoment" -> "I";
+        case "torsion" -> "J";
+        case "bendingRigidity" -> "EI";
+        case "torsionalRigidity" -> "GJ";
+        default -> component;
+      };
+    }
 
     /**
      * Those of one panel of a profile.
@@ -89,17 +100,26 @@ public record RigidityBlock(
    * @param joint how the trough alone holds the joint; null where that was not computed
    * @param finiteElements its bend by shell finite elements; null where they were not run
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Wrap(
       double wrap,
-      @JsonProperty("EIatPip") double bendingAtPip,
+      double bendingAtPip,
       double relativeToHalf,
-      @JsonProperty("GJatPip") double torsionalAtPip,
+      double torsionalAtPip,
       Weakest weakest,
       double deflectionAtPip,
       double extensionLost,
       JointFigures joint,
-      WrapByShell finiteElements) {
+      WrapByShell finiteElements)
+      implements ReportPart {
+
+    @Override
+    public String jsonName(String component) {
+      return switch (component) {
+        case "bendingAtPip" -> "EIatPip";
+        case "torsionalAtPip" -> "GJatPip";
+        default -> component;
+      };
+    }
 
     /** The same with how the joint is held. */
     public Wrap with(JointFigures held) {
@@ -136,7 +156,12 @@ public record RigidityBlock(
    * @param station mm
    * @param bendingRigidity EI (N·mm²)
    */
-  public record Weakest(double station, @JsonProperty("EI") double bendingRigidity) {}
+  public record Weakest(double station, double bendingRigidity) implements ReportPart {
+    @Override
+    public String jsonName(String component) {
+      return component.equals("bendingRigidity") ? "EI" : component;
+    }
+  }
 
   /**
    * What shell finite elements find under the same load.
@@ -146,7 +171,7 @@ public record RigidityBlock(
    * @param rimOpening change of the distance between the rims at the PIP axis (mm)
    * @param note what is to be said beside the figures; null where there is nothing
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WrapByShell(
-      double deflectionAtPip, double extensionLost, double rimOpening, String note) {}
+      double deflectionAtPip, double extensionLost, double rimOpening, String note)
+      implements ReportPart {}
 }

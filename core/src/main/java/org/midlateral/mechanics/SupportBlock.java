@@ -1,8 +1,7 @@
 package org.midlateral.mechanics;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import org.midlateral.json.ReportPart;
 import org.midlateral.mechanics.JointBlock.JointFigures;
 
 /**
@@ -23,7 +22,6 @@ import org.midlateral.mechanics.JointBlock.JointFigures;
  * @param castLength the same design cut as short as a cast; null where it has no room
  * @param sensitivity what a change of the design would do
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SupportBlock(
     String note,
     double moment,
@@ -36,7 +34,8 @@ public record SupportBlock(
     Response slipping,
     SupportByShell finiteElements,
     CastLength castLength,
-    List<Change> sensitivity) {
+    List<Change> sensitivity)
+    implements ReportPart {
 
   public SupportBlock {
     sensitivity = List.copyOf(sensitivity);
@@ -67,8 +66,7 @@ public record SupportBlock(
    * @param trough alone
    * @param bonded with the dorsal shell; null where there is none
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record SupportByShell(Held trough, Held bonded) {}
+  public record SupportByShell(Held trough, Held bonded) implements ReportPart {}
 
   /**
    * One answer of the finite elements.
@@ -110,9 +108,9 @@ public record SupportBlock(
    * @param pressures MPa
    * @param joint how the trough alone holds the joint; null where that was not computed
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record CastLength(
-      LeverArms leverArms, Contacts forces, Contacts pressures, JointFigures joint) {
+      LeverArms leverArms, Contacts forces, Contacts pressures, JointFigures joint)
+      implements ReportPart {
     static CastLength of(ThreePoint support, JointFigures joint) {
       return new CastLength(
           LeverArms.of(support), Contacts.forces(support), Contacts.pressures(support), joint);
@@ -128,13 +126,14 @@ public record SupportBlock(
    * @param forces N
    * @param joint how the trough alone holds the joint; null where that was not computed
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Change(
-      String change,
-      @JsonProperty("EIatPip") double bendingAtPip,
-      double extensionLost,
-      Contacts forces,
-      JointFigures joint) {
+      String change, double bendingAtPip, double extensionLost, Contacts forces, JointFigures joint)
+      implements ReportPart {
+
+    @Override
+    public String jsonName(String component) {
+      return component.equals("bendingAtPip") ? "EIatPip" : component;
+    }
 
     /**
      * A change with the forces it leads to.

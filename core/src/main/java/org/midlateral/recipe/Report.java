@@ -1,24 +1,13 @@
 package org.midlateral.recipe;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.annotation.JsonPropertyOrder;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.midlateral.document.bench.BenchBlocks.BlankBlock;
 import org.midlateral.document.bench.BenchBlocks.ClosureBlock;
 import org.midlateral.inspection.Spread;
+import org.midlateral.json.RecordJson;
+import org.midlateral.json.ReportPart;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Remedy;
 import org.midlateral.mechanics.JointBlock;
@@ -29,12 +18,11 @@ import org.midlateral.mechanics.SupportBlock;
  * The report of one order: report.json. Lengths in mm, forces in N, stresses in MPa, masses in g,
  * angles in degrees.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
-@JsonPropertyOrder({"tool", "reference", "note", "caution"})
 public record Report(
     Tool tool,
     String reference,
     String note,
+    String caution,
     boolean ok,
     List<ReportLine> findings,
     List<LevelLine> levels,
@@ -47,10 +35,10 @@ public record Report(
     ClosureBlock closure,
     BlankBlock blank,
     Print print,
-    Timing timing) {
-  private static final ObjectMapper JSON = mapper();
-
-  private static final String CAUTION = "Estimate, for comparison; does not clear a piece for use.";
+    Timing timing)
+    implements ReportPart {
+  /** What holds for every figure in it, whatever was computed. */
+  public static final String CAUTION = "Estimate, for comparison; does not clear a piece for use.";
 
   /** Who made the report. */
   public record Tool(String name, String version) {}
@@ -60,7 +48,6 @@ public record Report(
    *
    * @param remedies that pass; left out where there are none
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ReportLine(
       String level,
       String code,
@@ -68,7 +55,8 @@ public record Report(
       String text,
       Double value,
       Double limit,
-      List<Remedy> remedies) {
+      List<Remedy> remedies)
+      implements ReportPart {
     public static ReportLine of(Finding finding) {
       return new ReportLine(
           finding.severity().name().toLowerCase(Locale.ROOT),
@@ -103,7 +91,6 @@ public record Report(
    *
    * @param file that holds it; none where nothing is written
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record PartLine(
       String file,
       int triangles,
@@ -117,7 +104,8 @@ public record Report(
       double minWall,
       double minAngle,
       double chordError,
-      Bounds bounds) {}
+      Bounds bounds)
+      implements ReportPart {}
 
   /** The box round a part. */
   public record Bounds(List<Double> min, List<Double> max) {}
@@ -128,9 +116,9 @@ public record Report(
    * @param dorsum of the dorsal shell, where there is one
    * @param bridges where a piece stands off the skin further than its clearance, over a waist
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Clearance(
-      TroughClearance trough, DorsumClearance dorsum, Spread fitGap, List<BridgeLine> bridges) {
+      TroughClearance trough, DorsumClearance dorsum, Spread fitGap, List<BridgeLine> bridges)
+      implements ReportPart {
     public Clearance {
       bridges = List.copyOf(bridges);
     }
@@ -159,8 +147,8 @@ public record Report(
       String part, double from, double to, double rise, double station, double girth) {}
 
   /** Gap between trough and skin; at the relief's centre only where the trough covers one. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record TroughClearance(double min, double mean, double max, Double atReliefCentre) {}
+  public record TroughClearance(double min, double mean, double max, Double atReliefCentre)
+      implements ReportPart {}
 
   /** What pushing the dorsal shell on asks of it; strains as shares. */
   public record Assembly(
@@ -171,14 +159,14 @@ public record Report(
    *
    * @param gap smallest gap between the pieces; only where there are two
    */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Print(
       String process,
       String material,
       String criterion,
       PrintLimits limits,
       Double gap,
-      Map<String, PrintPart> parts) {}
+      Map<String, PrintPart> parts)
+      implements ReportPart {}
 
   /** What the process holds, and where each figure comes from. */
   public record PrintLimits(
@@ -203,11 +191,13 @@ public record Report(
       List<Double> pose) {}
 
   /** Where the time went: meshing, inspecting, mechanics and documents, writing (ms). */
-  public record Timing(
-      @JsonProperty("geometryMs") double geometry,
-      @JsonProperty("checksMs") double checks,
-      @JsonProperty("documentsMs") double documents,
-      @JsonProperty("writeMs") double write) {
+  public record Timing(double geometry, double checks, double documents, double write)
+      implements ReportPart {
+
+    @Override
+    public String jsonName(String component) {
+      return component + "Ms";
+    }
 
     public Timing withDocuments(double ms) {
       return new Timing(geometry, checks, ms, write);
@@ -218,58 +208,8 @@ public record Report(
     }
   }
 
-  /** What holds for every figure in it, whatever was computed. */
-  @JsonProperty
-  public String caution() {
-    return CAUTION;
-  }
-
-  /**
-   * Learns how a report is written, which the first one would take longer for than to be written:
-   * to be done beside other work.
-   */
-  public static void prepare() {
-    JSON.writerFor(Report.class);
-  }
-
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
-    return text(this);
-  }
-
-  /** A report, or a part of one, as JSON that ends with a line feed. */
-  public static String text(Object report) {
-    try {
-      return JSON.writeValueAsString(report) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a report that is no JSON", e);
-    }
-  }
-
-  private static ObjectMapper mapper() {
-    SimpleModule module = new SimpleModule();
-    module.addSerializer(Double.class, new Rounded());
-    module.addSerializer(double.class, new Rounded());
-    return new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT).registerModule(module);
-  }
-
-  /** Numbers to six decimals: finer than anything is measured, and free of rounding's tails. */
-  private static final class Rounded extends StdSerializer<Double> {
-    private static final long serialVersionUID = 1L;
-
-    Rounded() {
-      super(Double.class);
-    }
-
-    @Override
-    public void serialize(Double value, JsonGenerator json, SerializerProvider provider)
-        throws IOException {
-      if (!Double.isFinite(value)) {
-        json.writeNull();
-        return;
-      }
-      BigDecimal rounded = BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_EVEN);
-      json.writeNumber(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
-    }
+    return RecordJson.ROUNDED.text(this);
   }
 }

@@ -1,10 +1,10 @@
 package org.midlateral.recipe.course;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.midlateral.document.drawing.PageFrame;
+import org.midlateral.json.RecordJson;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.ReadingError;
 import org.midlateral.recipe.Report;
@@ -29,13 +29,8 @@ public record FollowUpReport(
     List<Refit> pieces,
     Double heldAt,
     LooseFigures loose,
-    List<NextOrder.KeyChange> next) {
-
-  /** What holds for every figure in it. */
-  @JsonProperty
-  public String caution() {
-    return PageFrame.WARNING;
-  }
+    List<NextOrder.KeyChange> next,
+    String caution) {
 
   /** A reason. */
   public record ReasonLine(String rule, String verdict, String text, String source) {}
@@ -76,12 +71,13 @@ public record FollowUpReport(
         told.refits(),
         told.held().map(held -> madeFor + held.angle()).orElse(null),
         told.loose().map(FollowUpReport::figures).orElse(null),
-        told.next().changes());
+        told.next().changes(),
+        PageFrame.WARNING);
   }
 
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
-    return Report.text(this);
+    return RecordJson.ROUNDED.text(this);
   }
 
   private static VisitFigures figures(VisitLine line) {

@@ -25,11 +25,9 @@ import org.midlateral.mechanics.SupportBlock;
 import org.midlateral.mechanics.closure.Closure;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.recipe.Orthosis;
-import org.midlateral.recipe.Report;
 import org.midlateral.recipe.joint.JointHeld;
 import org.midlateral.recipe.joint.JointReport;
 import org.midlateral.recipe.joint.JointWords;
-import org.midlateral.recipe.record.MakingRecord;
 import org.midlateral.recipe.rigidity.Comparison;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
@@ -98,8 +96,6 @@ public record Documents(
   /** Makes ready for what is drawn and written last, which little can be done beside then. */
   private static boolean prepare() {
     PdfFile.prepare();
-    Report.prepare();
-    MakingRecord.prepare();
     return true;
   }
 

@@ -77,6 +77,7 @@ public final class ProductReport {
         new Report.Tool(TOOL, SharedData.version()),
         product.order().measurements().reference(),
         product.order().note().orElse(null),
+        Report.CAUTION,
         product.ok(),
         product.findings().stream().map(Report.ReportLine::of).toList(),
         product.orthosis().map(this::levels).orElse(null),

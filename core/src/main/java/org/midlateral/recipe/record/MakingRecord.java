@@ -1,11 +1,8 @@
 package org.midlateral.recipe.record;
 
-import com.fasterxml.jackson.annotation.JsonIgnore;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.midlateral.document.Digest;
+import org.midlateral.json.RecordJson;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.OrderText;
 
@@ -70,13 +68,15 @@ public record MakingRecord(
   private static final String FORM = "midlateral-making-1";
   private static final long LARGEST = 1 << 20;
 
-  private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .enable(SerializationFeature.INDENT_OUTPUT)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-          .build();
+  /** Reads records; made when the first is read. */
+  private static final class Reader {
+    static final ObjectMapper JSON =
+        JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
+  }
 
   public MakingRecord {
     Objects.requireNonNull(form);
@@ -162,7 +162,6 @@ public record MakingRecord(
   }
 
   /** Whether nothing but the workshop's part was changed since it was written. */
-  @JsonIgnore
   public boolean isSealed() {
     return seal.equals(digest());
   }
@@ -184,18 +183,9 @@ public record MakingRecord(
     return program.makesTheSameAs(Program.current()) && source.input().equals(other.input());
   }
 
-  /** Learns how a record is written, as a report is prepared for. */
-  public static void prepare() {
-    JSON.writerFor(MakingRecord.class);
-  }
-
   /** The file's text, ending with a line feed. */
   public String json() {
-    try {
-      return JSON.writeValueAsString(this) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a record that is no JSON", e);
-    }
+    return RecordJson.EXACT.text(this);
   }
 
   /** The record in a folder, if there is one, whole and as it was sealed. */
@@ -205,7 +195,7 @@ public record MakingRecord(
       if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
         return Optional.empty();
       }
-      MakingRecord read = JSON.readValue(file.toFile(), MakingRecord.class);
+      MakingRecord read = Reader.JSON.readValue(file.toFile(), MakingRecord.class);
       return Optional.ofNullable(read).filter(MakingRecord::isSealed);
     } catch (IOException e) {
       // Damaged: it counts for nothing.

@@ -1,6 +1,7 @@
 package org.midlateral.recipe.refit;
 
 import java.util.List;
+import org.midlateral.json.RecordJson;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.recipe.Report;
@@ -36,6 +37,6 @@ public record RefitReport(
 
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
-    return Report.text(this);
+    return RecordJson.ROUNDED.text(this);
   }
 }

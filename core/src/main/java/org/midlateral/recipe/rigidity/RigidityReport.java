@@ -1,7 +1,8 @@
 package org.midlateral.recipe.rigidity;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import org.midlateral.json.RecordJson;
+import org.midlateral.json.ReportPart;
 import org.midlateral.measurement.Finding;
 import org.midlateral.mechanics.JointBlock;
 import org.midlateral.mechanics.RigidityBlock;
@@ -16,7 +17,6 @@ import org.midlateral.recipe.joint.JointReport;
  * @param advice null where none was asked for
  * @param bands null where no samples were drawn
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record RigidityReport(
     String reference,
     boolean ok,
@@ -25,7 +25,8 @@ public record RigidityReport(
     Adviser.DesignAdvice advice,
     RigidityBlock rigidity,
     SupportBlock support,
-    Bands bands) {
+    Bands bands)
+    implements ReportPart {
 
   public RigidityReport {
     findings = List.copyOf(findings);
@@ -53,6 +54,6 @@ public record RigidityReport(
 
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
-    return Report.text(this);
+    return RecordJson.ROUNDED.text(this);
   }
 }
