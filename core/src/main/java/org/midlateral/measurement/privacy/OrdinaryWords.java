@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.midlateral.measurement.Material;
 import org.midlateral.measurement.SharedTable;
 import org.midlateral.measurement.key.InputKey;
@@ -14,8 +13,6 @@ import org.midlateral.shared.SharedData;
 
 /** Words that are no one's name in a code or a note. */
 final class OrdinaryWords {
-  private static final Pattern BETWEEN_WORDS = Pattern.compile("\\P{L}+");
-
   private OrdinaryWords() {}
 
   private static final class Standard {
@@ -43,10 +40,17 @@ final class OrdinaryWords {
     return words;
   }
 
+  /** The words of a text, by hand: at every start it is done for each key. */
   private static void addAll(String text, Set<String> words) {
-    BETWEEN_WORDS
-        .splitAsStream(text.toLowerCase(Locale.ROOT))
-        .filter(word -> word.length() > 1)
-        .forEach(words::add);
+    String lower = text.toLowerCase(Locale.ROOT);
+    int start = 0;
+    for (int i = 0; i <= lower.length(); i++) {
+      if (i == lower.length() || !Character.isLetter(lower.charAt(i))) {
+        if (i - start > 1) {
+          words.add(lower.substring(start, i));
+        }
+        start = i + 1;
+      }
+    }
   }
 }

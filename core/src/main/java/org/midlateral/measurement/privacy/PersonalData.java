@@ -13,10 +13,9 @@ import org.midlateral.measurement.key.Shown;
 public final class PersonalData {
   private PersonalData() {}
 
-  /** Loads the words and forms it goes by; a program that will read a file may do it early. */
+  /** Loads the words it goes by; a program that will read a file may do it early. */
   public static void prepare() {
     OrdinaryWords.contain("");
-    DateForm.in("");
   }
 
   /** A caution about a text of the user's own, where its form gives cause. */
