@@ -94,7 +94,8 @@ class ArchitectureTest {
     noClasses()
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage(within("cli"), within("viewer"), "picocli..", "com.jme3..")
+        .resideInAnyPackage(
+            within("cli"), within("viewer"), "org.apache.commons.cli..", "com.jme3..")
         .check(LIBRARY);
   }
 

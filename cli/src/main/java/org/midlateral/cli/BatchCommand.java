@@ -8,9 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.TextValue;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.measurement.InputError;
@@ -28,136 +34,153 @@ import org.midlateral.recipe.batch.Outcome;
 import org.midlateral.recipe.batch.Outcome.OrderState;
 import org.midlateral.recipe.batch.SourceProblem;
 import org.midlateral.recipe.batch.SourceWatch;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** Many orders in one run. */
-@Command(
-    name = "batch",
-    description = {
-      "Makes the parts and reports of many orders, on all cores.",
-      "Stopped and run again, it goes on where it stopped and makes again only what changed. In"
-          + " the end each order's folder holds what the table says now, or nothing but a"
-          + " record of why; what else lay there is moved to DIR/superseded, and the report"
-          + " says so. An order whose dorsal shell cannot be made is made without it, and"
-          + " reported as partly made."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral batch orders.csv --out out/batch",
-      "  midlateral batch orders --out out/batch --format 3mf --sheets"
-    })
-final class BatchCommand implements Callable<Integer> {
+final class BatchCommand implements ReadyCommand {
+  private static final Parameter<Path> ORDERS =
+      Parameter.operand(
+          "ORDERS",
+          new PathValue(),
+          "Table (CSV by RFC 4180, cells separated by commas, or by semicolons with decimal commas)"
+              + " whose first row names keys, as circumference.pip, and whose every further row is an order; or a folder of measurement files.");
+
+  private static final Parameter<Path> FOLDER =
+      Parameter.option(
+              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
+          .needed();
+
+  private static final Parameter<String> SET =
+      Parameter.option(
+              "--set",
+              "KEY=VALUE",
+              new InputOptions.SettableKey(),
+              "Replaces what every order says; may be repeated.")
+          .repeated();
+
+  private static final Parameter<String> MAPS =
+      Parameter.option(
+              "--map",
+              "COLUMN=KEY",
+              new TextValue(),
+              "The key of a column that has another name, as Finger=digit; may be repeated.")
+          .repeated();
+
+  private static final Parameter<String> IGNORED =
+      Parameter.option(
+              "--ignore", "COLUMN", new TextValue(), "A column to leave out; may be repeated.")
+          .repeated();
+
+  private static final Parameter<Boolean> WATCH =
+      Parameter.flag(
+          "--watch",
+          "Goes on when all is made, and makes what is added or changed, until stopped.");
+
+  private static final Parameter<Boolean> DELETE_SUPERSEDED =
+      Parameter.flag(
+          "--delete-superseded",
+          "Deletes former parts instead of moving them; their records stay.");
+
+  private static final Parameter<Boolean> KEEP_OTHERS =
+      Parameter.flag("--keep-others", "Leaves the folders of orders that ORDERS does not name.");
+
+  private static final Parameter<Boolean> THOROUGH =
+      Parameter.flag(
+          "--thorough", "Reads every file made before, instead of trusting sizes and dates.");
+
+  private static final Parameter<Boolean> NO_LABEL =
+      Parameter.flag(
+          "--no-label",
+          "Labels parts only where an order says print.label; without it, all that have room.");
+
+  private static final Parameter<Boolean> FULL_NAMES =
+      Parameter.flag(
+          "--full-names",
+          "Names parts' files after order, hand, digit, part, revision and commit.");
+
+  private static final Parameter<Boolean> SHEETS =
+      Parameter.flag(
+          "--sheets", "Writes mechanics, bench sheet, pattern and a record to sign too.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Makes the parts and reports of many orders, on all cores.",
+              "Stopped and run again, it goes on where it stopped and makes again only what changed. In"
+                  + " the end each order's folder holds what the table says now, or nothing but a"
+                  + " record of why; what else lay there is moved to DIR/superseded, and the report"
+                  + " says so. An order whose dorsal shell cannot be made is made without it, and"
+                  + " reported as partly made.")
+          .with(
+              ORDERS,
+              FOLDER,
+              SET,
+              MAPS,
+              IGNORED,
+              WATCH,
+              DELETE_SUPERSEDED,
+              KEEP_OTHERS,
+              THOROUGH,
+              NO_LABEL,
+              FULL_NAMES,
+              SHEETS)
+          .with(MessageOptions.ALL)
+          .with(FormatOptions.ALL)
+          .with(MachineOption.ALL)
+          .examples(
+              "midlateral batch orders.csv --out out/batch",
+              "midlateral batch orders --out out/batch --format 3mf --sheets");
 
   /** Between two looks at what is watched (ms). */
   private static final long LOOK_EVERY = 2000;
 
   private final StandardStreams streams;
-
-  @Spec private CommandSpec spec;
-
-  @Parameters(
-      paramLabel = "ORDERS",
-      description = {
-        "Table (CSV by RFC 4180, cells separated by commas, or by semicolons with decimal commas)"
-            + " whose",
-        "first row names keys, as circumference.pip, and whose every further row is an order;",
-        "or a folder of measurement files."
-      })
-  private Path orders;
-
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder to write into; made where it is missing.")
-  private Path folder;
-
-  @Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      completionCandidates = InputOptions.SettableKeys.class,
-      description = "Replaces what every order says; may be repeated.")
-  private List<String> overrides = new ArrayList<>();
-
-  @Option(
-      names = "--map",
-      paramLabel = "COLUMN=KEY",
-      description = "The key of a column that has another name, as Finger=digit; may be repeated.")
-  private List<String> maps = new ArrayList<>();
-
-  @Option(
-      names = "--ignore",
-      paramLabel = "COLUMN",
-      description = "A column to leave out; may be repeated.")
-  private List<String> ignored = new ArrayList<>();
-
-  @Option(
-      names = "--watch",
-      description = "Goes on when all is made, and makes what is added or changed, until stopped.")
-  private boolean watch;
-
-  @Option(
-      names = "--delete-superseded",
-      description = "Deletes former parts instead of moving them; their records stay.")
-  private boolean deleteSuperseded;
-
-  @Option(
-      names = "--keep-others",
-      description = "Leaves the folders of orders that ORDERS does not name.")
-  private boolean keepOthers;
-
-  @Option(
-      names = "--thorough",
-      description = "Reads every file made before, instead of trusting sizes and dates.")
-  private boolean thorough;
-
-  @Option(
-      names = "--no-label",
-      description =
-          "Labels parts only where an order says print.label; without it, all that have" + " room.")
-  private boolean noLabel;
-
-  @Option(
-      names = "--full-names",
-      description = "Names parts' files after order, hand, digit, part, revision and commit.")
-  private boolean fullNames;
-
-  @Option(
-      names = "--sheets",
-      description = "Writes mechanics, bench sheet, pattern and a record to sign too.")
-  private boolean sheets;
-
-  @Mixin private MessageOptions messages;
-  @Mixin private FormatOptions formats;
-  @Mixin private MachineOption machineOption;
+  private final Path orders;
+  private final Path folder;
+  private final List<String> overrides;
+  private final List<String> maps;
+  private final List<String> ignored;
+  private final boolean watch;
+  private final boolean deleteSuperseded;
+  private final boolean keepOthers;
+  private final boolean thorough;
+  private final boolean noLabel;
+  private final boolean fullNames;
+  private final boolean sheets;
+  private final MessageOptions messages;
+  private final FormatOptions formats;
+  private final MachineOption machineOption;
 
   private Optional<Machine> machine = Optional.empty();
 
-  BatchCommand(StandardStreams streams) {
+  BatchCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
+    this.orders = line.must(ORDERS);
+    this.folder = line.must(FOLDER);
+    this.overrides = line.all(SET);
+    this.maps = line.all(MAPS);
+    this.ignored = line.all(IGNORED);
+    this.watch = line.is(WATCH);
+    this.deleteSuperseded = line.is(DELETE_SUPERSEDED);
+    this.keepOthers = line.is(KEEP_OTHERS);
+    this.thorough = line.is(THOROUGH);
+    this.noLabel = line.is(NO_LABEL);
+    this.fullNames = line.is(FULL_NAMES);
+    this.sheets = line.is(SHEETS);
+    this.messages = MessageOptions.of(line);
+    this.formats = FormatOptions.of(line);
+    this.machineOption = MachineOption.of(line);
+    if (watch && messages.json()) {
+      throw new WrongCommandLine("--watch cannot be used with --json: it does not end");
+    }
   }
 
   @Override
-  public Integer call() throws IOException {
+  public int call() throws IOException {
     List<InputError> wrong = new ArrayList<>(Orders.wrongOverrides(overrides));
     Optional<MachineFile.ReadMachine> profile = machineOption.read();
     profile.ifPresent(read -> wrong.addAll(read.errors()));
     machine = profile.flatMap(MachineFile.ReadMachine::machine);
     if (!wrong.isEmpty()) {
       return messages.wrong(new Orders.Result(null, wrong, List.of()), streams);
-    }
-    if (watch && messages.json()) {
-      throw new ParameterException(
-          spec.commandLine(), "--watch cannot be used with --json: it does not end");
     }
     SourceWatch seen = new SourceWatch(orders);
     try {

@@ -1,41 +1,46 @@
 package org.midlateral.cli;
 
 import java.io.IOException;
-import java.util.concurrent.Callable;
+import java.util.List;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.measurement.Finding;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.product.Product;
 import org.midlateral.recipe.product.ProductRecipe;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Validates a measurement file and the design it asks for. */
-@Command(
-    name = "check",
-    description = "Validates measurements and design, and writes nothing.",
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral check finger.yaml",
-      "  midlateral check finger.yaml --set trough.wall=2"
-    })
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements ReadyCommand {
+  static final CommandForm FORM =
+      CommandForm.of("Validates measurements and design, and writes nothing.")
+          .with(InputOptions.ALL)
+          .with(MessageOptions.ALL)
+          .with(MachineOption.ALL)
+          .examples(
+              "midlateral check finger.yaml", "midlateral check finger.yaml --set trough.wall=2");
 
   private final StandardStreams streams;
+  private final InputOptions input;
+  private final MessageOptions messages;
+  private final MachineOption machine;
 
-  @Mixin private InputOptions input;
-  @Mixin private MessageOptions messages;
-  @Mixin private MachineOption machine;
-
-  CheckCommand(StandardStreams streams) {
+  CheckCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.input = new InputOptions(line);
+    this.messages = MessageOptions.of(line);
+    this.machine = MachineOption.of(line);
   }
 
   @Override
-  public Integer call() throws IOException {
+  public List<Order> orders() {
+    return input.orders();
+  }
+
+  @Override
+  public int call() throws IOException {
     Orders.Result read = input.read(machine);
     if (!read.ok()) {
       return messages.wrong(read, streams);

@@ -1,44 +1,30 @@
 package org.midlateral.cli;
 
-import java.util.concurrent.Callable;
-import java.util.function.Supplier;
-import picocli.AutoComplete;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import java.util.Map;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.CompletionScript;
+import org.midlateral.cli.line.ReadyCommand;
 
 /** Writes the shell's completion of this command. */
-@Command(
-    name = "completion",
-    description = {
-      "Writes completion for bash and zsh.",
-      "In bash: source <(midlateral completion)"
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral completion > midlateral-completion",
-      "  midlateral completion | sudo tee /etc/bash_completion.d/midlateral"
-    })
-final class CompletionCommand implements Callable<Integer> {
+final class CompletionCommand implements ReadyCommand {
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Writes completion for bash and zsh.", "In bash: source <(midlateral completion)")
+          .examples(
+              "midlateral completion > midlateral-completion",
+              "midlateral completion | sudo tee /etc/bash_completion.d/midlateral");
 
-  private final Supplier<CommandLine> whole;
+  private final Map<String, CommandForm> commands;
   private final StandardStreams streams;
 
-  /**
-   * A command for the completion of another.
-   *
-   * @param whole that other, with all commands under it
-   */
-  CompletionCommand(Supplier<CommandLine> whole, StandardStreams streams) {
-    this.whole = whole;
+  CompletionCommand(Map<String, CommandForm> commands, StandardStreams streams) {
+    this.commands = commands;
     this.streams = streams;
   }
 
   @Override
-  public Integer call() {
-    streams.out().print(AutoComplete.bash("midlateral", whole.get()));
+  public int call() {
+    streams.out().print(new CompletionScript("midlateral", commands).text());
     return ExitStatus.DONE.code();
   }
 }

@@ -1,53 +1,39 @@
 package org.midlateral.cli;
 
-import java.io.PrintStream;
-import java.util.Iterator;
+import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.TextValue;
+import org.midlateral.cli.text.Paragraph;
 import org.midlateral.measurement.MessageGuide;
 import org.midlateral.measurement.MessageGuide.GuideSection;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
 /** What a message means and what to do about it. */
-@Command(
-    name = "explain",
-    description = {
-      "Explains a message: what it means, and what to do about it.",
-      "The code stands in brackets at the end of each note, caution and refusal. Without a code,"
-          + " all of them are listed."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {"", "Examples:", "  midlateral explain", "  midlateral explain pressure-high"})
-final class ExplainCommand implements Callable<Integer> {
+final class ExplainCommand implements ReadyCommand {
+  private static final Parameter<String> CODE =
+      Parameter.operand("CODE", new Code(), "Code of a message, as pressure-high.").omissible();
 
-  /** Columns of the narrowest usual terminal. */
-  private static final int WIDTH = 80;
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Explains a message: what it means, and what to do about it.",
+              "The code stands in brackets at the end of each note, caution and refusal. Without a code,"
+                  + " all of them are listed.")
+          .with(CODE)
+          .examples("midlateral explain", "midlateral explain pressure-high");
 
   private final StandardStreams streams;
+  private final Optional<String> code;
 
-  @Parameters(
-      paramLabel = "CODE",
-      arity = "0..1",
-      completionCandidates = Codes.class,
-      description = "Code of a message, as pressure-high.")
-  private Optional<String> code = Optional.empty();
-
-  /** For the shell's completion. */
-  static final class Codes implements Iterable<String> {
-    @Override
-    public Iterator<String> iterator() {
-      return MessageGuide.sections().stream().flatMap(s -> s.codes().stream()).iterator();
-    }
-  }
-
-  ExplainCommand(StandardStreams streams) {
+  ExplainCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.code = line.one(CODE);
   }
 
   @Override
-  public Integer call() {
+  public int call() {
     if (code.isEmpty()) {
       MessageGuide.sections().forEach(this::list);
       return ExitStatus.DONE.code();
@@ -66,31 +52,24 @@ final class ExplainCommand implements Callable<Integer> {
     return ExitStatus.DONE.code();
   }
 
+  /** A code; the shell may offer all of them. */
+  private static final class Code extends TextValue {
+    @Override
+    public List<String> words() {
+      return MessageGuide.sections().stream().flatMap(s -> s.codes().stream()).toList();
+    }
+  }
+
   private void list(GuideSection section) {
     streams.out().println(section.title());
-    print("  ", String.join(", ", section.codes()));
+    streams.out().print(new Paragraph(String.join(", ", section.codes())).lines("  ", "  "));
   }
 
   private void tell(GuideSection section) {
     streams.out().println(section.title());
     for (String paragraph : section.paragraphs()) {
       streams.out().println();
-      print("", paragraph);
+      streams.out().print(new Paragraph(paragraph).lines("", ""));
     }
-  }
-
-  private void print(String indent, String paragraph) {
-    PrintStream out = streams.out();
-    StringBuilder line = new StringBuilder(indent);
-    for (String word : paragraph.split(" ")) {
-      boolean first = line.length() == indent.length();
-      if (!first && line.length() + 1 + word.length() > WIDTH) {
-        out.println(line);
-        line.setLength(indent.length());
-        first = true;
-      }
-      line.append(first ? "" : " ").append(word);
-    }
-    out.println(line);
   }
 }

@@ -5,13 +5,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.TextValue;
+import org.midlateral.cli.line.ValueKind;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
@@ -25,94 +31,116 @@ import org.midlateral.recipe.course.FollowUpReport;
 import org.midlateral.recipe.course.FollowUpTable;
 import org.midlateral.recipe.course.FollowUpWords;
 import org.midlateral.recipe.course.VisitLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** What a course of visits tells, and what follows from it. */
-@Command(
-    name = "follow-up",
-    description = {
-      "Reads a course of visits: whether extension is kept, and what to do.",
-      "A course is a measurement file with visits under it. It also says how the piece sits"
-          + " today. Estimate, for comparison; does not clear a piece for use."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral follow-up course.yaml --out out/weeks",
-      "  midlateral follow-up course.yaml --add date=2026-03-31 --add hours-worn=8"
-    })
-final class FollowUpCommand implements Callable<Integer> {
+final class FollowUpCommand implements ReadyCommand {
+  private static final Parameter<Path> FILE =
+      Parameter.operand("FILE", new PathValue(), "The course.");
+
+  private static final Parameter<Path> BEGIN =
+      Parameter.option(
+          "--begin",
+          "ORDER",
+          new PathValue(),
+          "Begins FILE, which is not there yet: this measurement file, its readings as first"
+              + " visit.");
+
+  private static final Parameter<LocalDate> ON =
+      Parameter.option(
+          "--on",
+          "DATE",
+          new Day(),
+          "Date of that visit, as 2026-03-31; without it, visits are counted by days.");
+
+  private static final Parameter<String> ADD =
+      Parameter.option(
+              "--add",
+              "KEY=VALUE",
+              new TextValue(),
+              "A reading of one more visit, which is added to FILE; once for each reading.")
+          .repeated();
+
+  private static final Parameter<Path> FOLDER =
+      Parameter.option(
+          "--out",
+          "DIR",
+          new PathValue(),
+          "Folder for follow-up.pdf and follow-up.csv; made where it is missing.");
+
+  private static final Parameter<Path> NEXT =
+      Parameter.option(
+          "--next",
+          "ORDER",
+          new PathValue(),
+          "Writes the measurement file of the next piece, with what changed.");
+
+  private static final Parameter<Boolean> FORCE =
+      Parameter.flag("--force", "Replaces what --out and --next write; never a course.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Reads a course of visits: whether extension is kept, and what to do.",
+              "A course is a measurement file with visits under it. It also says how the piece sits"
+                  + " today. Estimate, for comparison; does not clear a piece for use.")
+          .with(FILE, BEGIN, ON, ADD, FOLDER, NEXT, FORCE)
+          .with(MessageOptions.ALL)
+          .examples(
+              "midlateral follow-up course.yaml --out out/weeks",
+              "midlateral follow-up course.yaml --add date=2026-03-31 --add hours-worn=8");
 
   private final StandardStreams streams;
+  private final Path file;
+  private final Path begin;
+  private final Optional<LocalDate> on;
+  private final List<String> add;
+  private final Path folder;
+  private final Path next;
+  private final boolean force;
+  private final MessageOptions messages;
 
-  @Spec private CommandSpec spec;
-  @Mixin private MessageOptions messages;
-
-  @Parameters(paramLabel = "FILE", description = "The course.")
-  private Path file;
-
-  @Option(
-      names = "--begin",
-      paramLabel = "ORDER",
-      description =
-          "Begins FILE, which is not there yet: this measurement file, its readings as first"
-              + " visit.")
-  private Path begin;
-
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      description = "Date of that visit, as 2026-03-31; without it, visits are counted by days.")
-  private String on;
-
-  @Option(
-      names = "--add",
-      paramLabel = "KEY=VALUE",
-      description = "A reading of one more visit, which is added to FILE; once for each reading.")
-  private List<String> add = new ArrayList<>();
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder for follow-up.pdf and follow-up.csv; made where it is missing.")
-  private Path folder;
-
-  @Option(
-      names = "--next",
-      paramLabel = "ORDER",
-      description = "Writes the measurement file of the next piece, with what changed.")
-  private Path next;
-
-  @Option(names = "--force", description = "Replaces what --out and --next write; never a course.")
-  private boolean force;
-
-  FollowUpCommand(StandardStreams streams) {
+  FollowUpCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
+    this.file = line.must(FILE);
+    this.begin = line.one(BEGIN).orElse(null);
+    this.on = line.one(ON);
+    this.add = line.all(ADD);
+    this.folder = line.one(FOLDER).orElse(null);
+    this.next = line.one(NEXT).orElse(null);
+    this.force = line.is(FORCE);
+    this.messages = MessageOptions.of(line);
+    if (on.isPresent() && begin == null) {
+      throw new WrongCommandLine("--on goes with --begin");
+    }
+    if (begin != null && !add.isEmpty()) {
+      throw new WrongCommandLine("--begin and --add: one after the other");
+    }
+  }
+
+  /** A day of the calendar. */
+  private record Day() implements ValueKind<LocalDate> {
+    @Override
+    public LocalDate read(String name, String word) throws WrongCommandLine {
+      try {
+        return LocalDate.parse(word);
+      } catch (DateTimeException e) {
+        throw new WrongCommandLine(
+            name + ": " + word + " is no day of the calendar, as 2026-03-31");
+      }
+    }
+
+    /** When somebody was seen is told to nobody. */
+    @Override
+    public boolean isPrivate() {
+      return true;
+    }
   }
 
   @Override
-  public Integer call() throws IOException {
-    if (on != null && begin == null) {
-      throw new ParameterException(spec.commandLine(), "--on goes with --begin");
-    }
-    if (begin != null && !add.isEmpty()) {
-      throw new ParameterException(spec.commandLine(), "--begin and --add: one after the other");
-    }
-    Optional<LocalDate> date = date();
+  public int call() throws IOException {
     try {
       CourseFile course = new CourseFile(file);
       Courses.CourseRead read =
-          begin != null
-              ? course.begin(begin, date)
-              : add.isEmpty() ? course.read() : course.add(add);
+          begin != null ? course.begin(begin, on) : add.isEmpty() ? course.read() : course.add(add);
       if (!read.ok()) {
         return wrong(read.errors());
       }
@@ -122,15 +150,6 @@ final class FollowUpCommand implements Callable<Integer> {
       return told(read);
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
-    }
-  }
-
-  private Optional<LocalDate> date() {
-    try {
-      return Optional.ofNullable(on).map(LocalDate::parse);
-    } catch (DateTimeException e) {
-      throw new ParameterException(
-          spec.commandLine(), "--on: " + on + " is no day of the calendar, as 2026-03-31", e);
     }
   }
 

@@ -2,56 +2,59 @@ package org.midlateral.cli;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ValueKind;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.document.format.SolidFormat;
-import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 
-/** The formats that solids are written in. */
-final class FormatOptions {
-  @Option(
-      names = "--format",
-      paramLabel = "FORMAT",
-      converter = FormatConverter.class,
-      completionCandidates = FormatNames.class,
-      description = {
-        "Format of the solids' files: ${COMPLETION-CANDIDATES}; may be repeated",
-        "(default: stl and 3mf)."
-      })
-  private List<SolidFormat> formats = new ArrayList<>();
+/**
+ * The formats that solids are written in.
+ *
+ * @param chosen each once; the usual two where none was asked for
+ */
+record FormatOptions(Collection<SolidFormat> chosen) {
+  private static final Parameter<SolidFormat> FORMAT =
+      Parameter.option(
+              "--format",
+              "FORMAT",
+              new FormatName(),
+              "Format of the solids' files: "
+                  + Parameter.WORDS
+                  + "; may be repeated (default: stl and 3mf).")
+          .repeated();
 
-  /** Each format once; the usual two where none was asked for. */
-  Collection<SolidFormat> chosen() {
-    return formats.isEmpty() ? SolidFormat.USUAL : new LinkedHashSet<>(formats);
+  static final List<Parameter<?>> ALL = List.of(FORMAT);
+
+  static FormatOptions of(ReadLine line) {
+    List<SolidFormat> asked = line.all(FORMAT);
+    return new FormatOptions(asked.isEmpty() ? SolidFormat.USUAL : new LinkedHashSet<>(asked));
   }
 
-  /** The names of all formats. */
-  static final class FormatNames implements Iterable<String> {
+  /** A format's name. */
+  private record FormatName() implements ValueKind<SolidFormat> {
     @Override
-    public Iterator<String> iterator() {
-      return Stream.of(SolidFormat.values()).map(SolidFormat::key).iterator();
-    }
-  }
-
-  /** Reads a format's name. */
-  static final class FormatConverter implements ITypeConverter<SolidFormat> {
-    @Override
-    public SolidFormat convert(String value) {
-      return SolidFormat.of(value)
+    public SolidFormat read(String name, String word) throws WrongCommandLine {
+      return SolidFormat.of(word)
           .orElseThrow(
               () ->
-                  new TypeConversionException(
-                      "'"
-                          + value
+                  new WrongCommandLine(
+                      name
+                          + ": '"
+                          + word
                           + "' is no format; allowed: "
-                          + Stream.of(SolidFormat.values())
-                              .map(SolidFormat::key)
-                              .collect(Collectors.joining(", "))));
+                          + String.join(", ", words())));
+    }
+
+    @Override
+    public List<String> words() {
+      List<String> words = new ArrayList<>();
+      for (SolidFormat format : SolidFormat.values()) {
+        words.add(format.key());
+      }
+      return words;
     }
   }
 }

@@ -3,9 +3,12 @@ package org.midlateral.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.TextValue;
 import org.midlateral.document.format.SolidFormat;
 import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.Order;
@@ -13,34 +16,42 @@ import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.measurement.key.KeyTable;
 import org.midlateral.recipe.record.MakingSource;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** The measurement file of a command, and what is laid over it. */
 final class InputOptions {
 
-  /** What may follow {@code --set}, for the shell's completion; read when that is asked for. */
-  static final class SettableKeys implements Iterable<String> {
+  private static final Parameter<Path> FILE =
+      Parameter.operand("FILE", new PathValue(), "Measurement file, YAML or JSON.");
+
+  private static final Parameter<String> SET =
+      Parameter.option(
+              "--set",
+              "KEY=VALUE",
+              new SettableKey(),
+              "Replaces what the file says, as trough.wall=2; may be repeated.")
+          .repeated();
+
+  static final List<Parameter<?>> ALL = List.of(FILE, SET);
+
+  private final Path file;
+  private final List<String> overrides;
+  private final List<Order> orders = new ArrayList<>();
+
+  InputOptions(ReadLine line) {
+    this.file = line.must(FILE);
+    this.overrides = line.all(SET);
+  }
+
+  /** What may follow {@code --set}; the keys are read when the shell is to offer them. */
+  static final class SettableKey extends TextValue {
     @Override
-    public Iterator<String> iterator() {
+    public List<String> words() {
       return KeyTable.standard().keys().stream()
           .filter(key -> !key.isOfItem())
           .map(key -> key.path() + "=")
-          .iterator();
+          .toList();
     }
   }
-
-  @Parameters(paramLabel = "FILE", description = "Measurement file, YAML or JSON.")
-  private Path file;
-
-  @Option(
-      names = "--set",
-      paramLabel = "KEY=VALUE",
-      completionCandidates = InputOptions.SettableKeys.class,
-      description = "Replaces what the file says, as trough.wall=2; may be repeated.")
-  private List<String> overrides = new ArrayList<>();
-
-  private final List<Order> orders = new ArrayList<>();
 
   Path file() {
     return file;

@@ -4,26 +4,37 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
 import org.midlateral.measurement.Machine;
 import org.midlateral.measurement.file.MachineFile;
-import picocli.CommandLine.Option;
 
-/** The machine that parts are printed on. */
-final class MachineOption {
+/**
+ * The machine that parts are printed on.
+ *
+ * @param file its profile, if one was named
+ */
+record MachineOption(Optional<Path> file) {
   private static final String PROCESS = "print.process";
 
-  @Option(
-      names = "--machine",
-      paramLabel = "FILE",
-      description = {
-        "Profile of the machine: process, bed, least wall and gap, shrinkage, poses; its process",
-        "replaces what the order says."
-      })
-  private Path file;
+  private static final Parameter<Path> MACHINE =
+      Parameter.option(
+          "--machine",
+          "FILE",
+          new PathValue(),
+          "Profile of the machine: process, bed, least wall and gap, shrinkage, poses; its process"
+              + " replaces what the order says.");
+
+  static final List<Parameter<?>> ALL = List.of(MACHINE);
+
+  static MachineOption of(ReadLine line) {
+    return new MachineOption(line.one(MACHINE));
+  }
 
   /** What came of reading the profile; nothing where none was named. */
   Optional<MachineFile.ReadMachine> read() {
-    return Optional.ofNullable(file).map(MachineFile::read);
+    return file.map(MachineFile::read);
   }
 
   /** Overrides with the machine's process among them, where none is there yet. */

@@ -1,43 +1,31 @@
 package org.midlateral.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.Callable;
-import java.util.function.Supplier;
-import org.midlateral.cli.text.PathConverter;
-import org.midlateral.cli.text.WrongCommandLine;
+import java.util.Optional;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.HelpPage;
+import org.midlateral.cli.line.LineReader;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.document.Defect;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Concurrent;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
+import org.midlateral.shared.SharedData;
 
 /** The command {@code midlateral}. */
-@Command(
-    name = "midlateral",
-    description = {
-      "From a few tape measurements of a finger to a printable volar trough.",
-      "It compares; it clears nothing for use. Follow local rules and licensed practice."
-    },
-    versionProvider = ProgramVersion.class,
-    mixinStandardHelpOptions = true,
-    footer = {
-      "",
-      "Exit status: 0 done; 2 command line or input wrong; 3 design, or its dorsal shell,"
-          + " refused; 4 a disk, a folder or the memory failed; 1 a defect of this program."
-    })
-public final class Main implements Runnable {
+public final class Main {
+  private static final String NAME = "midlateral";
 
-  @Spec private CommandSpec spec;
+  /** The line of who names no command. */
+  private static final CommandForm FORM =
+      CommandForm.of(
+          "From a few tape measurements of a finger to a printable volar trough.",
+          "It compares; it clears nothing for use. Follow local rules and licensed practice.");
 
   private Main() {}
 
@@ -55,20 +43,45 @@ public final class Main implements Runnable {
    */
   static int run(String[] arguments, StandardStreams streams) {
     loadTables();
-    String[] words = helpLast(arguments);
-    CommandLine line = line(streams, words);
+    List<String> words = helpLast(List.of(arguments));
+    Optional<KnownCommand> named =
+        words.isEmpty() ? Optional.empty() : KnownCommand.named(words.get(0));
+    AskedCommand asked =
+        AskedCommand.named(named.isPresent() ? NAME + " " + named.get().word() : NAME);
     try {
-      int status = line.execute(words);
+      ReadLine line = read(named, words);
+      asked = asked.read(line);
+      int status;
+      if (line.is(Parameter.HELP)) {
+        streams.out().print(help(asked.name(), named));
+        status = ExitStatus.DONE.code();
+      } else if (line.is(Parameter.VERSION)) {
+        streams.out().println(NAME + " " + SharedData.version() + "+" + SharedData.build());
+        status = ExitStatus.DONE.code();
+      } else if (named.isEmpty()) {
+        status = greet(streams);
+      } else {
+        ReadyCommand command = named.get().ready(line, streams);
+        asked = asked.ready(command);
+        status = command.call();
+      }
       if (streams.out().checkError()) {
         streams.err().println("midlateral: standard output cannot be written");
         return ExitStatus.MACHINE.code();
       }
       return status;
+    } catch (WrongCommandLine e) {
+      streams.err().println(asked.name() + ": " + e.getMessage());
+      streams.err().println("Try: " + asked.name() + " --help");
+      return ExitStatus.WRONG_INPUT.code();
+    } catch (IOException | UncheckedIOException e) {
+      streams.err().println("midlateral: a file or stream failed: " + e.getMessage());
+      return ExitStatus.MACHINE.code();
     } catch (OutOfMemoryError e) {
       streams.err().println("midlateral: there is not enough memory for this");
       return ExitStatus.MACHINE.code();
     } catch (RuntimeException | Error e) {
-      return defect(e, line, streams);
+      return defect(e, asked, streams);
     }
   }
 
@@ -85,65 +98,49 @@ public final class Main implements Runnable {
   }
 
   /** {@code help make} is read as {@code make --help}. */
-  private static String[] helpLast(String[] arguments) {
-    if (arguments.length == 0 || !arguments[0].equals("help")) {
-      return arguments;
+  private static List<String> helpLast(List<String> words) {
+    if (words.isEmpty() || !words.get(0).equals("help")) {
+      return words;
     }
-    String[] asked = Arrays.copyOfRange(arguments, 1, arguments.length + 1);
-    asked[asked.length - 1] = "--help";
+    List<String> asked = new ArrayList<>(words.subList(1, words.size()));
+    asked.add(Parameter.HELP.name());
     return asked;
   }
 
-  /** Makers of the commands by name, in the order of the help. */
-  static Map<String, Supplier<Callable<Integer>>> commands(StandardStreams streams) {
-    Map<String, Supplier<Callable<Integer>>> commands = new LinkedHashMap<>();
-    commands.put("template", () -> new TemplateCommand(streams));
-    commands.put("check", () -> new CheckCommand(streams));
-    commands.put("make", () -> new MakeCommand(streams));
-    commands.put("view", ViewCommand::new);
-    commands.put("rigidity", () -> new RigidityCommand(streams));
-    commands.put("refit", () -> new RefitCommand(streams));
-    commands.put("follow-up", () -> new FollowUpCommand(streams));
-    commands.put("batch", () -> new BatchCommand(streams));
-    commands.put("verify", () -> new VerifyCommand(streams));
-    commands.put("plate", () -> new PlateCommand(streams));
-    commands.put("explain", () -> new ExplainCommand(streams));
-    commands.put("completion", () -> new CompletionCommand(() -> line(streams), streams));
-    return commands;
-  }
-
-  /** The command with all others under it. */
-  static CommandLine line(StandardStreams streams) {
-    return line(streams, new String[0]);
-  }
-
   /**
-   * The command with that other under it that the first word names, or with all: each that is made
-   * takes time at every start.
+   * Reads a line.
+   *
+   * @param named the command that its first word names, if it names one
    */
-  private static CommandLine line(StandardStreams streams, String[] words) {
-    CommandLine line = new CommandLine(new Main());
-    Map<String, Supplier<Callable<Integer>>> commands = commands(streams);
-    if (words.length > 0 && commands.containsKey(words[0])) {
-      commands.keySet().retainAll(List.of(words[0]));
+  static ReadLine read(Optional<KnownCommand> named, List<String> words) throws WrongCommandLine {
+    if (named.isPresent()) {
+      return LineReader.read(named.get().form(), words.subList(1, words.size()));
     }
-    commands.forEach((name, maker) -> line.addSubcommand(name, maker.get()));
-    line.registerConverter(Path.class, new PathConverter());
-    line.setOut(new PrintWriter(streams.out(), true, StandardCharsets.UTF_8));
-    line.setErr(new PrintWriter(streams.err(), true, StandardCharsets.UTF_8));
-    line.setExpandAtFiles(false);
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setParameterExceptionHandler(
-        (e, typed) -> wrong(new WrongCommandLine(line, e, List.of(typed)), streams));
-    line.setExecutionExceptionHandler((e, command, result) -> failed(e, line, streams));
-    return line;
+    try {
+      return LineReader.read(FORM, words);
+    } catch (WrongCommandLine e) {
+      // A misspelt command may stand before whatever the command takes.
+      throw words.get(0).startsWith("-")
+          ? e
+          : new WrongCommandLine("there is no command '" + words.get(0) + "'");
+    }
+  }
+
+  private static String help(String name, Optional<KnownCommand> named) {
+    return named.isPresent()
+        ? HelpPage.of(name, named.get().form())
+        : HelpPage.of(
+            name,
+            FORM,
+            KnownCommand.forms(),
+            "Exit status: 0 done; 2 command line or input wrong; 3 design, or its dorsal shell,"
+                + " refused; 4 a disk, a folder or the memory failed; 1 a defect of this program.");
   }
 
   /** Greets who names no command, and tells what comes next. */
-  @Override
-  public void run() {
-    spec.commandLine()
-        .getOut()
+  private static int greet(StandardStreams streams) {
+    streams
+        .out()
         .println(
             """
             Midlateral makes a finger's volar trough and dorsal shell from a few tape measurements.
@@ -156,25 +153,11 @@ public final class Main implements Runnable {
               midlateral view                             the viewer, on an invented finger
 
             All commands: midlateral --help""");
-  }
-
-  private static int wrong(WrongCommandLine wrong, StandardStreams streams) {
-    streams.err().println(wrong.command() + ": " + wrong.sentence());
-    streams.err().println("Try: " + wrong.command() + " --help");
-    return ExitStatus.WRONG_INPUT.code();
-  }
-
-  private static int failed(Exception e, CommandLine line, StandardStreams streams) {
-    if (e instanceof IOException || e instanceof UncheckedIOException) {
-      streams.err().println("midlateral: a file or stream failed: " + e.getMessage());
-      return ExitStatus.MACHINE.code();
-    }
-    return defect(e, line, streams);
+    return ExitStatus.DONE.code();
   }
 
   /** One line, and a file with the rest. */
-  private static int defect(Throwable e, CommandLine line, StandardStreams streams) {
-    AskedCommand asked = AskedCommand.of(line);
+  private static int defect(Throwable e, AskedCommand asked, StandardStreams streams) {
     Defect defect = new Defect(e, asked.words(), asked.orders());
     String request = Defect.request(defect.write(asked.folder()));
     String what = "midlateral: a defect of this program, " + request + ": " + defect.inShort();

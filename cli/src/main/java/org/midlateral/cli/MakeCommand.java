@@ -5,9 +5,14 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Report;
 import org.midlateral.recipe.product.FormerParts;
@@ -17,64 +22,72 @@ import org.midlateral.recipe.product.ProductReport;
 import org.midlateral.recipe.product.ProductWriter;
 import org.midlateral.recipe.product.ProductWriter.Writing;
 import org.midlateral.recipe.record.MakingSource;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** The main job: every part, document and the report of one order. */
-@Command(
-    name = "make",
-    description = {
-      "Makes every part, document and the report of one measurement file.",
-      "Where only the dorsal shell cannot be made, the first finding says so and why, all the"
-          + " rest is made without it, and the status is 3. Each refusal names up to three"
-          + " changes of a key that were tried on this order and work, the smallest first, as"
-          + " dorsal-shell.overlap=3.9. At most some 16 orders are made to find them; a change"
-          + " that was not tried is not named."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral make finger.yaml --out out/finger",
-      "  midlateral make finger.yaml --out out/finger --set closure.kind=strap --force"
-    })
-final class MakeCommand implements Callable<Integer> {
+final class MakeCommand implements ReadyCommand {
+  private static final Parameter<Path> FOLDER =
+      Parameter.option(
+              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
+          .needed();
+
+  private static final Parameter<Boolean> FORCE =
+      Parameter.flag("--force", "Replaces files that exist.");
+
+  private static final Parameter<Boolean> REPRODUCIBLE =
+      Parameter.flag(
+          "--reproducible", "Leaves the timing out of the report: same input, same bytes.");
+
+  private static final Parameter<Boolean> PARTS_ONLY =
+      Parameter.flag(
+          "--parts-only",
+          "Writes the parts and their report, without mechanics and bench documents.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Makes every part, document and the report of one measurement file.",
+              "Where only the dorsal shell cannot be made, the first finding says so and why, all the"
+                  + " rest is made without it, and the status is 3. Each refusal names up to three"
+                  + " changes of a key that were tried on this order and work, the smallest first, as"
+                  + " dorsal-shell.overlap=3.9. At most some 16 orders are made to find them; a change"
+                  + " that was not tried is not named.")
+          .with(FOLDER, FORCE, REPRODUCIBLE, PARTS_ONLY)
+          .with(InputOptions.ALL)
+          .with(MessageOptions.ALL)
+          .with(MachineOption.ALL)
+          .with(FormatOptions.ALL)
+          .examples(
+              "midlateral make finger.yaml --out out/finger",
+              "midlateral make finger.yaml --out out/finger --set closure.kind=strap --force");
 
   private final StandardStreams streams;
+  private final Path folder;
+  private final boolean force;
+  private final boolean reproducible;
+  private final boolean partsOnly;
+  private final InputOptions input;
+  private final MessageOptions messages;
+  private final MachineOption machine;
+  private final FormatOptions formats;
 
-  @Mixin private InputOptions input;
-  @Mixin private MessageOptions messages;
-  @Mixin private MachineOption machine;
-  @Mixin private FormatOptions formats;
-
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder to write into; made where it is missing.")
-  private Path folder;
-
-  @Option(names = "--force", description = "Replaces files that exist.")
-  private boolean force;
-
-  @Option(
-      names = "--reproducible",
-      description = "Leaves the timing out of the report: same input, same bytes.")
-  private boolean reproducible;
-
-  @Option(
-      names = "--parts-only",
-      description = "Writes the parts and their report, without mechanics and bench documents.")
-  private boolean partsOnly;
-
-  MakeCommand(StandardStreams streams) {
+  MakeCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.folder = line.must(FOLDER);
+    this.force = line.is(FORCE);
+    this.reproducible = line.is(REPRODUCIBLE);
+    this.partsOnly = line.is(PARTS_ONLY);
+    this.input = new InputOptions(line);
+    this.messages = MessageOptions.of(line);
+    this.machine = MachineOption.of(line);
+    this.formats = FormatOptions.of(line);
   }
 
   @Override
-  public Integer call() throws IOException {
+  public List<Order> orders() {
+    return input.orders();
+  }
+
+  @Override
+  public int call() throws IOException {
     Orders.Result read = input.read(machine);
     if (!read.ok()) {
       return messages.wrong(read, streams);

@@ -2,28 +2,30 @@ package org.midlateral.cli;
 
 import java.io.IOException;
 import java.util.List;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.ReadLine;
 import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
 import org.midlateral.measurement.MessageGuide;
 import org.midlateral.measurement.file.Orders;
-import picocli.CommandLine.Option;
 
-/** How much a command says, and in what form. */
-final class MessageOptions {
+/**
+ * How much a command says, and in what form.
+ *
+ * @param quiet only what is wrong
+ * @param json a report on standard output instead of sentences
+ */
+record MessageOptions(boolean quiet, boolean json) {
+  static final Parameter<Boolean> QUIET = Parameter.flag("--quiet", "Prints only what is wrong.");
 
-  @Option(names = "--quiet", description = "Prints only what is wrong.")
-  private boolean quiet;
+  private static final Parameter<Boolean> JSON =
+      Parameter.flag("--json", "Prints a report as JSON on standard output.");
 
-  @Option(names = "--json", description = "Prints a report as JSON on standard output.")
-  private boolean json;
+  static final List<Parameter<?>> ALL = List.of(QUIET, JSON);
 
-  boolean json() {
-    return json;
-  }
-
-  boolean quiet() {
-    return quiet;
+  static MessageOptions of(ReadLine line) {
+    return new MessageOptions(line.is(QUIET), line.is(JSON));
   }
 
   /** Tells what came of reading a file. */

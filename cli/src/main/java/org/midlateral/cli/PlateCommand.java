@@ -7,8 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.document.Content;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
@@ -17,63 +21,61 @@ import org.midlateral.measurement.file.MachineFile;
 import org.midlateral.recipe.batch.OrderHomes;
 import org.midlateral.recipe.plate.PlateSet;
 import org.midlateral.recipe.record.MakingRecord;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Many orders' parts on one bed, or in one volume of powder. */
-@Command(
-    name = "plate",
-    description = {
-      "Lays the parts of many orders on as few plates as it can.",
-      "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a sheet that"
-          + " tells whose part lies where. A part that is not as it was made is left out, with"
-          + " a message; then the status is 3."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral plate out/batch --machine machine.yaml --out plates",
-      "  midlateral plate out/mon out/tue --machine machine.yaml --out plates"
-    })
-final class PlateCommand implements Callable<Integer> {
+final class PlateCommand implements ReadyCommand {
+  private static final Parameter<Path> FOLDERS =
+      Parameter.operand(
+              "ORDERS",
+              new PathValue(),
+              "Folders that make or batch wrote, with binary STL in them.")
+          .repeated();
+
+  private static final Parameter<Path> PROFILE =
+      Parameter.option(
+              "--machine",
+              "FILE",
+              new PathValue(),
+              "Profile of the machine: its bed, and the room at edges and between parts.")
+          .needed();
+
+  private static final Parameter<Path> OUT =
+      Parameter.option(
+              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
+          .needed();
+
+  private static final Parameter<Boolean> FORCE =
+      Parameter.flag("--force", "Replaces files that exist.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Lays the parts of many orders on as few plates as it can.",
+              "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a sheet that"
+                  + " tells whose part lies where. A part that is not as it was made is left out, with"
+                  + " a message; then the status is 3.")
+          .with(FOLDERS, PROFILE, OUT, FORCE, MessageOptions.QUIET)
+          .examples(
+              "midlateral plate out/batch --machine machine.yaml --out plates",
+              "midlateral plate out/mon out/tue --machine machine.yaml --out plates");
 
   private final StandardStreams streams;
+  private final List<Path> folders;
+  private final Path profile;
+  private final Path out;
+  private final boolean force;
+  private final boolean quiet;
 
-  @Parameters(
-      paramLabel = "ORDERS",
-      arity = "1..*",
-      description = "Folders that make or batch wrote, with binary STL in them.")
-  private List<Path> folders = new ArrayList<>();
-
-  @Option(
-      names = "--machine",
-      required = true,
-      paramLabel = "FILE",
-      description = "Profile of the machine: its bed, and the room at edges and between parts.")
-  private Path profile;
-
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "DIR",
-      description = "Folder to write into; made where it is missing.")
-  private Path out;
-
-  @Option(names = "--force", description = "Replaces files that exist.")
-  private boolean force;
-
-  @Option(names = "--quiet", description = "Prints only what is wrong.")
-  private boolean quiet;
-
-  PlateCommand(StandardStreams streams) {
+  PlateCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.folders = line.all(FOLDERS);
+    this.profile = line.must(PROFILE);
+    this.out = line.must(OUT);
+    this.force = line.is(FORCE);
+    this.quiet = line.is(MessageOptions.QUIET);
   }
 
   @Override
-  public Integer call() throws IOException {
+  public int call() throws IOException {
     MachineFile.ReadMachine machine = MachineFile.read(profile);
     if (machine.machine().isEmpty()) {
       machine.errors().stream().map(InputError::message).forEach(streams.err()::println);

@@ -5,57 +5,64 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.cli.text.FindingsJson;
 import org.midlateral.document.drawing.Lengths;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.InputError;
+import org.midlateral.measurement.Order;
 import org.midlateral.measurement.ReadingError;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Orthosis;
 import org.midlateral.recipe.product.ProductRecipe;
 import org.midlateral.recipe.refit.Refit;
 import org.midlateral.recipe.refit.RefitReport;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** How a piece made from one file sits on a finger measured later. */
-@Command(
-    name = "refit",
-    description = {
-      "Tells how a piece made from one file sits on the finger measured later.",
-      "Estimate, for comparison; does not clear a piece for use."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral refit finger.yaml --against finger-later.yaml",
-      "  midlateral refit finger.yaml --against finger-later.yaml --json"
-    })
-final class RefitCommand implements Callable<Integer> {
+final class RefitCommand implements ReadyCommand {
+  private static final Parameter<Path> AGAINST =
+      Parameter.option(
+              "--against",
+              "FILE",
+              new PathValue(),
+              "Measurement file of the same finger, measured later.")
+          .needed();
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Tells how a piece made from one file sits on the finger measured later.",
+              "Estimate, for comparison; does not clear a piece for use.")
+          .with(AGAINST)
+          .with(InputOptions.ALL)
+          .with(MessageOptions.ALL)
+          .examples(
+              "midlateral refit finger.yaml --against finger-later.yaml",
+              "midlateral refit finger.yaml --against finger-later.yaml --json");
 
   private final StandardStreams streams;
+  private final Path against;
+  private final InputOptions input;
+  private final MessageOptions messages;
 
-  @Mixin private InputOptions input;
-  @Mixin private MessageOptions messages;
-
-  @Option(
-      names = "--against",
-      required = true,
-      paramLabel = "FILE",
-      description = "Measurement file of the same finger, measured later.")
-  private Path against;
-
-  RefitCommand(StandardStreams streams) {
+  RefitCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.against = line.must(AGAINST);
+    this.input = new InputOptions(line);
+    this.messages = MessageOptions.of(line);
   }
 
   @Override
-  public Integer call() throws IOException {
+  public List<Order> orders() {
+    return input.orders();
+  }
+
+  @Override
+  public int call() throws IOException {
     Orders.Result made = input.read();
     Orders.Result later = input.read(against);
     if (!made.ok() || !later.ok()) {

@@ -4,7 +4,15 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.NumberList;
+import org.midlateral.cli.line.NumberValue;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.WholeNumber;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.cli.text.RigidityTable;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
@@ -21,31 +29,66 @@ import org.midlateral.recipe.rigidity.BendOfPieces;
 import org.midlateral.recipe.rigidity.Rigidity;
 import org.midlateral.recipe.rigidity.RigidityRecipe;
 import org.midlateral.recipe.rigidity.RigidityReport;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Rigidity along the finger, the three forces, and the comparison of wraps. */
-@Command(
-    name = "rigidity",
-    description = {
-      "Tells the angle the joint is held at, what presses where, and more.",
-      "Whether the closure has the force, and what a night leaves of it; then the section's"
-          + " rigidity along the finger, and lower and higher troughs compared. Estimate, for"
-          + " comparison; does not clear a piece for use."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral rigidity finger.yaml",
-      "  midlateral rigidity finger.yaml --within 5"
-    })
-final class RigidityCommand implements Callable<Integer> {
+final class RigidityCommand implements ReadyCommand {
+  private static final Parameter<List<Double>> WRAPS =
+      Parameter.option(
+              "--wrap",
+              "SHARE",
+              new NumberList(),
+              "Heights of the trough to compare, as shares of the finger's girth (trough.wrap), 0.2"
+                  + " to 0.6, and 1 for the closed tube; several with commas between them (default: 0.25,0.35,0.5,1).")
+          .repeated();
+
+  private static final Parameter<Double> WITHIN =
+      Parameter.option(
+          "--within",
+          "DEGREES",
+          new NumberValue(),
+          "Lists designs that hold the joint within so many degrees, the lowest"
+              + " pressure first.");
+
+  private static final Parameter<Long> SAMPLES =
+      Parameter.option(
+          "--samples",
+          "N",
+          new WholeNumber(Integer.MIN_VALUE, Integer.MAX_VALUE),
+          "Draws N sets of readings and prints the range of each result (default: none).");
+
+  private static final Parameter<Long> SEED =
+      Parameter.option(
+          "--seed",
+          "S",
+          new WholeNumber(Long.MIN_VALUE, Long.MAX_VALUE),
+          "Seed of the draws (default: 1).");
+
+  private static final Parameter<Double> TAPE_ERROR =
+      Parameter.option(
+          "--tape-error",
+          "MM",
+          new NumberValue(),
+          "Standard deviation of every tape reading, normal, in mm (default: 1).");
+
+  private static final Parameter<Path> PLOT =
+      Parameter.option(
+          "--out", "PLOT.SVG", new PathValue(), "Writes the picture of EI along the finger.");
+
+  private static final Parameter<Boolean> FORCE =
+      Parameter.flag("--force", "Replaces a picture that exists.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Tells the angle the joint is held at, what presses where, and more.",
+              "Whether the closure has the force, and what a night leaves of it; then the section's"
+                  + " rigidity along the finger, and lower and higher troughs compared. Estimate, for"
+                  + " comparison; does not clear a piece for use.")
+          .with(WRAPS, WITHIN, SAMPLES, SEED, TAPE_ERROR, PLOT, FORCE)
+          .with(InputOptions.ALL)
+          .with(MessageOptions.ALL)
+          .examples(
+              "midlateral rigidity finger.yaml", "midlateral rigidity finger.yaml --within 5");
+
   private static final double LEAST_WRAP = 0.2;
   private static final double MOST_WRAP = 0.6;
   private static final double LEAST_WITHIN = 0.5;
@@ -53,66 +96,37 @@ final class RigidityCommand implements Callable<Integer> {
   private static final int MOST_SAMPLES = 100_000;
 
   private final StandardStreams streams;
+  private final List<Double> wraps;
+  private final Double within;
+  private final int samples;
+  private final long seed;
+  private final double tapeError;
+  private final Path plot;
+  private final boolean force;
+  private final InputOptions input;
+  private final MessageOptions messages;
 
-  @Spec private CommandSpec spec;
-  @Mixin private InputOptions input;
-  @Mixin private MessageOptions messages;
-
-  @Option(
-      names = "--wrap",
-      split = ",",
-      paramLabel = "SHARE",
-      description =
-          "Heights of the trough to compare, as shares of the finger's girth (trough.wrap), 0.2"
-              + " to 0.6, and 1 for the closed tube (default: 0.25,0.35,0.5,1).")
-  private List<Double> wraps = new ArrayList<>();
-
-  @Option(
-      names = "--within",
-      paramLabel = "DEGREES",
-      description =
-          "Lists designs that hold the joint within so many degrees, the lowest"
-              + " pressure first.")
-  private Double within;
-
-  @Option(
-      names = "--samples",
-      paramLabel = "N",
-      defaultValue = "0",
-      description =
-          "Draws N sets of readings and prints the range of each result (default:" + " none).")
-  private int samples;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "S",
-      defaultValue = "1",
-      description = "Seed of the draws (default: 1).")
-  private long seed;
-
-  @Option(
-      names = "--tape-error",
-      paramLabel = "MM",
-      defaultValue = "1.0",
-      description = "Standard deviation of every tape reading, normal, in mm (default: 1).")
-  private double tapeError;
-
-  @Option(
-      names = "--out",
-      paramLabel = "PLOT.SVG",
-      description = "Writes the picture of EI along the finger.")
-  private Path plot;
-
-  @Option(names = "--force", description = "Replaces a picture that exists.")
-  private boolean force;
-
-  RigidityCommand(StandardStreams streams) {
+  RigidityCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
+    this.wraps = line.all(WRAPS).stream().flatMap(List::stream).toList();
+    this.within = line.one(WITHIN).orElse(null);
+    this.samples = Math.toIntExact(line.one(SAMPLES).orElse(0L));
+    this.seed = line.one(SEED).orElse(1L);
+    this.tapeError = line.one(TAPE_ERROR).orElse(1.0);
+    this.plot = line.one(PLOT).orElse(null);
+    this.force = line.is(FORCE);
+    requireOptions();
+    this.input = new InputOptions(line);
+    this.messages = MessageOptions.of(line);
   }
 
   @Override
-  public Integer call() throws IOException {
-    requireOptions();
+  public List<Order> orders() {
+    return input.orders();
+  }
+
+  @Override
+  public int call() throws IOException {
     Orders.Result result = input.read();
     if (!result.ok()) {
       return messages.wrong(result, streams);
@@ -128,24 +142,20 @@ final class RigidityCommand implements Callable<Integer> {
     }
   }
 
-  private void requireOptions() {
+  private void requireOptions() throws WrongCommandLine {
     for (double wrap : wraps) {
       if (!(wrap == 1 || wrap >= LEAST_WRAP && wrap <= MOST_WRAP)) {
-        throw new ParameterException(
-            spec.commandLine(), "--wrap: " + wrap + " is neither 0.2 to 0.6 nor 1");
+        throw new WrongCommandLine("--wrap: " + wrap + " is neither 0.2 to 0.6 nor 1");
       }
     }
     if (within != null && !(within >= LEAST_WITHIN && within <= MOST_WITHIN)) {
-      throw new ParameterException(
-          spec.commandLine(), "--within: " + within + " degrees is not 0.5 to 30 degrees");
+      throw new WrongCommandLine("--within: " + within + " degrees is not 0.5 to 30 degrees");
     }
     if (samples < 0 || samples > MOST_SAMPLES) {
-      throw new ParameterException(
-          spec.commandLine(), "--samples: " + samples + " is not 0 to " + MOST_SAMPLES);
+      throw new WrongCommandLine("--samples: " + samples + " is not 0 to " + MOST_SAMPLES);
     }
     if (!(tapeError >= 0 && tapeError <= 10)) {
-      throw new ParameterException(
-          spec.commandLine(), "--tape-error: " + tapeError + " mm is not 0 to 10 mm");
+      throw new WrongCommandLine("--tape-error: " + tapeError + " mm is not 0 to 10 mm");
     }
   }
 

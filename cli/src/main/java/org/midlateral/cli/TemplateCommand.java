@@ -2,7 +2,14 @@ package org.midlateral.cli;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.util.List;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.OneOf;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
+import org.midlateral.cli.line.WrongCommandLine;
 import org.midlateral.document.FileProblem;
 import org.midlateral.document.WholeFile;
 import org.midlateral.document.bench.MeasuringForm;
@@ -10,70 +17,65 @@ import org.midlateral.document.drawing.PaperSize;
 import org.midlateral.measurement.Design.Making;
 import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.file.Template;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** Writes a measurement file to start from, or a form to measure with. */
-@Command(
-    name = "template",
-    description = "Writes a commented measurement file to start from, or a form on paper.",
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral template --unit cm --out finger.yaml",
-      "  midlateral template --sheet --out form.pdf"
-    })
-final class TemplateCommand implements Callable<Integer> {
+final class TemplateCommand implements ReadyCommand {
+  private static final Parameter<LengthUnit> UNIT =
+      Parameter.option(
+          "--unit",
+          "UNIT",
+          new OneOf<>(List.of(LengthUnit.values())),
+          "Unit of the measurements: " + Parameter.WORDS + " (default: mm).");
+
+  private static final Parameter<Making> MAKING =
+      Parameter.option(
+          "--making",
+          "WAY",
+          new OneOf<>(List.of(Making.values())),
+          "How the pieces are made, hand or print (default: print); keys that it does not need are left out.");
+
+  private static final Parameter<Boolean> SHEET =
+      Parameter.flag(
+          "--sheet", "Writes a measuring form instead, a PDF with a drawing of each level.");
+
+  private static final Parameter<Path> OUT =
+      Parameter.option(
+          "--out",
+          "FILE",
+          new PathValue(),
+          "File to write; without it, standard output. A form needs it.");
+
+  private static final Parameter<Boolean> FORCE =
+      Parameter.flag("--force", "Replaces a file that exists.");
+
+  static final CommandForm FORM =
+      CommandForm.of("Writes a commented measurement file to start from, or a form on paper.")
+          .with(UNIT, MAKING, SHEET, OUT, FORCE)
+          .examples(
+              "midlateral template --unit cm --out finger.yaml",
+              "midlateral template --sheet --out form.pdf");
 
   private final StandardStreams streams;
+  private final LengthUnit unit;
+  private final Making making;
+  private final boolean sheet;
+  private final Path out;
+  private final boolean force;
 
-  @Spec private CommandSpec spec;
-
-  @Option(
-      names = "--unit",
-      paramLabel = "UNIT",
-      defaultValue = "mm",
-      description = "Unit of the measurements: ${COMPLETION-CANDIDATES} (default: mm).")
-  private LengthUnit unit;
-
-  @Option(
-      names = "--making",
-      paramLabel = "WAY",
-      defaultValue = "print",
-      description = {
-        "How the pieces are made, hand or print (default: print);",
-        "keys that it does not need are left out."
-      })
-  private Making making;
-
-  @Option(
-      names = "--sheet",
-      description = "Writes a measuring form instead, a PDF with a drawing of each level.")
-  private boolean sheet;
-
-  @Option(
-      names = "--out",
-      paramLabel = "FILE",
-      description = "File to write; without it, standard output. A form needs it.")
-  private Path out;
-
-  @Option(names = "--force", description = "Replaces a file that exists.")
-  private boolean force;
-
-  TemplateCommand(StandardStreams streams) {
+  TemplateCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
+    this.unit = line.one(UNIT).orElse(LengthUnit.MM);
+    this.making = line.one(MAKING).orElse(Making.PRINT);
+    this.sheet = line.is(SHEET);
+    this.out = line.one(OUT).orElse(null);
+    this.force = line.is(FORCE);
+    if (sheet && out == null) {
+      throw new WrongCommandLine("--sheet needs --out FILE, as form.pdf");
+    }
   }
 
   @Override
-  public Integer call() {
-    if (sheet && out == null) {
-      throw new ParameterException(spec.commandLine(), "--sheet needs --out FILE, as form.pdf");
-    }
+  public int call() {
     if (out == null) {
       streams.out().print(Template.text(unit, making));
       return ExitStatus.DONE.code();

@@ -7,50 +7,45 @@ import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.recipe.batch.OrderHomes;
 import org.midlateral.recipe.record.FolderCheck;
 import org.midlateral.recipe.record.FolderCheck.FileState;
 import org.midlateral.recipe.record.MakingRecord;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Whether files are as they were made. */
-@Command(
-    name = "verify",
-    description = {
-      "Tells which files are as made, changed, missing, or strange: not of the order.",
-      "Byte for byte, by their records. Status 3 where anything is not as made."
-    },
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {
-      "",
-      "Examples:",
-      "  midlateral verify out/finger",
-      "  midlateral verify out/batch --json"
-    })
-final class VerifyCommand implements Callable<Integer> {
+final class VerifyCommand implements ReadyCommand {
+  private static final Parameter<Path> FOLDER =
+      Parameter.operand(
+          "DIR",
+          new PathValue(),
+          "Folder of an order, or of a batch: then each order's folder in it is looked at, and "
+              + "superseded orders are not.");
+
+  static final CommandForm FORM =
+      CommandForm.of(
+              "Tells which files are as made, changed, missing, or strange: not of the order.",
+              "Byte for byte, by their records. Status 3 where anything is not as made.")
+          .with(FOLDER)
+          .with(MessageOptions.ALL)
+          .examples("midlateral verify out/finger", "midlateral verify out/batch --json");
 
   private final StandardStreams streams;
+  private final Path folder;
+  private final MessageOptions messages;
 
-  @Parameters(
-      paramLabel = "DIR",
-      description = {
-        "Folder of an order, or of a batch: then each order's folder in it is looked at, and",
-        "superseded orders are not."
-      })
-  private Path folder;
-
-  @Mixin private MessageOptions messages;
-
-  VerifyCommand(StandardStreams streams) {
+  VerifyCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
+    this.folder = line.must(FOLDER);
+    this.messages = MessageOptions.of(line);
   }
 
   @Override
-  public Integer call() throws IOException {
+  public int call() throws IOException {
     List<Path> homes = OrderHomes.in(folder);
     if (homes.isEmpty()) {
       String text =

@@ -1,28 +1,35 @@
 package org.midlateral.cli;
 
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import org.midlateral.cli.line.CommandForm;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.PathValue;
+import org.midlateral.cli.line.ReadLine;
+import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.viewer.Viewer;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
 /** The viewer. */
-@Command(
-    name = "view",
-    description = "Opens the viewer, on a measurement file or on a sample.",
-    mixinStandardHelpOptions = true,
-    versionProvider = ProgramVersion.class,
-    footer = {"", "Examples:", "  midlateral view", "  midlateral view finger.yaml"})
-final class ViewCommand implements Callable<Integer> {
+final class ViewCommand implements ReadyCommand {
+  private static final Parameter<Path> FILE =
+      Parameter.operand(
+              "FILE",
+              new PathValue(),
+              "Measurement file, YAML or JSON; a sample where none is given.")
+          .omissible();
 
-  @Parameters(
-      paramLabel = "FILE",
-      arity = "0..1",
-      description = "Measurement file, YAML or JSON; a sample where none is given.")
-  private Path file;
+  static final CommandForm FORM =
+      CommandForm.of("Opens the viewer, on a measurement file or on a sample.")
+          .with(FILE)
+          .examples("midlateral view", "midlateral view finger.yaml");
+
+  private final Path file;
+
+  ViewCommand(ReadLine line) {
+    this.file = line.one(FILE).orElse(null);
+  }
 
   @Override
-  public Integer call() {
+  public int call() {
     return Viewer.open(file);
   }
 }

@@ -41,7 +41,7 @@ class ArchitectureTest {
     noClasses()
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("org.midlateral.cli..", "picocli..")
+        .resideInAnyPackage("org.midlateral.cli..", "org.apache.commons.cli..")
         .check(VIEWER.classes());
   }
 }

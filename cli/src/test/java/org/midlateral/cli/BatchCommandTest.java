@@ -1,15 +1,12 @@
 package org.midlateral.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,44 +160,6 @@ class BatchCommandTest {
     Run run = batch(HEADER + ROW);
     assertThat(run.status()).as(run.err()).isEqualTo(2);
     assertThat(run.err()).contains("out");
-  }
-
-  @Test
-  void completionNamesTheCommands() {
-    Run run = Run.of("completion");
-    assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("complete ").contains("batch").contains("stl-ascii");
-  }
-
-  /** The outside check: bash itself completes a key. Left out without bash, save in CI. */
-  @Test
-  void bashCompletesAKey() throws IOException, InterruptedException {
-    if (System.getenv("CI") == null) {
-      assumeTrue(hasBash(), "bash is not installed: this outside check is left out");
-    }
-    assertThat(hasBash()).as("bash is installed").isTrue();
-    Path script = folder.resolve("completion.sh");
-    Files.writeString(script, Run.of("completion").out());
-    assertThat(script).isNotEmptyFile();
-    Path said = folder.resolve("said.txt");
-    String typed =
-        "source "
-            + script
-            + "; COMP_WORDS=(midlateral make --set trough.wr); COMP_CWORD=3;"
-            + " _complete_midlateral 2>/dev/null; echo \"${COMPREPLY[@]}\"";
-    Process bash =
-        new ProcessBuilder("bash", "-c", typed)
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile())
-            .start();
-    int status = bash.waitFor();
-    assertThat(said).hasContent("trough.wrap=");
-    assertThat(status).isZero();
-  }
-
-  private static boolean hasBash() {
-    return Stream.of(System.getenv("PATH").split(File.pathSeparator))
-        .anyMatch(place -> Files.isExecutable(Path.of(place, "bash")));
   }
 
   private Run batch(String table, String... more) throws IOException {

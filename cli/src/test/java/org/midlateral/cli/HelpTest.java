@@ -4,29 +4,32 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import picocli.CommandLine;
+import org.midlateral.cli.line.Parameter;
+import org.midlateral.cli.line.WrongCommandLine;
 
 /** What stands in the help can be typed as it stands. */
 class HelpTest {
   /** Columns of the narrowest usual terminal. */
   private static final int WIDTH = 80;
 
-  private static CommandLine line() {
-    return Main.line(StandardStreams.ofProcess());
-  }
+  /** A row of the help that begins with an option. */
+  private static final Pattern OPTION = Pattern.compile("^  (?:-\\w,|   ) (--[a-z-]+)");
 
   static Stream<String> commands() {
-    return line().getSubcommands().keySet().stream();
+    return KnownCommand.forms().keySet().stream();
   }
 
   @ParameterizedTest
   @MethodSource("commands")
-  void eachCommandEndsWithTwoExamplesThatParse(String command) {
+  void eachCommandEndsWithTwoExamplesThatParse(String command) throws WrongCommandLine {
     String help = Run.of(command, "--help").out();
     List<String> examples =
         help.substring(help.indexOf("Examples:"))
@@ -38,18 +41,40 @@ class HelpTest {
     assertThat(examples).hasSize(2).allMatch(e -> e.startsWith("midlateral " + command));
     for (String example : examples) {
       String[] words = example.replaceFirst(" [|>] .*", "").split(" ");
-      CommandLine.ParseResult parsed = line().parseArgs(Arrays.copyOfRange(words, 1, words.length));
-      assertThat(parsed.subcommand().commandSpec().name()).isEqualTo(command);
+      assertThat(Run.read(Arrays.copyOfRange(words, 1, words.length)).word()).isEqualTo(command);
     }
   }
 
-  /** Where a word is a command it alone is made; it must be the one that is meant. */
-  @Test
-  void eachCommandIsMadeByItsOwnName() {
-    Main.commands(StandardStreams.ofProcess())
-        .forEach(
-            (name, maker) ->
-                assertThat(new CommandLine(maker.get()).getCommandName()).isEqualTo(name));
+  /** The help names each command, and only by its name it is asked for. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void eachCommandIsMadeByItsOwnName(String command) {
+    assertThat(Run.of("--help").out()).contains("\n  " + command + " ");
+    assertThat(Run.of(command, "--help").out()).startsWith("Usage: midlateral " + command + " [");
+    assertThat(Run.of(command.toUpperCase(Locale.ROOT)).err())
+        .startsWith("midlateral: there is no command '");
+  }
+
+  /** Each option of a command is told in its help, once, in the order of the alphabet. */
+  @ParameterizedTest
+  @MethodSource("commands")
+  void theHelpTellsEachOption(String command) {
+    List<String> told =
+        Run.of(command, "--help")
+            .out()
+            .lines()
+            .map(OPTION::matcher)
+            .filter(Matcher::find)
+            .map(found -> found.group(1))
+            .toList();
+    List<String> declared =
+        KnownCommand.forms().get(command).parameters().stream()
+            .filter(Parameter::isOption)
+            .map(Parameter::name)
+            .sorted()
+            .toList();
+    assertThat(told).isEqualTo(declared).contains("--help", "--version");
+    assertThat(Run.of(command, "--help").out()).doesNotContain(Parameter.WORDS);
   }
 
   /** No line is broken by hand within a sentence, and none is wider than the terminal. */
@@ -57,16 +82,19 @@ class HelpTest {
   @MethodSource("commands")
   void theHelpFitsATerminal(String command) {
     assertThat(Run.of(command, "--help").out().lines()).allMatch(l -> l.length() <= WIDTH);
-    String[] told =
-        line().getSubcommands().get(command).getCommandSpec().usageMessage().description();
-    assertThat(told).allMatch(paragraph -> paragraph.endsWith(".") || paragraph.contains("<("));
-    assertThat(told[0].length()).isLessThan(WIDTH);
+    List<String> told = KnownCommand.forms().get(command).told();
+    assertThat(told)
+        .isNotEmpty()
+        .allMatch(paragraph -> paragraph.endsWith(".") || paragraph.contains("<("));
+    assertThat(told.get(0).length()).isLessThan(WIDTH);
   }
 
   @Test
   void helpMayStandBeforeACommand() {
     assertThat(Run.of("help", "make")).isEqualTo(Run.of("make", "--help"));
     assertThat(Run.of("help").out()).isEqualTo(Run.of("--help").out()).contains("explain");
+    assertThat(Run.of("help", "mkae")).isEqualTo(Run.of("--help"));
+    assertThat(Run.of("--help").out().lines()).allMatch(l -> l.length() <= WIDTH);
   }
 
   /** What is wrong in the line, and which help to ask for. */
@@ -98,7 +126,7 @@ class HelpTest {
   }
 
   @Test
-  void aloneItGreetsAndTellsTheNextStep() {
+  void aloneItGreetsAndTellsTheNextStep() throws WrongCommandLine {
     Run run = Run.of();
     assertThat(run.status()).isZero();
     assertThat(run.err()).isEmpty();
@@ -107,8 +135,7 @@ class HelpTest {
     assertThat(steps).hasSize(4);
     for (String step : steps) {
       String[] words = step.split(" {2,}")[0].split(" ");
-      assertThat(line().parseArgs(Arrays.copyOfRange(words, 1, words.length)).hasSubcommand())
-          .isTrue();
+      assertThat(step).contains(Run.read(Arrays.copyOfRange(words, 1, words.length)).word());
     }
   }
 }

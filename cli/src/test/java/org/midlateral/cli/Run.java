@@ -3,6 +3,9 @@ package org.midlateral.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.midlateral.cli.line.WrongCommandLine;
 
 /**
  * One run of the command in this process.
@@ -23,5 +26,12 @@ record Run(int status, String out, String err) {
     int status = Main.run(arguments, streams);
     return new Run(
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  /** The command that a line names; the line must be one that it understands. */
+  static KnownCommand read(String... arguments) throws WrongCommandLine {
+    Optional<KnownCommand> named = KnownCommand.named(arguments[0]);
+    Main.read(named, List.of(arguments));
+    return named.orElseThrow();
   }
 }
