@@ -42,12 +42,8 @@ final class BatchCommand implements ReadyCommand {
           "ORDERS",
           new PathValue(),
           "Table (CSV by RFC 4180, cells separated by commas, or by semicolons with decimal commas)"
-              + " whose first row names keys, as circumference.pip, and whose every further row is an order; or a folder of measurement files.");
-
-  private static final Parameter<Path> FOLDER =
-      Parameter.option(
-              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
-          .needed();
+              + " whose first row names keys, as circumference.pip, and whose every further row is"
+              + " an order; or a folder of measurement files.");
 
   private static final Parameter<String> SET =
       Parameter.option(
@@ -104,14 +100,14 @@ final class BatchCommand implements ReadyCommand {
   static final CommandForm FORM =
       CommandForm.of(
               "Makes the parts and reports of many orders, on all cores.",
-              "Stopped and run again, it goes on where it stopped and makes again only what changed. In"
-                  + " the end each order's folder holds what the table says now, or nothing but a"
-                  + " record of why; what else lay there is moved to DIR/superseded, and the report"
-                  + " says so. An order whose dorsal shell cannot be made is made without it, and"
-                  + " reported as partly made.")
+              "Stopped and run again, it goes on where it stopped and makes again only what"
+                  + " changed. In the end each order's folder holds what the table says now, or"
+                  + " nothing but a record of why; what else lay there is moved to DIR/superseded,"
+                  + " and the report says so. An order whose dorsal shell cannot be made is made"
+                  + " without it, and reported as partly made.")
           .with(
               ORDERS,
-              FOLDER,
+              OutputOptions.OUT,
               SET,
               MAPS,
               IGNORED,
@@ -154,7 +150,7 @@ final class BatchCommand implements ReadyCommand {
   BatchCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
     this.orders = line.must(ORDERS);
-    this.folder = line.must(FOLDER);
+    this.folder = line.must(OutputOptions.OUT);
     this.overrides = line.all(SET);
     this.maps = line.all(MAPS);
     this.ignored = line.all(IGNORED);

@@ -19,8 +19,8 @@ final class ExplainCommand implements ReadyCommand {
   static final CommandForm FORM =
       CommandForm.of(
               "Explains a message: what it means, and what to do about it.",
-              "The code stands in brackets at the end of each note, caution and refusal. Without a code,"
-                  + " all of them are listed.")
+              "The code stands in brackets at the end of each note, caution and refusal. Without a"
+                  + " code, all of them are listed.")
           .with(CODE)
           .examples("midlateral explain", "midlateral explain pressure-high");
 

@@ -63,7 +63,7 @@ final class FollowUpCommand implements ReadyCommand {
   private static final Parameter<Path> FOLDER =
       Parameter.option(
           "--out",
-          "DIR",
+          Parameter.FOLDER,
           new PathValue(),
           "Folder for follow-up.pdf and follow-up.csv; made where it is missing.");
 

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.cli.line.AskedCommand;
 import org.midlateral.cli.line.CommandForm;
 import org.midlateral.cli.line.HelpPage;
 import org.midlateral.cli.line.LineReader;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.midlateral.cli.line.CommandForm;
 import org.midlateral.cli.line.Parameter;
-import org.midlateral.cli.line.PathValue;
 import org.midlateral.cli.line.ReadLine;
 import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.document.FileProblem;
@@ -25,14 +24,6 @@ import org.midlateral.recipe.record.MakingSource;
 
 /** The main job: every part, document and the report of one order. */
 final class MakeCommand implements ReadyCommand {
-  private static final Parameter<Path> FOLDER =
-      Parameter.option(
-              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
-          .needed();
-
-  private static final Parameter<Boolean> FORCE =
-      Parameter.flag("--force", "Replaces files that exist.");
-
   private static final Parameter<Boolean> REPRODUCIBLE =
       Parameter.flag(
           "--reproducible", "Leaves the timing out of the report: same input, same bytes.");
@@ -45,13 +36,14 @@ final class MakeCommand implements ReadyCommand {
   static final CommandForm FORM =
       CommandForm.of(
               "Makes every part, document and the report of one measurement file.",
-              "Where only the dorsal shell cannot be made, the first finding says so and why, all the"
-                  + " rest is made without it, and the status is 3. Each refusal names up to three"
-                  + " changes of a key that were tried on this order and work, the smallest first, as"
-                  + " dorsal-shell.overlap=3.9. At most some 16 orders are made to find them; a change"
-                  + " that was not tried is not named.")
-          .with(FOLDER, FORCE, REPRODUCIBLE, PARTS_ONLY)
+              "Where only the dorsal shell cannot be made, the first finding says so and why, all"
+                  + " the rest is made without it, and the status is 3. Each refusal names up to"
+                  + " three changes of a key that were tried on this order and work, the smallest"
+                  + " first, as dorsal-shell.overlap=3.9. At most some 16 orders are made to find"
+                  + " them; a change that was not tried is not named.")
           .with(InputOptions.ALL)
+          .with(OutputOptions.ALL)
+          .with(REPRODUCIBLE, PARTS_ONLY)
           .with(MessageOptions.ALL)
           .with(MachineOption.ALL)
           .with(FormatOptions.ALL)
@@ -60,8 +52,7 @@ final class MakeCommand implements ReadyCommand {
               "midlateral make finger.yaml --out out/finger --set closure.kind=strap --force");
 
   private final StandardStreams streams;
-  private final Path folder;
-  private final boolean force;
+  private final OutputOptions output;
   private final boolean reproducible;
   private final boolean partsOnly;
   private final InputOptions input;
@@ -71,8 +62,7 @@ final class MakeCommand implements ReadyCommand {
 
   MakeCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
-    this.folder = line.must(FOLDER);
-    this.force = line.is(FORCE);
+    this.output = OutputOptions.of(line);
     this.reproducible = line.is(REPRODUCIBLE);
     this.partsOnly = line.is(PARTS_ONLY);
     this.input = new InputOptions(line);
@@ -93,9 +83,9 @@ final class MakeCommand implements ReadyCommand {
       return messages.wrong(read, streams);
     }
     try {
-      WholeFile.requireFolder(folder);
-      if (!force) {
-        ProductWriter.requireRoom(folder, formats.chosen(), partsOnly);
+      WholeFile.requireFolder(output.folder());
+      if (!output.force()) {
+        ProductWriter.requireRoom(output.folder(), formats.chosen(), partsOnly);
       }
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
@@ -122,11 +112,13 @@ final class MakeCommand implements ReadyCommand {
   private int write(Product product) throws IOException {
     Report report;
     try {
-      WholeFile.makeFolder(folder);
+      WholeFile.makeFolder(output.folder());
       Optional<MakingSource> source = Optional.of(input.source(product.order(), formats.chosen()));
       report =
           ProductWriter.write(
-              product, folder, new Writing(formats.chosen(), force, reproducible, source));
+              product,
+              output.folder(),
+              new Writing(formats.chosen(), output.force(), reproducible, source));
     } catch (FileProblem problem) {
       return WriteFailure.tell(problem, streams);
     }
@@ -134,7 +126,7 @@ final class MakeCommand implements ReadyCommand {
       streams.out().print(report.json());
     } else {
       String what = product.ok() ? ": written" : ": written, without the dorsal shell";
-      messages.say(folder + what, streams);
+      messages.say(output.folder() + what, streams);
     }
     tellFormer(ProductWriter.files(product, formats.chosen()).keySet());
     return product.ok() ? ExitStatus.DONE.code() : ExitStatus.DESIGN_REFUSED.code();
@@ -142,7 +134,7 @@ final class MakeCommand implements ReadyCommand {
 
   /** Told even when quiet: whoever prints them has pieces that do not belong together. */
   private void tellFormer(Collection<String> made) {
-    for (Path former : FormerParts.in(folder, made)) {
+    for (Path former : FormerParts.in(output.folder(), made)) {
       streams
           .err()
           .println("caution: " + former + " is left from another run; delete it or move it away.");

@@ -39,21 +39,15 @@ final class PlateCommand implements ReadyCommand {
               "Profile of the machine: its bed, and the room at edges and between parts.")
           .needed();
 
-  private static final Parameter<Path> OUT =
-      Parameter.option(
-              "--out", "DIR", new PathValue(), "Folder to write into; made where it is missing.")
-          .needed();
-
-  private static final Parameter<Boolean> FORCE =
-      Parameter.flag("--force", "Replaces files that exist.");
-
   static final CommandForm FORM =
       CommandForm.of(
               "Lays the parts of many orders on as few plates as it can.",
-              "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a sheet that"
-                  + " tells whose part lies where. A part that is not as it was made is left out, with"
-                  + " a message; then the status is 3.")
-          .with(FOLDERS, PROFILE, OUT, FORCE, MessageOptions.QUIET)
+              "On a bed by their outlines, in powder in layers: a 3MF for each plate, and a sheet"
+                  + " that tells whose part lies where. A part that is not as it was made is left"
+                  + " out, with a message; then the status is 3.")
+          .with(FOLDERS, PROFILE)
+          .with(OutputOptions.ALL)
+          .with(MessageOptions.QUIET)
           .examples(
               "midlateral plate out/batch --machine machine.yaml --out plates",
               "midlateral plate out/mon out/tue --machine machine.yaml --out plates");
@@ -61,16 +55,14 @@ final class PlateCommand implements ReadyCommand {
   private final StandardStreams streams;
   private final List<Path> folders;
   private final Path profile;
-  private final Path out;
-  private final boolean force;
+  private final OutputOptions output;
   private final boolean quiet;
 
   PlateCommand(ReadLine line, StandardStreams streams) {
     this.streams = streams;
     this.folders = line.all(FOLDERS);
     this.profile = line.must(PROFILE);
-    this.out = line.must(OUT);
-    this.force = line.is(FORCE);
+    this.output = OutputOptions.of(line);
     this.quiet = line.is(MessageOptions.QUIET);
   }
 
@@ -99,10 +91,12 @@ final class PlateCommand implements ReadyCommand {
     plates.leftOut().forEach(streams.err()::println);
     if (plates.plateCount() > 0) {
       try {
-        WholeFile.makeFolder(out);
+        WholeFile.makeFolder(output.folder());
         Map<Path, Content> files = new LinkedHashMap<>();
-        plates.files().forEach((name, content) -> files.put(out.resolve(name), content));
-        WholeFile.writeAll(files, force);
+        plates
+            .files()
+            .forEach((name, content) -> files.put(output.folder().resolve(name), content));
+        WholeFile.writeAll(files, output.force());
       } catch (FileProblem problem) {
         return WriteFailure.tell(problem, streams);
       }
@@ -115,7 +109,7 @@ final class PlateCommand implements ReadyCommand {
       streams
           .err()
           .println(
-              out
+              output.folder()
                   + ": plates: "
                   + plates.plateCount()
                   + ", parts: "

@@ -38,7 +38,8 @@ final class RigidityCommand implements ReadyCommand {
               "SHARE",
               new NumberList(),
               "Heights of the trough to compare, as shares of the finger's girth (trough.wrap), 0.2"
-                  + " to 0.6, and 1 for the closed tube; several with commas between them (default: 0.25,0.35,0.5,1).")
+                  + " to 0.6, and 1 for the closed tube; several with commas between them (default:"
+                  + " 0.25,0.35,0.5,1).")
           .repeated();
 
   private static final Parameter<Double> WITHIN =
@@ -81,8 +82,8 @@ final class RigidityCommand implements ReadyCommand {
       CommandForm.of(
               "Tells the angle the joint is held at, what presses where, and more.",
               "Whether the closure has the force, and what a night leaves of it; then the section's"
-                  + " rigidity along the finger, and lower and higher troughs compared. Estimate, for"
-                  + " comparison; does not clear a piece for use.")
+                  + " rigidity along the finger, and lower and higher troughs compared. Estimate,"
+                  + " for comparison; does not clear a piece for use.")
           .with(WRAPS, WITHIN, SAMPLES, SEED, TAPE_ERROR, PLOT, FORCE)
           .with(InputOptions.ALL)
           .with(MessageOptions.ALL)
@@ -108,7 +109,10 @@ final class RigidityCommand implements ReadyCommand {
 
   RigidityCommand(ReadLine line, StandardStreams streams) throws WrongCommandLine {
     this.streams = streams;
-    this.wraps = line.all(WRAPS).stream().flatMap(List::stream).toList();
+    this.wraps = new ArrayList<>();
+    for (List<Double> some : line.all(WRAPS)) {
+      wraps.addAll(some);
+    }
     this.within = line.one(WITHIN).orElse(null);
     this.samples = Math.toIntExact(line.one(SAMPLES).orElse(0L));
     this.seed = line.one(SEED).orElse(1L);

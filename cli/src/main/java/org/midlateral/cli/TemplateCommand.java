@@ -32,7 +32,8 @@ final class TemplateCommand implements ReadyCommand {
           "--making",
           "WAY",
           new OneOf<>(List.of(Making.values())),
-          "How the pieces are made, hand or print (default: print); keys that it does not need are left out.");
+          "How the pieces are made, hand or print (default: print); keys that it does not need are"
+              + " left out.");
 
   private static final Parameter<Boolean> SHEET =
       Parameter.flag(

@@ -21,10 +21,10 @@ import org.midlateral.recipe.record.MakingRecord;
 final class VerifyCommand implements ReadyCommand {
   private static final Parameter<Path> FOLDER =
       Parameter.operand(
-          "DIR",
+          Parameter.FOLDER,
           new PathValue(),
-          "Folder of an order, or of a batch: then each order's folder in it is looked at, and "
-              + "superseded orders are not.");
+          "Folder of an order, or of a batch: then each order's folder in it is looked at, and"
+              + " superseded orders are not.");
 
   static final CommandForm FORM =
       CommandForm.of(

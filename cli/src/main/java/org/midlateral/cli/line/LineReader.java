@@ -17,10 +17,9 @@ import org.midlateral.cli.line.ReadLine.Given;
 /**
  * Reads a command's line.
  *
- * <p>A word that begins with a dash and names no option is handed to the library behind more
- * dashes, and so is a value that is joined to its option: the library would take {@code -json} for
- * {@code --json}, and {@code -outer} for {@code --out er}. With one dash or two more it would take
- * them off again.
+ * <p>A word that begins with a dash and names no option is handed to the library behind three
+ * dashes more, and so is a value that is joined to its option: the library would take {@code -json}
+ * for {@code --json}, and {@code -outer} for {@code --out er}. Fewer it would take off again.
  */
 public final class LineReader {
   /** Ends the options: all behind it stands for itself. */

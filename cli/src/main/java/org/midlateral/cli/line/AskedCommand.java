@@ -1,11 +1,9 @@
-package org.midlateral.cli;
+package org.midlateral.cli.line;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.midlateral.cli.line.ReadLine;
-import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.measurement.Order;
 
 /**
@@ -15,35 +13,37 @@ import org.midlateral.measurement.Order;
  * @param line it was asked with, once that was read
  * @param command that came of the line
  */
-record AskedCommand(String name, Optional<ReadLine> line, Optional<ReadyCommand> command) {
+public record AskedCommand(String name, Optional<ReadLine> line, Optional<ReadyCommand> command) {
 
   /** A command of which no more is known than its name. */
-  static AskedCommand named(String name) {
+  public static AskedCommand named(String name) {
     return new AskedCommand(name, Optional.empty(), Optional.empty());
   }
 
-  AskedCommand read(ReadLine read) {
+  /** The same, once its line was read. */
+  public AskedCommand read(ReadLine read) {
     return new AskedCommand(name, Optional.of(read), command);
   }
 
-  AskedCommand ready(ReadyCommand ready) {
+  /** The same, once it is ready to run. */
+  public AskedCommand ready(ReadyCommand ready) {
     return new AskedCommand(name, line, Optional.of(ready));
   }
 
   /** Its name and options; what names a file or a key is left out. */
-  List<String> words() {
+  public List<String> words() {
     List<String> words = new ArrayList<>(List.of(name));
     line.map(ReadLine::told).ifPresent(words::addAll);
     return words;
   }
 
   /** Orders that it has read. */
-  List<Order> orders() {
+  public List<Order> orders() {
     return command.map(ReadyCommand::orders).orElse(List.of());
   }
 
   /** The folder that its output goes to, if it writes any. */
-  Optional<Path> folder() {
+  public Optional<Path> folder() {
     return line.flatMap(read -> read.folder("--out"));
   }
 }
