@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import org.midlateral.cli.text.Paragraph;
 
-/** The help of a command, in lines that fit a terminal. */
+/**
+ * The help of a command, in lines that fit a terminal. The library's own knows nothing of what
+ * stands for itself, nor of commands under a program.
+ */
 public final class HelpPage {
   private static final String INDENT = "  ";
 
@@ -26,10 +29,8 @@ public final class HelpPage {
   public static String of(String command, CommandForm form) {
     HelpPage page = new HelpPage();
     page.head(command, form, "");
-    if (!form.examples().isEmpty()) {
-      page.text.append("\nExamples:\n");
-      form.examples().forEach(example -> page.text.append(INDENT + example + '\n'));
-    }
+    page.text.append("\nExamples:\n");
+    form.examples().forEach(example -> page.text.append(INDENT + example + '\n'));
     return page.text.toString();
   }
 
