@@ -1,7 +1,6 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,9 +8,9 @@ import java.util.List;
  * that shapes of amounts a move the couplings' places by L a and store a·a/2.
  *
  * <p>The columns are those of the Cholesky factor with complete pivoting (Higham, Accuracy and
- * Stability of Numerical Algorithms, chapter 10), ended where no place gives way by more than a
- * share of what the softest does: what is left is the dimple under each patch alone, which is
- * hundreds of times as stiff as its skin.
+ * Stability of Numerical Algorithms, chapter 10), ended where no place gives way by more than so
+ * little: what is left is the dimple under each patch alone, which is hundreds of times as stiff as
+ * its skin.
  */
 public final class BendingModes {
   private BendingModes() {}
@@ -20,16 +19,15 @@ public final class BendingModes {
    * The shapes of a compliance.
    *
    * @param compliance symmetric, n by n (mm/N)
-   * @param left that no diagonal of what is left out is more than, as a share of the largest
+   * @param least that no diagonal of what is left out is more than (mm/N)
    * @return n by k
    */
-  public static double[][] of(double[][] compliance, double left) {
+  public static double[][] of(double[][] compliance, double least) {
     int n = compliance.length;
     double[] rest = new double[n];
     for (int i = 0; i < n; i++) {
       rest[i] = compliance[i][i];
     }
-    double least = left * Arrays.stream(rest).max().orElse(0);
     List<double[]> columns = new ArrayList<>();
     for (int pivot = largest(rest); columns.size() < n && rest[pivot] > least; ) {
       double[] column = compliance[pivot].clone();

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.midlateral.mechanics.algebra.GroupedRows;
 import org.midlateral.mechanics.joint.SpringLaw.SpringAnswer;
 
 /**
@@ -47,7 +48,7 @@ final class Equilibrium {
   private final int moves;
 
   /** What each of the moves does at each coupling; a row for each coupling. */
-  private final double[][] rows;
+  private final GroupedRows rows;
 
   /** The largest in each column. */
   private final double[] reach;
@@ -63,14 +64,9 @@ final class Equilibrium {
     this.free = free;
     n = system.size();
     motions = system.motions();
-    moves = motions + system.shapes();
-    rows = rows(system, moves);
-    reach = new double[moves];
-    for (double[] row : rows) {
-      for (int k = 0; k < moves; k++) {
-        reach[k] = Math.max(reach[k], Math.abs(row[k]));
-      }
-    }
+    moves = system.moves();
+    rows = system.rows();
+    reach = rows.largest();
     angle = start.angle();
     moved = new double[moves];
     System.arraycopy(start.motion(), 0, moved, 0, motions);
@@ -79,19 +75,6 @@ final class Equilibrium {
     closings = closings(angle, moved);
     answers = answers(closings);
     energy = energy(angle, moved, answers);
-  }
-
-  private static double[][] rows(HeldSystem system, int moves) {
-    if (system.shapes() == 0) {
-      return system.rigid();
-    }
-    int motions = system.motions();
-    double[][] rows = new double[system.size()][moves];
-    for (int e = 0; e < rows.length; e++) {
-      System.arraycopy(system.rigid()[e], 0, rows[e], 0, motions);
-      System.arraycopy(system.bending()[e], 0, rows[e], motions, moves - motions);
-    }
-    return rows;
   }
 
   /**
@@ -138,15 +121,10 @@ final class Equilibrium {
   }
 
   private double[] closings(double atAngle, double[] at) {
-    double[] all = new double[n];
+    double[] all = rows.times(at);
     for (int e = 0; e < n; e++) {
       Coupling c = system.couplings().get(e);
-      double[] row = rows[e];
-      double x = c.finger(atAngle) - c.gap();
-      for (int k = 0; k < moves; k++) {
-        x -= row[k] * at[k];
-      }
-      all[e] = x;
+      all[e] = c.finger(atAngle) - c.gap() - all[e];
     }
     return all;
   }
@@ -177,18 +155,16 @@ final class Equilibrium {
 
   /** The energy's slope by each move, and last by the angle where it is free. */
   private double[] slope() {
-    double[] slope = new double[moves + (free ? 1 : 0)];
-    System.arraycopy(moved, motions, slope, motions, moves - motions);
+    double[] weights = new double[n];
     double turn = -system.pull(angle);
     for (int e = 0; e < n; e++) {
       double f = answers[e].force();
-      if (f != 0) {
-        double[] row = rows[e];
-        for (int k = 0; k < moves; k++) {
-          slope[k] -= f * row[k];
-        }
-        turn += f * system.couplings().get(e).fingerRate(angle);
-      }
+      weights[e] = -f;
+      turn += f * system.couplings().get(e).fingerRate(angle);
+    }
+    double[] slope = Arrays.copyOf(rows.weighted(weights), moves + (free ? 1 : 0));
+    for (int k = motions; k < moves; k++) {
+      slope[k] += moved[k];
     }
     if (free) {
       slope[moves] = turn;
@@ -214,27 +190,25 @@ final class Equilibrium {
 
   /** The equations of Newton's step, factored. */
   private LinearSolverDense<DMatrixRMaj> equations(int unknowns) {
-    double[][] touching = new double[n][];
-    // Three more, so that the last four are whole.
-    double[] stiffness = new double[n + 3];
-    int count = 0;
+    double[] stiffness = new double[n];
+    double[] turning = new double[n];
     double bend = system.fall(angle);
-    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
+    double tissue = 0;
     for (int e = 0; e < n; e++) {
-      Coupling c = system.couplings().get(e);
-      double stiff = answers[e].stiffness();
+      stiffness[e] = Math.max(0, answers[e].stiffness());
       if (free) {
+        Coupling c = system.couplings().get(e);
+        double rate = c.fingerRate(angle);
         bend += c.fingerBend(angle) * answers[e].force();
-      }
-      if (stiff > 0) {
-        touching[count] = rows[e];
-        stiffness[count++] = stiff;
-        if (free) {
-          addTurning(matrix.data, moves * unknowns, rows[e], stiff, c.fingerRate(angle));
-        }
+        turning[e] = -stiffness[e] * rate;
+        tissue += stiffness[e] * rate * rate;
       }
     }
-    addSquares(matrix.data, unknowns, touching, stiffness, count, moves);
+    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
+    rows.addSquares(stiffness, matrix.data, unknowns);
+    if (free) {
+      System.arraycopy(rows.weighted(turning), 0, matrix.data, moves * unknowns, moves);
+    }
     for (int k = 0; k < unknowns; k++) {
       for (int l = k + 1; l < unknowns; l++) {
         matrix.set(k, l, matrix.get(l, k));
@@ -244,65 +218,9 @@ final class Equilibrium {
       matrix.add(k, k, k < motions ? HOLD : 1);
     }
     if (free) {
-      double tissue = matrix.get(moves, moves);
       matrix.set(moves, moves, tissue + Math.max(bend, HOLD - tissue / 2));
     }
     return factored(matrix);
-  }
-
-  /** Adds what one spring has to do with the joint's turning: the last row. */
-  private static void addTurning(
-      double[] h, int last, double[] row, double stiffness, double rate) {
-    double s = -stiffness * rate;
-    for (int l = 0; l < row.length; l++) {
-      h[last + l] += s * row[l];
-    }
-    h[last + row.length] += stiffness * rate * rate;
-  }
-
-  /** Adds the springs' own squares to the lower triangle, four at a time, to two rows at once. */
-  private static void addSquares(
-      double[] h, int width, double[][] springs, double[] stiffness, int count, int moves) {
-    double[] none = new double[moves];
-    for (int e = 0; e < count; e += 4) {
-      double[] a = springs[e];
-      double[] b = e + 1 < count ? springs[e + 1] : none;
-      double[] c = e + 2 < count ? springs[e + 2] : none;
-      double[] d = e + 3 < count ? springs[e + 3] : none;
-      double[] w = Arrays.copyOfRange(stiffness, e, e + 4);
-      // Of an odd number of rows the first, of one number, has no partner.
-      int k = moves % 2;
-      if (k == 1) {
-        h[0] += w[0] * a[0] * a[0] + w[1] * b[0] * b[0] + w[2] * c[0] * c[0] + w[3] * d[0] * d[0];
-      }
-      for (; k < moves; k += 2) {
-        addToPair(h, width, a, b, c, d, w, k);
-      }
-    }
-  }
-
-  /** Adds to row k and the next, which is longer by one. */
-  private static void addToPair(
-      double[] h, int width, double[] a, double[] b, double[] c, double[] d, double[] w, int k) {
-    int first = k * width;
-    int second = first + width;
-    double s = w[0] * a[k];
-    double t = w[1] * b[k];
-    double u = w[2] * c[k];
-    double v = w[3] * d[k];
-    double s2 = w[0] * a[k + 1];
-    double t2 = w[1] * b[k + 1];
-    double u2 = w[2] * c[k + 1];
-    double v2 = w[3] * d[k + 1];
-    for (int l = 0; l <= k; l++) {
-      double al = a[l];
-      double bl = b[l];
-      double cl = c[l];
-      double dl = d[l];
-      h[first + l] += s * al + t * bl + u * cl + v * dl;
-      h[second + l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
-    }
-    h[second + k + 1] += s2 * a[k + 1] + t2 * b[k + 1] + u2 * c[k + 1] + v2 * d[k + 1];
   }
 
   private static LinearSolverDense<DMatrixRMaj> factored(DMatrixRMaj matrix) {

@@ -1,7 +1,6 @@
 package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +9,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.HoldingDesign;
 import org.midlateral.measurement.NotComputable;
+import org.midlateral.mechanics.algebra.GroupedRows;
 import org.midlateral.mechanics.held.FactoredShell;
 import org.midlateral.mechanics.held.SpreadShell;
 import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
@@ -51,7 +51,7 @@ public final class HeldFinger {
   private final PressedPieces pieces;
   private final HoldingDesign holding;
   private final Tissue tissue;
-  private final double[][] bending;
+  private final GroupedRows rows;
 
   /** By how much the finger is thicker than that the pieces are made on, by station (mm). */
   private final DoubleUnaryOperator thicker;
@@ -63,13 +63,13 @@ public final class HeldFinger {
       Fitting fitting,
       PressedPieces pieces,
       HoldingDesign holding,
-      double[][] bending,
+      GroupedRows rows,
       DoubleUnaryOperator thicker,
       Optional<HeldState> near) {
     this.fitting = fitting;
     this.pieces = pieces;
     this.holding = holding;
-    this.bending = bending;
+    this.rows = rows;
     this.thicker = thicker;
     this.near = near;
     FingerInPieces worn = fitting.worn();
@@ -107,7 +107,7 @@ public final class HeldFinger {
     List<Solid> solids = bodies.stream().flatMap(body -> body.shell().solids().stream()).toList();
     Fitting fitting = new Fitting(worn, solids, patch);
     PressedPieces pieces = new PressedPieces(fitting, bodies, left);
-    return new HeldFinger(fitting, pieces, holding, pieces.bending(), s -> 0, Optional.empty());
+    return new HeldFinger(fitting, pieces, holding, pieces.rows(), s -> 0, Optional.empty());
   }
 
   /**
@@ -123,12 +123,12 @@ public final class HeldFinger {
   public HeldFinger carriedTo(FingerInPieces other, List<Solid> solids, HoldingDesign itsHolding) {
     Fitting fitted = new Fitting(other, solids, PATCH);
     PressedPieces carried = pieces.carriedTo(fitted);
-    return new HeldFinger(fitted, carried, itsHolding, carried.bending(), s -> 0, near);
+    return new HeldFinger(fitted, carried, itsHolding, carried.rows(), s -> 0, near);
   }
 
   /** The same pieces with other skin, liner or bands. */
   public HeldFinger withHolding(HoldingDesign other) {
-    return new HeldFinger(fitting, pieces, other, bending, thicker, near);
+    return new HeldFinger(fitting, pieces, other, rows, thicker, near);
   }
 
   /**
@@ -136,12 +136,8 @@ public final class HeldFinger {
    * as after a night of creep.
    */
   public HeldFinger withModulus(double factor) {
-    double softer = 1 / Math.sqrt(factor);
-    double[][] scaled =
-        Arrays.stream(pieces.bending())
-            .map(row -> Arrays.stream(row).map(x -> softer * x).toArray())
-            .toArray(double[][]::new);
-    return new HeldFinger(fitting, pieces, holding, scaled, thicker, near);
+    GroupedRows softer = pieces.softerRows(1 / factor);
+    return new HeldFinger(fitting, pieces, holding, softer, thicker, near);
   }
 
   /**
@@ -151,7 +147,7 @@ public final class HeldFinger {
    * @param by radius more at a station (mm)
    */
   public HeldFinger onThicker(DoubleUnaryOperator by) {
-    return new HeldFinger(fitting, pieces, holding, bending, by, near);
+    return new HeldFinger(fitting, pieces, holding, rows, by, near);
   }
 
   /**
@@ -162,7 +158,7 @@ public final class HeldFinger {
    */
   public HeldFinger near(Fastening fastening, JointMoment moment) throws NotComputable {
     HeldState held = held(fastening, moment);
-    return new HeldFinger(fitting, pieces, holding, bending, thicker, Optional.of(held));
+    return new HeldFinger(fitting, pieces, holding, rows, thicker, Optional.of(held));
   }
 
   /**
@@ -267,27 +263,27 @@ public final class HeldFinger {
   }
 
   HeldState held(Fastening fastening, JointMoment moment) throws NotComputable {
-    return held(tissue, fastening, moment, bending);
+    return held(tissue, fastening, moment, rows);
   }
 
   /** The same with pieces that do not give way. */
   HeldState heldRigid(Fastening fastening, JointMoment moment) throws NotComputable {
-    return held(tissue, fastening, moment, null);
+    return held(tissue, fastening, moment, pieces.rigidRows());
   }
 
-  private HeldState held(Tissue soft, Fastening fastening, JointMoment moment, double[][] give)
+  private HeldState held(Tissue soft, Fastening fastening, JointMoment moment, GroupedRows moves)
       throws NotComputable {
-    return held(soft, fastening, fastening, moment, give);
+    return held(soft, fastening, fastening, moment, moves);
   }
 
   /** Laid with one closure, which then stretches as another. */
   private HeldState held(
-      Tissue soft, Fastening laying, Fastening holds, JointMoment moment, double[][] give)
+      Tissue soft, Fastening laying, Fastening holds, JointMoment moment, GroupedRows moves)
       throws NotComputable {
     Interruption.ifInterrupted();
     HeldSystem lay =
         new HeldSystem(
-            couplings(soft, laying).laying(), pieces.rigid(), give, new JointMoment(0, 0));
+            couplings(soft, laying).laying(), moves, pieces.motions(), new JointMoment(0, 0));
     Resting start =
         near.map(n -> n.laid().turnedTo(0)).orElseGet(() -> Resting.start(lay, 0, pressedIn()));
     Resting laid = Equilibrium.heldAt(lay, start);
@@ -299,9 +295,9 @@ public final class HeldFinger {
       }
     }
     HeldSystem hold =
-        new HeldSystem(couplings(soft, holds).held(references), pieces.rigid(), give, moment);
+        new HeldSystem(couplings(soft, holds).held(references), moves, pieces.motions(), moment);
     Resting resting = Equilibrium.of(hold, near.map(HeldState::resting).orElse(laid));
-    double most = give == null ? UNBALANCED_RIGID : UNBALANCED;
+    double most = hold.shapes() == 0 ? UNBALANCED_RIGID : UNBALANCED;
     if (Math.max(laid.miss(), resting.miss()) > most) {
       throw new NotComputable("the search for the joint's equilibrium did not end");
     }
@@ -342,9 +338,10 @@ public final class HeldFinger {
   private AngleSplit split(HeldState held, Fastening fastening, JointMoment moment)
       throws NotComputable {
     Fastening taut = fastening.stiffer(RIGID * RIGID);
-    double play = degrees(held(tissue.stiffer(RIGID), fastening, taut, moment, null).resting());
-    double skin = degrees(held(tissue, fastening, taut, moment, null).resting());
-    double closure = degrees(held(tissue, fastening, moment, null).resting());
+    GroupedRows rigid = pieces.rigidRows();
+    double play = degrees(held(tissue.stiffer(RIGID), fastening, taut, moment, rigid).resting());
+    double skin = degrees(held(tissue, fastening, taut, moment, rigid).resting());
+    double closure = degrees(held(tissue, fastening, moment, rigid).resting());
     return new AngleSplit(play, skin - play, closure - skin, degrees(held.resting()) - closure);
   }
 }

@@ -1,18 +1,19 @@
 package org.midlateral.mechanics.joint;
 
 import java.util.List;
+import org.midlateral.mechanics.algebra.GroupedRows;
 
 /**
  * A joint, pieces of plastic, and the springs that couple them.
  *
  * @param couplings the springs, n
- * @param rigid what each rigid motion of a piece does at each coupling, n by m, six a piece (1)
- * @param bending what the shapes that the plastic bends into do there, n by k, each storing half
- *     the square of its amount; null for rigid pieces
+ * @param rows what each of the moves does at each coupling, n by m and k: the pieces' rigid motions
+ *     first, six a piece (1), then the shapes that the plastic bends into, each storing half the
+ *     square of its amount
+ * @param motions how many of the moves are rigid motions, m
  * @param moment with which the joint flexes
  */
-record HeldSystem(
-    List<Coupling> couplings, double[][] rigid, double[][] bending, JointMoment moment) {
+record HeldSystem(List<Coupling> couplings, GroupedRows rows, int motions, JointMoment moment) {
 
   /** A joint that would flex farther (rad) is not held, and stops there. */
   static final double FARTHEST = Math.toRadians(JointAnswer.FARTHEST);
@@ -44,27 +45,22 @@ record HeldSystem(
     return couplings.size();
   }
 
-  /** Number of rigid motions. */
-  int motions() {
-    return rigid.length == 0 ? 0 : rigid[0].length;
+  /** Number of moves. */
+  int moves() {
+    return rows.columns();
   }
 
-  /** Number of shapes that the plastic bends into. */
+  /** Number of shapes that the plastic bends into; none of rigid pieces. */
   int shapes() {
-    return bending == null || bending.length == 0 ? 0 : bending[0].length;
+    return moves() - motions;
   }
 
   /** The same with other laws in the same places. */
   HeldSystem with(List<Coupling> others) {
-    return new HeldSystem(others, rigid, bending, moment);
+    return new HeldSystem(others, rows, motions, moment);
   }
 
   HeldSystem with(JointMoment other) {
-    return new HeldSystem(couplings, rigid, bending, other);
-  }
-
-  /** The same with pieces that do not give way. */
-  HeldSystem withRigidPieces() {
-    return new HeldSystem(couplings, rigid, null, moment);
+    return new HeldSystem(couplings, rows, motions, other);
   }
 }

@@ -1,8 +1,10 @@
 package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.algebra.GroupedRows;
 import org.midlateral.mechanics.finite.BendingModes;
 import org.midlateral.mechanics.finite.LoadSet;
 import org.midlateral.mechanics.finite.ShellModel;
@@ -36,6 +38,8 @@ final class PressedPieces {
   private final List<NearestNode> nearest = new ArrayList<>();
   private final double[][] rigid;
   private final double[][] bending;
+  private final GroupedRows rows;
+  private final GroupedRows rigidRows;
   private final List<SkinPatch> gripped;
 
   /**
@@ -60,7 +64,9 @@ final class PressedPieces {
       nearest.add(new NearestNode(model, first, first + nodes(piece)));
     }
     press();
-    bending = BendingModes.of(compliance(), left);
+    bending = shapes(left);
+    rows = rows(bending);
+    rigidRows = rows(new double[size()][0]);
   }
 
   /**
@@ -76,6 +82,8 @@ final class PressedPieces {
     gripped = gripped(fitting);
     press();
     bending = new Carried(before, before.fitting, fitting).rows();
+    rows = rows(bending);
+    rigidRows = rows(new double[size()][0]);
   }
 
   /** The pieces of another fitting, which are taken to bend as these do. */
@@ -117,14 +125,42 @@ final class PressedPieces {
     return centre;
   }
 
-  /** What each rigid motion of each body does at each coupling. */
-  double[][] rigid() {
-    return rigid;
+  /** What each rigid motion of each body does at each coupling, and each shape it bends into. */
+  GroupedRows rows() {
+    return rows;
   }
 
-  /** What the shapes that the pieces bend into do at each coupling. */
-  double[][] bending() {
-    return bending;
+  /** The same of pieces that do not give way. */
+  GroupedRows rigidRows() {
+    return rigidRows;
+  }
+
+  /** The same of pieces that give way so many times as far under each force. */
+  GroupedRows softerRows(double times) {
+    double root = Math.sqrt(times);
+    return rows(
+        Arrays.stream(bending)
+            .map(row -> Arrays.stream(row).map(x -> root * x).toArray())
+            .toArray(double[][]::new));
+  }
+
+  /** Number of rigid motions. */
+  int motions() {
+    return MOTIONS * bodyCount();
+  }
+
+  /** Most couplings push on one body, and move with that alone. */
+  private GroupedRows rows(double[][] shapes) {
+    double[][] all = new double[size()][];
+    int[] touched = new int[size()];
+    for (int e = 0; e < all.length; e++) {
+      all[e] = Arrays.copyOf(rigid[e], motions() + shapes[e].length);
+      System.arraycopy(shapes[e], 0, all[e], motions(), shapes[e].length);
+      for (int k = 0; k < motions(); k++) {
+        touched[e] |= rigid[e][k] == 0 ? 0 : 1 << k / MOTIONS;
+      }
+    }
+    return GroupedRows.of(all, touched);
   }
 
   /** The patches through which the skin grips the trough. */
@@ -228,18 +264,33 @@ final class PressedPieces {
     }
   }
 
-  /** How far the couplings' places give way under each other's unit force (mm/N). */
-  private double[][] compliance() {
-    double[][] sum = bodies.get(0).solver().compliance(loads.get(0));
-    for (int b = 1; b < bodies.size(); b++) {
-      double[][] more = bodies.get(b).solver().compliance(loads.get(b));
-      for (int i = 0; i < sum.length; i++) {
-        for (int j = 0; j < sum.length; j++) {
-          sum[i][j] += more[i][j];
-        }
+  /**
+   * The shapes that each body bends into, one body's after the other's: what pushes on one body
+   * moves with its shapes alone.
+   *
+   * @param left out of each body's give at any coupling, as a share of the largest of all together
+   */
+  private double[][] shapes(double left) {
+    List<double[][]> compliances = new ArrayList<>();
+    double[] give = new double[size()];
+    for (int b = 0; b < bodies.size(); b++) {
+      double[][] compliance = bodies.get(b).solver().compliance(loads.get(b));
+      for (int e = 0; e < give.length; e++) {
+        give[e] += compliance[e][e];
+      }
+      compliances.add(compliance);
+    }
+    double least = left * Arrays.stream(give).max().orElse(0);
+    double[][] shapes = new double[size()][0];
+    for (double[][] compliance : compliances) {
+      double[][] more = BendingModes.of(compliance, least);
+      for (int e = 0; e < shapes.length; e++) {
+        int before = shapes[e].length;
+        shapes[e] = Arrays.copyOf(shapes[e], before + more[e].length);
+        System.arraycopy(more[e], 0, shapes[e], before, more[e].length);
       }
     }
-    return sum;
+    return shapes;
   }
 
   /**
@@ -281,7 +332,7 @@ final class PressedPieces {
     }
 
     private int shapes() {
-      return before.bending()[0].length;
+      return before.bending[0].length;
     }
 
     /** By how much more a piece gives way than the one it is like, as a root. */
@@ -292,7 +343,7 @@ final class PressedPieces {
     }
 
     private void add(double[] row, int coupling, double share) {
-      double[] other = before.bending()[coupling];
+      double[] other = before.bending[coupling];
       for (int k = 0; k < row.length; k++) {
         row[k] += share * other[k];
       }

@@ -10,6 +10,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.midlateral.mechanics.algebra.GroupedRows;
 
 /** Two bones on a hinge in a flat, rigid piece: what statics gives by hand. */
 class ClosedFormTest {
@@ -45,8 +46,9 @@ class ClosedFormTest {
   }
 
   private Resting rest(double moment) {
-    HeldSystem system =
-        new HeldSystem(couplings, rigid.toArray(new double[0][]), null, new JointMoment(moment, 0));
+    double[][] moves = rigid.toArray(new double[0][]);
+    GroupedRows rows = GroupedRows.of(moves, new int[moves.length]);
+    HeldSystem system = new HeldSystem(couplings, rows, 6, new JointMoment(moment, 0));
     return Equilibrium.of(system, Resting.start(system, 0, new double[] {0, 0, 0.1, 0, 0, 0}));
   }
 

@@ -19,6 +19,7 @@ import org.midlateral.measurement.LengthUnit;
 import org.midlateral.measurement.Level;
 import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Room;
+import org.midlateral.mechanics.algebra.GroupedRows;
 
 /**
  * The pad of an average index finger pressed flat on a plate. The ranges are the scatter between
@@ -91,7 +92,9 @@ class FingerPadTest {
     for (int e = 0; e < rigid.length; e++) {
       rigid[e][2] = e + 1 < rigid.length ? -1 : 1;
     }
-    HeldSystem plate = new HeldSystem(couplings, rigid, null, new JointMoment(0, 0));
+    HeldSystem plate =
+        new HeldSystem(
+            couplings, GroupedRows.of(rigid, new int[rigid.length]), 6, new JointMoment(0, 0));
     Resting resting =
         Equilibrium.heldAt(plate, Resting.start(plate, 0, new double[] {0, 0, 0.2, 0, 0, 0}));
     double touching = 0;
