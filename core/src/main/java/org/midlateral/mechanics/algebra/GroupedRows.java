@@ -163,21 +163,20 @@ public final class GroupedRows {
           theirs[count++] = weight;
         }
       }
-      double[] own = new double[m * m];
-      addSquares(own, m, weighing, theirs, count);
+      double[][] own = new double[m][m];
+      addSquares(own, weighing, theirs, count);
       for (int k = 0; k < m; k++) {
         int to = group.columns[k] * width;
         for (int l = 0; l <= k; l++) {
-          sum[to + group.columns[l]] += own[k * m + l];
+          sum[to + group.columns[l]] += own[k][l];
         }
       }
     }
   }
 
   /** Adds some rows' squares to the lower triangle, four at a time, to two rows at once. */
-  private static void addSquares(
-      double[] h, int width, double[][] rows, double[] weights, int count) {
-    double[] none = new double[width];
+  private static void addSquares(double[][] h, double[][] rows, double[] weights, int count) {
+    double[] none = new double[h.length];
     for (int e = 0; e < count; e += 4) {
       double[] a = rows[e];
       double[] b = e + 1 < count ? rows[e + 1] : none;
@@ -185,21 +184,27 @@ public final class GroupedRows {
       double[] d = e + 3 < count ? rows[e + 3] : none;
       double[] w = Arrays.copyOfRange(weights, e, e + 4);
       // Of an odd number of rows the first, of one number, has no partner.
-      int k = width % 2;
+      int k = h.length % 2;
       if (k == 1) {
-        h[0] += w[0] * a[0] * a[0] + w[1] * b[0] * b[0] + w[2] * c[0] * c[0] + w[3] * d[0] * d[0];
+        h[0][0] +=
+            w[0] * a[0] * a[0] + w[1] * b[0] * b[0] + w[2] * c[0] * c[0] + w[3] * d[0] * d[0];
       }
-      for (; k < width; k += 2) {
-        addToPair(h, width, a, b, c, d, w, k);
+      for (; k < h.length; k += 2) {
+        addToPair(h[k], h[k + 1], a, b, c, d, w, k);
       }
     }
   }
 
   /** Adds to row k and the next, which is longer by one. */
   private static void addToPair(
-      double[] h, int width, double[] a, double[] b, double[] c, double[] d, double[] w, int k) {
-    int first = k * width;
-    int second = first + width;
+      double[] first,
+      double[] second,
+      double[] a,
+      double[] b,
+      double[] c,
+      double[] d,
+      double[] w,
+      int k) {
     double s = w[0] * a[k];
     double t = w[1] * b[k];
     double u = w[2] * c[k];
@@ -213,9 +218,9 @@ public final class GroupedRows {
       double bl = b[l];
       double cl = c[l];
       double dl = d[l];
-      h[first + l] += s * al + t * bl + u * cl + v * dl;
-      h[second + l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
+      first[l] += s * al + t * bl + u * cl + v * dl;
+      second[l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
     }
-    h[second + k + 1] += s2 * a[k + 1] + t2 * b[k + 1] + u2 * c[k + 1] + v2 * d[k + 1];
+    second[k + 1] += s2 * a[k + 1] + t2 * b[k + 1] + u2 * c[k + 1] + v2 * d[k + 1];
   }
 }

@@ -268,7 +268,7 @@ final class PressedPieces {
    * The shapes that each body bends into, one body's after the other's: what pushes on one body
    * moves with its shapes alone.
    *
-   * @param left out of each body's give at any coupling, as a share of the largest of all together
+   * @param left out of the bodies' give at any coupling, as a share of the largest
    */
   private double[][] shapes(double left) {
     List<double[][]> compliances = new ArrayList<>();
@@ -280,7 +280,7 @@ final class PressedPieces {
       }
       compliances.add(compliance);
     }
-    double least = left * Arrays.stream(give).max().orElse(0);
+    double least = left / bodies.size() * Arrays.stream(give).max().orElse(0);
     double[][] shapes = new double[size()][0];
     for (double[][] compliance : compliances) {
       double[][] more = BendingModes.of(compliance, least);
