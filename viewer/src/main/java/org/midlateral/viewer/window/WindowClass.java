@@ -12,8 +12,8 @@ final class WindowClass {
 
   /**
    * Names the windows opened from now on. Java has no call for it, only a field, which the
-   * program's jar opens by its manifest; elsewhere the windows are named after the class that was
-   * started.
+   * launchers open ({@code --add-opens}); started otherwise, the windows are named after the class
+   * that was started.
    */
   static void set() {
     Toolkit toolkit = Toolkit.getDefaultToolkit();
