@@ -2,6 +2,7 @@ package org.midlateral.mechanics.joint;
 
 import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.midlateral.mechanics.algebra.GroupedRows;
@@ -26,6 +27,12 @@ final class Equilibrium {
 
   /** A pull so weak (N/mm) that no force shows it, for motions that nothing resists. */
   private static final double HOLD = 1e-9;
+
+  /**
+   * A stiffness under this share of the largest is lost in the rounding of both, and so is the
+   * force in its direction: divided by less than this, it would be a step of its own.
+   */
+  private static final double ROUNDING = 1e-10;
 
   /** No place is moved farther in one step (mm), a rotation counted at the usual arm. */
   private static final double LONGEST = 2;
@@ -214,8 +221,9 @@ final class Equilibrium {
         matrix.set(k, l, matrix.get(l, k));
       }
     }
+    double hold = Math.max(HOLD, ROUNDING * CommonOps_DDRM.elementMax(matrix));
     for (int k = 0; k < moves; k++) {
-      matrix.add(k, k, k < motions ? HOLD : 1);
+      matrix.add(k, k, k < motions ? hold : 1);
     }
     if (free) {
       matrix.set(moves, moves, tissue + Math.max(bend, HOLD - tissue / 2));
