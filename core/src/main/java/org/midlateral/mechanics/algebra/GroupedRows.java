@@ -77,11 +77,6 @@ public final class GroupedRows {
     return new GroupedRows(matrix.length, matrix.length == 0 ? 0 : matrix[0].length, all);
   }
 
-  /** Number of rows. */
-  public int rows() {
-    return rows;
-  }
-
   /** Number of columns. */
   public int columns() {
     return columns;

@@ -55,11 +55,6 @@ record HeldSystem(List<Coupling> couplings, GroupedRows rows, int motions, Joint
     return moves() - motions;
   }
 
-  /** The same with other laws in the same places. */
-  HeldSystem with(List<Coupling> others) {
-    return new HeldSystem(others, rows, motions, moment);
-  }
-
   HeldSystem with(JointMoment other) {
     return new HeldSystem(couplings, rows, motions, other);
   }

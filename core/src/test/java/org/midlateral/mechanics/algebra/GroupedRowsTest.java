@@ -48,7 +48,6 @@ class GroupedRowsTest {
     CommonOps_DDRM.mult(CommonOps_DDRM.diag(weights), a, weighed);
     CommonOps_DDRM.multTransA(a, weighed, squares);
 
-    assertThat(grouped.rows()).isEqualTo(rows);
     assertThat(grouped.columns()).isEqualTo(first + second);
     assertThat(grouped.times(column)).containsExactly(product.data, within(1e-13));
     assertThat(grouped.weighted(weights)).containsExactly(transposed.data, within(1e-13));
