@@ -157,8 +157,7 @@ public final class HeldFinger {
    * @throws NotComputable where that has no equilibrium
    */
   public HeldFinger near(Fastening fastening, JointMoment moment) throws NotComputable {
-    HeldState held = held(fastening, moment);
-    return new HeldFinger(fitting, pieces, holding, rows, thicker, Optional.of(held));
+    return from(held(fastening, moment));
   }
 
   /**
@@ -220,46 +219,61 @@ public final class HeldFinger {
   }
 
   /**
-   * The least pull to lay a closure with that holds the joint within an angle.
+   * The least pull to lay a closure with that holds the joint within an angle. It is looked for
+   * from the closure's own pull, each equilibrium from where the one before it rests.
    *
    * @param degrees beyond the angle asked for
    * @param least pull to try (N), above 0
    * @param most pull to try (N)
-   * @return N; empty where the most does not do
+   * @return N; empty where neither the own pull nor the most does
    * @throws NotComputable where no equilibrium is found
    */
   public OptionalDouble leastTension(
       Fastening fastening, JointMoment moment, double degrees, double least, double most)
       throws NotComputable {
-    double far = angle(fastening.withTension(most), moment) - degrees;
-    if (far > 0) {
-      return OptionalDouble.empty();
+    double own = Math.max(least, Math.min(most, fastening.tension()));
+    HeldState held = held(fastening.withTension(own), moment);
+    double miss = degrees(held.resting()) - degrees;
+    boolean holds = miss <= 0;
+    double end = holds ? least : most;
+    held = from(held).held(fastening.withTension(end), moment);
+    double missAtEnd = degrees(held.resting()) - degrees;
+    if (missAtEnd <= 0 == holds) {
+      return holds ? OptionalDouble.of(least) : OptionalDouble.empty();
     }
-    double close = angle(fastening.withTension(least), moment) - degrees;
-    if (close <= 0) {
-      return OptionalDouble.of(least);
-    }
-    double low = Math.log(least);
-    double high = Math.log(most);
-    // False position with the kept end's value halved (Illinois), on the logarithm of the pull.
+    double low = Math.log(holds ? least : own);
+    double high = Math.log(holds ? own : most);
+    double close = holds ? missAtEnd : miss;
+    double far = holds ? miss : missAtEnd;
+    int side = 0;
+    // False position on the logarithm of the pull; the value of an end that is kept twice is halved
+    // (Illinois). Aimed at the middle of what is good enough.
     for (int k = 0; k < MOST_PULLS && high - low > PULL_TOLERANCE; k++) {
-      double share = Math.max(0.05, Math.min(0.95, close / (close - far)));
-      double middle = low + share * (high - low);
-      double miss = angle(fastening.withTension(Math.exp(middle)), moment) - degrees;
+      double aim = (close + ANGLE_TOLERANCE / 2) / (close - far);
+      double middle = low + Math.min(1, aim) * (high - low);
+      held = from(held).held(fastening.withTension(Math.exp(middle)), moment);
+      miss = degrees(held.resting()) - degrees;
       if (miss > 0) {
         low = middle;
         close = miss;
-        far /= 2;
+        far /= side > 0 ? 2 : 1;
+        side = 1;
       } else {
         high = middle;
+        if (miss > -ANGLE_TOLERANCE) {
+          break;
+        }
         far = miss;
-        close /= 2;
-      }
-      if (Math.abs(miss) < ANGLE_TOLERANCE && miss <= 0) {
-        break;
+        close /= side < 0 ? 2 : 1;
+        side = -1;
       }
     }
     return OptionalDouble.of(Math.exp(high));
+  }
+
+  /** The same, looking for each equilibrium from where a state rests. */
+  private HeldFinger from(HeldState state) {
+    return new HeldFinger(fitting, pieces, holding, rows, thicker, Optional.of(state));
   }
 
   HeldState held(Fastening fastening, JointMoment moment) throws NotComputable {

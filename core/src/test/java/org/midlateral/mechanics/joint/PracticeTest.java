@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.ClosureKind;
@@ -276,5 +277,35 @@ class PracticeTest {
         System.out.println(row(finger, worn));
       }
     }
+  }
+
+  /**
+   * The least pull holds the joint within the angle asked for, and with 2 % less it is not held; so
+   * from a closure's own pull that holds it, and from one that does not.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"slim-little", "left-deficit", "bulbous-ring"})
+  void theLeastPullJustHolds(String name) throws Exception {
+    Case one = Case.of(name, Worn.SHELL_AND_WRAP);
+    double least = leastPull(one, one.fastening);
+    assertThat(leastPull(one, one.fastening.withTension(0.1))).isCloseTo(least, within(0.01));
+    assertThat(least).isBetween(0.1, one.fastening.tension());
+    assertThat(one.finger.angle(one.fastening.withTension(least), one.moment))
+        .isBetween(5 - 0.01, 5 + 1e-6);
+    assertThat(one.finger.angle(one.fastening.withTension(0.98 * least), one.moment))
+        .isGreaterThan(5);
+  }
+
+  /** Where the least that is tried holds it, and where the most does not. */
+  @Test
+  void theLeastPullIsAtTheEndsOfWhatIsTried() throws Exception {
+    Case one = Case.of("middle-inches", Worn.SHELL_AND_WRAP);
+    assertThat(one.finger.leastTension(one.fastening, one.moment, 30, 0.05, 6)).hasValue(0.05);
+    assertThat(one.finger.leastTension(one.fastening, one.moment.times(20), 1, 0.05, 0.1))
+        .isEmpty();
+  }
+
+  private static double leastPull(Case one, Fastening fastening) throws NotComputable {
+    return one.finger.leastTension(fastening, one.moment, 5, 0.05, 6).orElseThrow();
   }
 }
