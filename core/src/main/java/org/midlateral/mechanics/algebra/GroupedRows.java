@@ -104,7 +104,11 @@ public final class GroupedRows {
       for (int k = 0; k < own.length; k++) {
         own[k] = column[group.columns[k]];
       }
-      for (int r = 0; r < group.rows.length; r++) {
+      int r = 0;
+      for (; r + 3 < group.rows.length; r += 4) {
+        four(group, r, own, product);
+      }
+      for (; r < group.rows.length; r++) {
         double[] row = group.values[r];
         double sum = 0;
         for (int k = 0; k < own.length; k++) {
@@ -114,6 +118,29 @@ public final class GroupedRows {
       }
     }
     return product;
+  }
+
+  /** Four sums at once: each waits for its own addition before. */
+  private static void four(RowGroup group, int r, double[] own, double[] product) {
+    double[] a = group.values[r];
+    double[] b = group.values[r + 1];
+    double[] c = group.values[r + 2];
+    double[] d = group.values[r + 3];
+    double first = 0;
+    double second = 0;
+    double third = 0;
+    double fourth = 0;
+    for (int k = 0; k < own.length; k++) {
+      double x = own[k];
+      first += a[k] * x;
+      second += b[k] * x;
+      third += c[k] * x;
+      fourth += d[k] * x;
+    }
+    product[group.rows[r]] = first;
+    product[group.rows[r + 1]] = second;
+    product[group.rows[r + 2]] = third;
+    product[group.rows[r + 3]] = fourth;
   }
 
   /** The product of the transposed matrix with weights of the rows: a number for each column. */
@@ -141,10 +168,9 @@ public final class GroupedRows {
    * Adds AᵀWA to the lower triangle of a square matrix.
    *
    * @param weights the diagonal of W, a number for each row
-   * @param sum by rows; its first columns and rows are those of this matrix's columns
-   * @param width of that matrix, as many columns or more
+   * @param sum by columns; its first columns and rows are those of this matrix's columns
    */
-  public void addSquares(double[] weights, double[] sum, int width) {
+  public void addSquares(double[] weights, double[][] sum) {
     for (RowGroup group : groups) {
       int m = group.columns.length;
       double[][] weighing = new double[group.rows.length][];
@@ -161,9 +187,9 @@ public final class GroupedRows {
       double[][] own = new double[m][m];
       addSquares(own, weighing, theirs, count);
       for (int k = 0; k < m; k++) {
-        int to = group.columns[k] * width;
+        int row = group.columns[k];
         for (int l = 0; l <= k; l++) {
-          sum[to + group.columns[l]] += own[k][l];
+          sum[group.columns[l]][row] += own[k][l];
         }
       }
     }

@@ -1,6 +1,7 @@
 /**
- * Matrices as the mechanics has them: of rows that know which body they belong to.
+ * Matrices as the mechanics has them: of rows that know which body they belong to, and dense ones
+ * to be eliminated.
  *
- * <p>Promise: plain products of real numbers, without units. Knows nothing of fingers.
+ * <p>Promise: plain algebra of real numbers, without units. Knows nothing of fingers.
  */
 package org.midlateral.mechanics.algebra;

@@ -1,6 +1,7 @@
 package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
+import org.midlateral.mechanics.algebra.DenseCholesky;
 import org.midlateral.work.Interruption;
 
 /**

@@ -2,6 +2,7 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import java.util.concurrent.RecursiveTask;
+import org.midlateral.mechanics.algebra.DenseCholesky;
 import org.midlateral.work.Interruption;
 
 /**

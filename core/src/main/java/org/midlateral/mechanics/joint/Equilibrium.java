@@ -1,10 +1,8 @@
 package org.midlateral.mechanics.joint;
 
 import java.util.Arrays;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
+import java.util.Optional;
+import org.midlateral.mechanics.algebra.CholeskyFactor;
 import org.midlateral.mechanics.algebra.GroupedRows;
 import org.midlateral.mechanics.joint.SpringLaw.SpringAnswer;
 
@@ -102,7 +100,7 @@ final class Equilibrium {
     int steps = 0;
     double[] slope = slope();
     double miss = miss(slope);
-    LinearSolverDense<DMatrixRMaj> equations = null;
+    CholeskyFactor equations = null;
     while (miss > TOLERANCE && steps < MOST_STEPS) {
       boolean fresh = equations == null;
       if (fresh) {
@@ -196,7 +194,7 @@ final class Equilibrium {
   }
 
   /** The equations of Newton's step, factored. */
-  private LinearSolverDense<DMatrixRMaj> equations(int unknowns) {
+  private CholeskyFactor equations(int unknowns) {
     double[] stiffness = new double[n];
     double[] turning = new double[n];
     double bend = system.fall(angle);
@@ -211,52 +209,54 @@ final class Equilibrium {
         tissue += stiffness[e] * rate * rate;
       }
     }
-    DMatrixRMaj matrix = new DMatrixRMaj(unknowns, unknowns);
-    rows.addSquares(stiffness, matrix.data, unknowns);
+    double[][] matrix = new double[unknowns][unknowns];
+    rows.addSquares(stiffness, matrix);
     if (free) {
-      System.arraycopy(rows.weighted(turning), 0, matrix.data, moves * unknowns, moves);
-    }
-    for (int k = 0; k < unknowns; k++) {
-      for (int l = k + 1; l < unknowns; l++) {
-        matrix.set(k, l, matrix.get(l, k));
+      double[] last = rows.weighted(turning);
+      for (int k = 0; k < moves; k++) {
+        matrix[k][moves] = last[k];
       }
     }
-    double hold = Math.max(HOLD, ROUNDING * CommonOps_DDRM.elementMax(matrix));
+    double hold = Math.max(HOLD, ROUNDING * largest(matrix));
     for (int k = 0; k < moves; k++) {
-      matrix.add(k, k, k < motions ? hold : 1);
+      matrix[k][k] += k < motions ? hold : 1;
     }
     if (free) {
-      matrix.set(moves, moves, tissue + Math.max(bend, HOLD - tissue / 2));
+      matrix[moves][moves] = tissue + Math.max(bend, HOLD - tissue / 2);
     }
     return factored(matrix);
   }
 
-  private static LinearSolverDense<DMatrixRMaj> factored(DMatrixRMaj matrix) {
-    int unknowns = matrix.numRows;
-    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(unknowns);
-    double most = 0;
-    for (int k = 0; k < unknowns; k++) {
-      most = Math.max(most, matrix.get(k, k));
+  /** The largest number on the diagonal: of what only stiffnesses add up to, the largest of all. */
+  private static double largest(double[][] matrix) {
+    double largest = 0;
+    for (int k = 0; k < matrix.length; k++) {
+      largest = Math.max(largest, matrix[k][k]);
     }
+    return largest;
+  }
+
+  private static CholeskyFactor factored(double[][] matrix) {
+    double most = largest(matrix);
     for (double more = 0; ; more = more == 0 ? 1e-14 * most : 100 * more) {
-      DMatrixRMaj held = matrix.copy();
-      for (int k = 0; k < unknowns; k++) {
-        held.add(k, k, more);
+      double[][] held = new double[matrix.length][];
+      for (int k = 0; k < held.length; k++) {
+        held[k] = matrix[k].clone();
+        held[k][k] += more;
       }
-      if (solver.setA(held)) {
-        return solver;
+      Optional<CholeskyFactor> factor = CholeskyFactor.of(held);
+      if (factor.isPresent()) {
+        return factor.get();
       }
     }
   }
 
-  private static double[] step(LinearSolverDense<DMatrixRMaj> equations, double[] slope) {
-    DMatrixRMaj lack = new DMatrixRMaj(slope.length, 1);
+  private static double[] step(CholeskyFactor equations, double[] slope) {
+    double[] lack = new double[slope.length];
     for (int k = 0; k < slope.length; k++) {
-      lack.set(k, 0, -slope[k]);
+      lack[k] = -slope[k];
     }
-    DMatrixRMaj found = new DMatrixRMaj(slope.length, 1);
-    equations.solve(lack, found);
-    return found.data;
+    return equations.solve(lack);
   }
 
   /** Goes along a step as far as the energy falls; gives whether it went at all. */

@@ -52,12 +52,12 @@ class GroupedRowsTest {
     assertThat(grouped.times(column)).containsExactly(product.data, within(1e-13));
     assertThat(grouped.weighted(weights)).containsExactly(transposed.data, within(1e-13));
     int width = first + second + 1;
-    double[] sum = new double[width * width];
-    grouped.addSquares(weights, sum, width);
+    double[][] sum = new double[width][width];
+    grouped.addSquares(weights, sum);
     for (int k = 0; k < width; k++) {
       for (int l = 0; l < width; l++) {
         double whole = l <= k && k < width - 1 ? squares.get(k, l) : 0;
-        assertThat(sum[k * width + l]).isCloseTo(whole, within(1e-13));
+        assertThat(sum[l][k]).isCloseTo(whole, within(1e-13));
       }
     }
     double[] largest = grouped.largest();

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.assertj.core.data.Percentage;
 import org.ejml.data.DMatrixRMaj;
@@ -27,31 +26,6 @@ class ShellSolverTest {
           MappedGrid.even(9, 0, 9),
           MappedGrid.even(7, 0, 7),
           (x, y) -> Vector3D.of(x, y, 0.05 * x * y));
-
-  @ParameterizedTest
-  @CsvSource({"1, 1", "5, 2", "33, 32", "70, 33", "70, 70", "300, 131", "301, 4"})
-  void eliminationLeavesTheFactorAndTheRemainder(int size, int own) {
-    Random random = new Random(7);
-    double[][] matrix = new double[size][size];
-    DMatrixRMaj full = new DMatrixRMaj(size, size);
-    for (int j = 0; j < size; j++) {
-      for (int i = j; i < size; i++) {
-        matrix[j][i] = random.nextDouble() + (i == j ? size : 0);
-        full.set(i, j, matrix[j][i]);
-        full.set(j, i, matrix[j][i]);
-      }
-    }
-    assertThat(DenseCholesky.eliminate(matrix, own, new double[own])).isEqualTo(-1);
-    for (int j = 0; j < size; j++) {
-      for (int i = j; i < size; i++) {
-        double sum = j < own ? 0 : matrix[j][i];
-        for (int k = 0; k < Math.min(own, j + 1); k++) {
-          sum += matrix[k][i] * matrix[k][j];
-        }
-        assertThat(sum).isCloseTo(full.get(i, j), within(1e-12 * size));
-      }
-    }
-  }
 
   @Test
   void solvesWhatADenseSolverSolves() throws MechanismException {

@@ -1,4 +1,4 @@
-package org.midlateral.mechanics.finite;
+package org.midlateral.mechanics.algebra;
 
 /**
  * Cholesky elimination of the first unknowns of a dense symmetric matrix, in blocks.
@@ -7,7 +7,7 @@ package org.midlateral.mechanics.finite;
  * read and written. Separate arrays with one common index are what lets the compiler use the
  * machine's vector instructions.
  */
-final class DenseCholesky {
+public final class DenseCholesky {
   /** Columns in a panel and rows in a tile: the panel's tile stays in the cache. */
   private static final int PANEL = 32;
 
@@ -24,7 +24,7 @@ final class DenseCholesky {
    * @param least for each of them the least pivot that is no rounding
    * @return -1, or the first column whose pivot falls short
    */
-  static int eliminate(double[][] columns, int own, double[] least) {
+  public static int eliminate(double[][] columns, int own, double[] least) {
     for (int start = 0; start < own; start += PANEL) {
       int end = Math.min(own, start + PANEL);
       int failed = factorPanel(columns, start, end, least);
@@ -129,7 +129,7 @@ final class DenseCholesky {
   }
 
   /** Subtracts four arrays from two, each with its own factors. */
-  static void subtractPair(
+  public static void subtractPair(
       double[] y,
       double[] z,
       double[] a,
