@@ -8,8 +8,10 @@ package org.midlateral.mechanics.algebra;
  * machine's vector instructions.
  */
 public final class DenseCholesky {
-  /** Columns in a panel and rows in a tile: the panel's tile stays in the cache. */
-  private static final int PANEL = 32;
+  /**
+   * Columns in a panel: as many as are subtracted at a time. Rows in a tile: they stay in cache.
+   */
+  private static final int PANEL = 4;
 
   private static final int TILE = 256;
 

@@ -15,6 +15,7 @@ public final class GroupedRows {
   private final int rows;
   private final int columns;
   private final List<RowGroup> groups;
+  private final double[] largest;
 
   /**
    * Rows that are zero in the same columns.
@@ -55,7 +56,16 @@ public final class GroupedRows {
   private GroupedRows(int rows, int columns, List<RowGroup> groups) {
     this.rows = rows;
     this.columns = columns;
-    this.groups = groups;
+    this.groups = List.copyOf(groups);
+    largest = new double[columns];
+    for (RowGroup group : groups) {
+      for (double[] row : group.values) {
+        for (int k = 0; k < row.length; k++) {
+          int column = group.columns[k];
+          largest[column] = Math.max(largest[column], Math.abs(row[k]));
+        }
+      }
+    }
   }
 
   /**
@@ -84,16 +94,7 @@ public final class GroupedRows {
 
   /** The largest number in each column, without its sign. */
   public double[] largest() {
-    double[] largest = new double[columns];
-    for (RowGroup group : groups) {
-      for (double[] row : group.values) {
-        for (int k = 0; k < row.length; k++) {
-          int column = group.columns[k];
-          largest[column] = Math.max(largest[column], Math.abs(row[k]));
-        }
-      }
-    }
-    return largest;
+    return largest.clone();
   }
 
   /** The product with a column: a number for each row. */
@@ -174,8 +175,7 @@ public final class GroupedRows {
     for (RowGroup group : groups) {
       int m = group.columns.length;
       double[][] weighing = new double[group.rows.length][];
-      // Three more, so that the last four are whole.
-      double[] theirs = new double[group.rows.length + 3];
+      double[] theirs = new double[group.rows.length];
       int count = 0;
       for (int r = 0; r < group.rows.length; r++) {
         double weight = weights[group.rows[r]];
@@ -185,7 +185,7 @@ public final class GroupedRows {
         }
       }
       double[][] own = new double[m][m];
-      addSquares(own, weighing, theirs, count);
+      RowSquares.add(own, weighing, theirs, count);
       for (int k = 0; k < m; k++) {
         int row = group.columns[k];
         for (int l = 0; l <= k; l++) {
@@ -193,55 +193,5 @@ public final class GroupedRows {
         }
       }
     }
-  }
-
-  /** Adds some rows' squares to the lower triangle, four at a time, to two rows at once. */
-  private static void addSquares(double[][] h, double[][] rows, double[] weights, int count) {
-    double[] none = new double[h.length];
-    for (int e = 0; e < count; e += 4) {
-      double[] a = rows[e];
-      double[] b = e + 1 < count ? rows[e + 1] : none;
-      double[] c = e + 2 < count ? rows[e + 2] : none;
-      double[] d = e + 3 < count ? rows[e + 3] : none;
-      double[] w = Arrays.copyOfRange(weights, e, e + 4);
-      // Of an odd number of rows the first, of one number, has no partner.
-      int k = h.length % 2;
-      if (k == 1) {
-        h[0][0] +=
-            w[0] * a[0] * a[0] + w[1] * b[0] * b[0] + w[2] * c[0] * c[0] + w[3] * d[0] * d[0];
-      }
-      for (; k < h.length; k += 2) {
-        addToPair(h[k], h[k + 1], a, b, c, d, w, k);
-      }
-    }
-  }
-
-  /** Adds to row k and the next, which is longer by one. */
-  private static void addToPair(
-      double[] first,
-      double[] second,
-      double[] a,
-      double[] b,
-      double[] c,
-      double[] d,
-      double[] w,
-      int k) {
-    double s = w[0] * a[k];
-    double t = w[1] * b[k];
-    double u = w[2] * c[k];
-    double v = w[3] * d[k];
-    double s2 = w[0] * a[k + 1];
-    double t2 = w[1] * b[k + 1];
-    double u2 = w[2] * c[k + 1];
-    double v2 = w[3] * d[k + 1];
-    for (int l = 0; l <= k; l++) {
-      double al = a[l];
-      double bl = b[l];
-      double cl = c[l];
-      double dl = d[l];
-      first[l] += s * al + t * bl + u * cl + v * dl;
-      second[l] += s2 * al + t2 * bl + u2 * cl + v2 * dl;
-    }
-    second[k + 1] += s2 * a[k + 1] + t2 * b[k + 1] + u2 * c[k + 1] + v2 * d[k + 1];
   }
 }

@@ -2,6 +2,7 @@ package org.midlateral.mechanics.finite;
 
 import java.util.Arrays;
 import org.midlateral.mechanics.algebra.DenseCholesky;
+import org.midlateral.mechanics.algebra.RowSquares;
 import org.midlateral.work.Interruption;
 
 /**
@@ -194,36 +195,15 @@ final class Condensation {
 
   /** Adds the products of the patch's own rows, lower triangle only. */
   private void multiply(double[][] own, int[] loads) {
-    double[][] product = new double[loads.length][];
-    for (int p = 0; p < loads.length; p++) {
-      product[p] = new double[p + 1];
-    }
-    int j = 0;
-    for (; j + 3 < own.length; j += 4) {
-      for (int p = 0; p < loads.length; p++) {
-        add4(product[p], own[j], own[j + 1], own[j + 2], own[j + 3], p);
-      }
-    }
-    for (; j < own.length; j++) {
-      for (int p = 0; p < loads.length; p++) {
-        subtract(product[p], own[j], -own[j][p]);
-      }
-    }
+    double[][] product = new double[loads.length][loads.length];
+    double[] ones = new double[own.length];
+    Arrays.fill(ones, 1);
+    RowSquares.add(product, own, ones, own.length);
     for (int p = 0; p < loads.length; p++) {
       double[] row = compliance[loads[p]];
       for (int q = 0; q <= p; q++) {
         row[loads[q]] += product[p][q];
       }
-    }
-  }
-
-  private static void add4(double[] y, double[] a, double[] b, double[] c, double[] d, int p) {
-    double s = a[p];
-    double t = b[p];
-    double u = c[p];
-    double v = d[p];
-    for (int q = 0; q < y.length; q++) {
-      y[q] += s * a[q] + t * b[q] + u * c[q] + v * d[q];
     }
   }
 }

@@ -117,10 +117,14 @@ final class PressureMap {
     double force = 0;
     for (Spot spot : pressed) {
       double x = spot.place.getX() - middle.place.getX();
+      double farthest = RADIUS + spot.radius;
+      // Most lie farther off along the finger alone.
+      if (Math.abs(x) >= farthest) {
+        continue;
+      }
       double y = spot.place.getY() - middle.place.getY();
       double z = spot.place.getZ() - middle.place.getZ();
       double square = x * x + y * y + z * z;
-      double farthest = RADIUS + spot.radius;
       if (square < farthest * farthest) {
         // All of a piece lies within the disc, or a share of it across its own width.
         double within = (farthest - Math.sqrt(square)) / (2 * spot.radius);
