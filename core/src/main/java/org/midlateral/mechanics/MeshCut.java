@@ -177,7 +177,8 @@ public final class MeshCut {
     private int crossing(int a, int b) {
       int low = Math.min(a, b);
       int high = Math.max(a, b);
-      Integer known = byEdge.putIfAbsent(((long) low << 32) | high, count);
+      // A number for each edge whose low bits differ, as the table of hashes needs them to.
+      Integer known = byEdge.putIfAbsent(xyz.length / 3L * low + high, count);
       if (known != null) {
         return known;
       }

@@ -96,8 +96,8 @@ final class WallSweep {
   private void fill(int before, int after, int count) {
     int from = (before + WEDGES - RIM) % WEDGES;
     int to = (after + RIM) % WEDGES;
-    double radius = Math.hypot(momentY[from], momentN[from]) / area[from];
-    double radiusAfter = Math.hypot(momentY[to], momentN[to]) / area[to];
+    double radius = diagonal(momentY[from], momentN[from]) / area[from];
+    double radiusAfter = diagonal(momentY[to], momentN[to]) / area[to];
     int steps = count + 2 * RIM + 1;
     for (int i = 1; i < steps; i++) {
       int k = (from + i) % WEDGES;
@@ -112,8 +112,11 @@ final class WallSweep {
 
   private void sweep(List<Loop> loops) {
     for (Loop loop : loops) {
+      int from = wedge(loop.y(0), loop.n(0));
       for (int i = 0; i < loop.size(); i++) {
-        edge(loop.y(i), loop.n(i), loop.y(i + 1), loop.n(i + 1));
+        int to = wedge(loop.y(i + 1), loop.n(i + 1));
+        edge(loop.y(i), loop.n(i), loop.y(i + 1), loop.n(i + 1), from, to);
+        from = to;
       }
     }
   }
@@ -129,7 +132,7 @@ final class WallSweep {
       }
     }
     for (int k = 0; k < WEDGES; k++) {
-      length[k] = Math.hypot(radius[k], slope(radius, k)) * TURN;
+      length[k] = diagonal(radius[k], slope(radius, k)) * TURN;
     }
     for (int k = 0; k < WEDGES; k++) {
       if (filled(k)) {
@@ -164,9 +167,14 @@ final class WallSweep {
 
   /** A wedge's centroid lies t²/12r outside the wall's middle. */
   private double midRadius(int k) {
-    double centroid = Math.hypot(momentY[k], momentN[k]) / area[k];
+    double centroid = diagonal(momentY[k], momentN[k]) / area[k];
     double thickness = area[k] / (centroid * TURN);
     return centroid - thickness * thickness / (12 * centroid);
+  }
+
+  /** Of millimetres no square overflows. */
+  private static double diagonal(double y, double n) {
+    return Math.sqrt(y * y + n * n);
   }
 
   private boolean filled(int k) {
@@ -191,14 +199,13 @@ final class WallSweep {
   }
 
   /** Spreads the signed triangle from the pole to an edge over the wedges it spans. */
-  private void edge(double y0, double n0, double y1, double n1) {
+  private void edge(double y0, double n0, double y1, double n1, int first, int last) {
     double cross = y0 * n1 - y1 * n0;
     if (cross == 0) {
       return;
     }
     boolean forward = cross > 0;
-    int k = wedge(y0, n0);
-    int last = wedge(y1, n1);
+    int k = first;
     double y = y0;
     double n = n0;
     for (int steps = 0; k != last && steps < WEDGES; steps++) {

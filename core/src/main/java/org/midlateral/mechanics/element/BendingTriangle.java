@@ -13,6 +13,9 @@ public final class BendingTriangle {
   /** Share of the section that carries shear evenly, for a rectangle. */
   public static final double SHEAR_SHARE = 5.0 / 6;
 
+  /** The local freedoms that bend and shear the wall: w and the rotations about e1 and e2. */
+  private static final int[] ACROSS = {2, 3, 4, 8, 9, 10, 14, 15, 16};
+
   private final Facet facet;
 
   /** Cosine and sine of each edge (corner e to e + 1). */
@@ -49,7 +52,7 @@ public final class BendingTriangle {
       slip[corner + 4] = cos[e] / 2;
       slip[corner + 3] = -sin[e] / 2;
     }
-    for (int c = 0; c < 18; c++) {
+    for (int c : ACROSS) {
       parabola[e][c] = -1.5 / (1 + flexibility) * slip[c];
       edgeShear[e][c] = flexibility / (1 + flexibility) * slip[c];
     }
@@ -73,11 +76,14 @@ public final class BendingTriangle {
       int j = (i + 1) % 3;
       double px = 4 * (nx * weight[j] + scale * facet.dy(i + 2, i) * weight[i]);
       double py = 4 * (ny * weight[j] + scale * facet.dx(i, i + 2) * weight[i]);
-      for (int c = 0; c < 18; c++) {
+      double xx = px * cos[i];
+      double yy = py * sin[i];
+      double xy = py * cos[i] + px * sin[i];
+      for (int c : ACROSS) {
         double height = parabola[i][c];
-        rows[0][c] += px * cos[i] * height;
-        rows[1][c] += py * sin[i] * height;
-        rows[2][c] += (py * cos[i] + px * sin[i]) * height;
+        rows[0][c] += xx * height;
+        rows[1][c] += yy * height;
+        rows[2][c] += xy * height;
       }
     }
     return rows;
@@ -93,7 +99,7 @@ public final class BendingTriangle {
     for (int i = 0; i < 3; i++) {
       int m = (i + 2) % 3;
       double scale = weight[i] / (cos[i] * sin[m] - cos[m] * sin[i]);
-      for (int c = 0; c < 18; c++) {
+      for (int c : ACROSS) {
         rows[0][c] += scale * (sin[m] * edgeShear[i][c] - sin[i] * edgeShear[m][c]);
         rows[1][c] += scale * (cos[i] * edgeShear[m][c] - cos[m] * edgeShear[i][c]);
       }

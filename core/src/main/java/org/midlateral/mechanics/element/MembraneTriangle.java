@@ -5,8 +5,9 @@ package org.midlateral.mechanics.element;
  * with his notation and corner numbers from 0.
  *
  * <p>The stiffness is a basic part, in which a constant strain does the work, and a higher part
- * made from the corner rotations less the mean rotation. Both are given as rows that turn the local
- * freedoms (u, v, w, rotations about e1, e2, e3 at each corner: 18) into strains (xx, yy, xy).
+ * made from the corner rotations less the rotation of the triangle as a whole. Both are given as
+ * rows that turn the local freedoms (u, v, w, rotations about e1, e2, e3 at each corner: 18) into
+ * strains (xx, yy, xy).
  */
 public final class MembraneTriangle {
   /** Free factor of the basic part; 3/2 makes the triangle exact in bending in its plane. */
@@ -53,19 +54,27 @@ public final class MembraneTriangle {
   /** The higher strains at the middle of each edge (corner, corner + 1), 3 by 3 by 18. */
   public double[][][] higher() {
     double[][] fromNatural = fromNatural();
-    double[][] rotations = hierarchicalRotations();
-    double[][][] higher = new double[3][][];
+    double[] whole = wholeRotation();
+    double[][][] higher = new double[3][3][18];
     for (int corner = 0; corner < 3; corner++) {
-      double[][] natural = new double[3][3];
       for (int edge = 0; edge < 3; edge++) {
         double dx = facet.dx(edge + 1, edge);
         double dy = facet.dy(edge + 1, edge);
+        double scale = facet.area / (3 * (dx * dx + dy * dy));
         for (int r = 0; r < 3; r++) {
-          double mean = (at(corner, edge, r) + at(corner + 1, edge, r)) / 2;
-          natural[edge][r] = 2 * facet.area / 3 * mean / (dx * dx + dy * dy);
+          double natural = scale * (at(corner, edge, r) + at(corner + 1, edge, r));
+          for (int strain = 0; strain < 3; strain++) {
+            higher[corner][strain][6 * r + 5] += fromNatural[strain][edge] * natural;
+          }
         }
       }
-      higher[corner] = product(product(fromNatural, natural), rotations);
+      for (double[] row : higher[corner]) {
+        double all = row[5] + row[11] + row[17];
+        for (int c = 0; c < 18; c += 6) {
+          row[c] = all * whole[c / 3];
+          row[c + 1] = all * whole[c / 3 + 1];
+        }
+      }
     }
     return higher;
   }
@@ -94,29 +103,14 @@ public final class MembraneTriangle {
     return t;
   }
 
-  /** Corner rotations less the rotation of the plane triangle as a whole, 3 by 18. */
-  private double[][] hierarchicalRotations() {
-    double[][] rows = new double[3][18];
+  /** What u and v of each corner take off its rotation: the triangle's own as a whole; 6. */
+  private double[] wholeRotation() {
+    double[] row = new double[6];
     double scale = 1 / (4 * facet.area);
     for (int i = 0; i < 3; i++) {
-      for (int r = 0; r < 3; r++) {
-        rows[r][6 * i] = scale * facet.dx(i + 2, i + 1);
-        rows[r][6 * i + 1] = scale * facet.dy(i + 2, i + 1);
-      }
-      rows[i][6 * i + 5] = 1;
+      row[2 * i] = scale * facet.dx(i + 2, i + 1);
+      row[2 * i + 1] = scale * facet.dy(i + 2, i + 1);
     }
-    return rows;
-  }
-
-  private static double[][] product(double[][] a, double[][] b) {
-    double[][] c = new double[a.length][b[0].length];
-    for (int i = 0; i < a.length; i++) {
-      for (int k = 0; k < b.length; k++) {
-        for (int j = 0; j < c[i].length; j++) {
-          c[i][j] += a[i][k] * b[k][j];
-        }
-      }
-    }
-    return c;
+    return row;
   }
 }

@@ -44,7 +44,8 @@ public final class ShellSolver {
       prescribe(c, held);
     }
     MechanismCheck.check(model, constraints);
-    prescribedForces = forces(prescribed);
+    boolean moves = constraints.stream().anyMatch(c -> c.value() != 0);
+    prescribedForces = moves ? forces(prescribed) : new double[prescribed.length];
     factor =
         FactoredFront.of(
             NestedDissection.of(model, connections, held), connections, stiffness, diagonal());
