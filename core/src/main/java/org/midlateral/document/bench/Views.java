@@ -12,6 +12,7 @@ import org.midlateral.digit.NailPlate;
 import org.midlateral.digit.Slice;
 import org.midlateral.document.drawing.Mark.PointMark;
 import org.midlateral.document.pattern.Borders;
+import org.midlateral.mesh.TriangleMesh;
 import org.midlateral.solid.Solid;
 
 /**
@@ -68,8 +69,8 @@ final class Views {
   /** The edge of a piece's inner surface: its rim lies between this and the outline. */
   List<PointMark> innerEdge(Solid solid) {
     List<PointMark> edge = new ArrayList<>();
-    var loop = Borders.shell(solid.inner());
-    loop.forEach(vertex -> edge.add(projection.apply(solid.inner().vertex(vertex))));
+    TriangleMesh inner = solid.inner();
+    Borders.shell(inner).forEach(vertex -> edge.add(projection.apply(inner.vertex(vertex))));
     return edge;
   }
 

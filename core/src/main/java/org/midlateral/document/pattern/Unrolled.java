@@ -88,13 +88,17 @@ public final class Unrolled {
 
   private List<PointMark> contour(MidSurface.Values field, double value, MidSurface.Values order) {
     TriangleMesh mesh = surface.mesh();
+    double[] off = new double[mesh.vertexCount()];
+    for (int vertex = 0; vertex < off.length; vertex++) {
+      off[vertex] = field.at(vertex) - value;
+    }
     List<Coordinate> crossings = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
       for (int c = 0; c < 3; c++) {
         int a = mesh.corner(t, c);
         int b = mesh.corner(t, (c + 1) % 3);
-        double u = field.at(a) - value;
-        double v = field.at(b) - value;
+        double u = off[a];
+        double v = off[b];
         if (u < 0 != v < 0) {
           double share = u / (u - v);
           double x = flat[2 * a] + share * (flat[2 * b] - flat[2 * a]);

@@ -17,7 +17,10 @@ final class Unrolling {
   private final TriangleMesh mesh;
   private final int triangles;
   private final double[] flat;
+
+  /** The sides of each triangle laid flat as it is, x and y: opposite its corners in turn. */
   private final double[] shape;
+
   private final double[] cotangent;
   private final Laplacian laplacian;
 
@@ -89,7 +92,7 @@ final class Unrolling {
     }
   }
 
-  /** Lays triangle t flat, as it is, with its first corner at the origin. */
+  /** Lays triangle t flat, as it is. */
   private void measure(int t) {
     double[] e1 = edge(t, 0, 1);
     double[] e2 = edge(t, 0, 2);
@@ -97,9 +100,8 @@ final class Unrolling {
     double along = dot(e1, e2) / length;
     double across = Math.sqrt(Math.max(0, dot(e2, e2) - along * along));
     double twiceArea = length * across;
-    shape[6 * t + 2] = length;
-    shape[6 * t + 4] = along;
-    shape[6 * t + 5] = across;
+    double[] sides = {along - length, across, -along, -across, length, 0};
+    System.arraycopy(sides, 0, shape, 6 * t, 6);
     double[] e12 = edge(t, 1, 2);
     cotangent[3 * t] = dot(e1, e2) / twiceArea;
     cotangent[3 * t + 1] = -dot(e1, e12) / twiceArea;
@@ -128,8 +130,8 @@ final class Unrolling {
         double w = cotangent[3 * t + c];
         double ux = flat[2 * j] - flat[2 * i];
         double uy = flat[2 * j + 1] - flat[2 * i + 1];
-        double sx = side(t, c, 0);
-        double sy = side(t, c, 1);
+        double sx = shape[6 * t + 2 * c];
+        double sy = shape[6 * t + 2 * c + 1];
         cos += w * (ux * sx + uy * sy);
         sin += w * (uy * sx - ux * sy);
       }
@@ -140,19 +142,16 @@ final class Unrolling {
         int i = mesh.corner(t, (c + 1) % 3);
         int j = mesh.corner(t, (c + 2) % 3);
         double w = cotangent[3 * t + c];
-        double x = w * (cos * side(t, c, 0) - sin * side(t, c, 1));
-        double y = w * (sin * side(t, c, 0) + cos * side(t, c, 1));
+        double sx = shape[6 * t + 2 * c];
+        double sy = shape[6 * t + 2 * c + 1];
+        double x = w * (cos * sx - sin * sy);
+        double y = w * (sin * sx + cos * sy);
         pull[2 * i] -= x;
         pull[2 * i + 1] -= y;
         pull[2 * j] += x;
         pull[2 * j + 1] += y;
       }
     }
-  }
-
-  /** The side opposite corner c of the triangle as it is. */
-  private double side(int t, int c, int axis) {
-    return shape[6 * t + 2 * ((c + 2) % 3) + axis] - shape[6 * t + 2 * ((c + 1) % 3) + axis];
   }
 
   /** Turned and moved as a whole onto the start as well as it goes. */

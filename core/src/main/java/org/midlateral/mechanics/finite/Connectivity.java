@@ -91,23 +91,37 @@ final class Connectivity {
     }
     double[] own = new double[ShellTriangle.PACKED];
     element.stiffness(own, 0);
-    double[][] motion = motion(triangle);
-    int size = freedoms(triangle);
-    double[][] half = new double[18][size];
+    Follows[] motion = motion(triangle);
+    double[][] half = new double[18][freedoms(triangle)];
     for (int i = 0, at = 0; i < 18; i++) {
       for (int j = 0; j <= i; j++, at++) {
-        for (int k = 0; k < size; k++) {
-          half[i][k] += own[at] * motion[j][k];
-          half[j][k] += i == j ? 0 : own[at] * motion[i][k];
+        motion[j].addTo(half[i], own[at]);
+        if (j < i) {
+          motion[i].addTo(half[j], own[at]);
         }
       }
     }
-    int at = offset(triangle);
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j <= i; j++, at++) {
-        for (int k = 0; k < 18; k++) {
-          out[at] += motion[k][i] * half[k][j];
+    for (int k = 0; k < 18; k++) {
+      for (int n = 0; n < motion[k].places.length; n++) {
+        int i = motion[k].places[n];
+        int row = offset(triangle) + i * (i + 1) / 2;
+        for (int j = 0; j <= i; j++) {
+          out[row + j] += motion[k].shares[n] * half[k][j];
         }
+      }
+    }
+  }
+
+  /**
+   * How a corner's freedom follows.
+   *
+   * @param places of the freedoms that it follows, among those that the triangle touches
+   * @param shares how far each moves it
+   */
+  private record Follows(int[] places, double[] shares) {
+    void addTo(double[] row, double times) {
+      for (int n = 0; n < places.length; n++) {
+        row[places[n]] += times * shares[n];
       }
     }
   }
@@ -122,30 +136,52 @@ final class Connectivity {
   }
 
   /** How the 18 freedoms of the corners follow from those that the triangle touches. */
-  private double[][] motion(int triangle) {
-    double[][] motion = new double[18][freedoms(triangle)];
+  private Follows[] motion(int triangle) {
+    Follows[] motion = new Follows[18];
     for (int c = 0; c < 3; c++) {
       int corner = model.corner(triangle, c);
       Tie tie = model.tie(corner);
-      if (tie == null) {
-        for (int k = 0; k < DegreeOfFreedom.COUNT; k++) {
-          motion[6 * c + k][DegreeOfFreedom.COUNT * place(triangle, corner) + k] = 1;
-        }
-        continue;
-      }
-      for (int l = 0; l < 3; l++) {
-        int column = DegreeOfFreedom.COUNT * place(triangle, tie.leaders()[l]);
-        double w = tie.weights()[l];
-        double[] a = tie.arms().get(l).toArray();
-        for (int k = 0; k < 3; k++) {
-          motion[6 * c + k][column + k] += w;
-          motion[6 * c + 3 + k][column + 3 + k] += w;
-          motion[6 * c + k][column + 3 + (k + 1) % 3] += w * a[(k + 2) % 3];
-          motion[6 * c + k][column + 3 + (k + 2) % 3] -= w * a[(k + 1) % 3];
-        }
+      for (int k = 0; k < DegreeOfFreedom.COUNT; k++) {
+        motion[6 * c + k] =
+            tie == null
+                ? new Follows(new int[] {first(triangle, corner) + k}, new double[] {1})
+                : k < 3 ? shifted(triangle, tie, k) : turned(triangle, tie, k);
       }
     }
     return motion;
+  }
+
+  /** A tied corner's displacement: its leaders' and what their rotations do at their arms. */
+  private Follows shifted(int triangle, Tie tie, int axis) {
+    int next = (axis + 1) % 3;
+    int last = (axis + 2) % 3;
+    int[] places = new int[9];
+    double[] shares = new double[9];
+    for (int l = 0; l < 3; l++) {
+      int at = first(triangle, tie.leaders()[l]);
+      double[] arm = tie.arms().get(l).toArray();
+      double weight = tie.weights()[l];
+      places[3 * l] = at + axis;
+      shares[3 * l] = weight;
+      places[3 * l + 1] = at + 3 + next;
+      shares[3 * l + 1] = weight * arm[last];
+      places[3 * l + 2] = at + 3 + last;
+      shares[3 * l + 2] = -weight * arm[next];
+    }
+    return new Follows(places, shares);
+  }
+
+  private Follows turned(int triangle, Tie tie, int freedom) {
+    int[] places = new int[3];
+    for (int l = 0; l < 3; l++) {
+      places[l] = first(triangle, tie.leaders()[l]) + freedom;
+    }
+    return new Follows(places, tie.weights());
+  }
+
+  /** Place of a node's first freedom among those that a triangle touches. */
+  private int first(int triangle, int node) {
+    return DegreeOfFreedom.COUNT * place(triangle, node);
   }
 
   private int place(int triangle, int node) {
