@@ -96,7 +96,7 @@ public final class Unrolled {
     for (int t = 0; t < mesh.triangleCount(); t++) {
       for (int c = 0; c < 3; c++) {
         int a = mesh.corner(t, c);
-        int b = mesh.corner(t, (c + 1) % 3);
+        int b = mesh.corner(t, Unrolling.NEXT[c]);
         double u = off[a];
         double v = off[b];
         if (u < 0 != v < 0) {

@@ -8,10 +8,10 @@ public final class Facet {
   /** Rows e1, e2, e3 in global components, 3 by 3, row-major. */
   public final double[] axes = new double[9];
 
-  /** Corners in the plane (mm). */
-  final double[] x = new double[3];
+  /** Corners in the plane, counted round: 3 is 0 again and 4 is 1 (mm). */
+  private final double[] x = new double[5];
 
-  final double[] y = new double[3];
+  private final double[] y = new double[5];
 
   public final double area;
 
@@ -43,16 +43,17 @@ public final class Facet {
     x[1] = length;
     x[2] = dot(side, 3, axes, 0);
     y[2] = dot(side, 3, axes, 3);
+    x[4] = x[1];
     area = twiceArea / 2;
   }
 
-  /** The difference of two corners' first coordinates, corners counted round. */
+  /** The difference of two corners' first coordinates, corners counted round: 0 to 4. */
   double dx(int i, int j) {
-    return x[i % 3] - x[j % 3];
+    return x[i] - x[j];
   }
 
   double dy(int i, int j) {
-    return y[i % 3] - y[j % 3];
+    return y[i] - y[j];
   }
 
   private static double dot(double[] a, int i, double[] b, int j) {

@@ -16,6 +16,9 @@ public final class MembraneTriangle {
   /** The optimal higher strains at corner 0 from the three rotations, by edge. */
   private static final double[][] BETA = {{1, 2, 1}, {0, 1, -1}, {-1, -1, -2}};
 
+  /** The sum of two neighbours' (corner, corner + 1), by edge and rotation. */
+  private static final double[][][] SUMS = sums();
+
   private final Facet facet;
 
   public MembraneTriangle(Facet facet) {
@@ -62,7 +65,7 @@ public final class MembraneTriangle {
         double dy = facet.dy(edge + 1, edge);
         double scale = facet.area / (3 * (dx * dx + dy * dy));
         for (int r = 0; r < 3; r++) {
-          double natural = scale * (at(corner, edge, r) + at(corner + 1, edge, r));
+          double natural = scale * SUMS[corner][edge][r];
           for (int strain = 0; strain < 3; strain++) {
             higher[corner][strain][6 * r + 5] += fromNatural[strain][edge] * natural;
           }
@@ -77,6 +80,18 @@ public final class MembraneTriangle {
       }
     }
     return higher;
+  }
+
+  private static double[][][] sums() {
+    double[][][] sums = new double[3][3][3];
+    for (int corner = 0; corner < 3; corner++) {
+      for (int edge = 0; edge < 3; edge++) {
+        for (int r = 0; r < 3; r++) {
+          sums[corner][edge][r] = at(corner, edge, r) + at(corner + 1, edge, r);
+        }
+      }
+    }
+    return sums;
   }
 
   /** The optimal coefficient at a corner: corner 0's pattern, turned. */
