@@ -1,6 +1,8 @@
 package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
@@ -82,8 +84,7 @@ final class PressureMap {
    * @param most so many at most
    */
   List<PressurePeak> squareCentimetres(int most) {
-    Spot[] pressed = spots.stream().filter(spot -> spot.pressure > 0).toArray(Spot[]::new);
-    double[] means = spots.stream().mapToDouble(spot -> mean(spot, pressed)).toArray();
+    double[] means = means();
     List<Spot> taken = new ArrayList<>();
     List<PressurePeak> peaks = new ArrayList<>();
     while (peaks.size() < most) {
@@ -112,26 +113,44 @@ final class PressureMap {
     return taken.stream().allMatch(other -> other.place.distance(spot.place) > 2 * RADIUS);
   }
 
-  /** The force within a disc of 1 cm² about a piece of the skin, over 1 cm². */
-  private static double mean(Spot middle, Spot[] pressed) {
-    double force = 0;
-    for (Spot spot : pressed) {
-      double x = spot.place.getX() - middle.place.getX();
-      double farthest = RADIUS + spot.radius;
-      // Most lie farther off along the finger alone.
-      if (Math.abs(x) >= farthest) {
-        continue;
-      }
-      double y = spot.place.getY() - middle.place.getY();
-      double z = spot.place.getZ() - middle.place.getZ();
-      double square = x * x + y * y + z * z;
-      if (square < farthest * farthest) {
-        // All of a piece lies within the disc, or a share of it across its own width.
-        double within = (farthest - Math.sqrt(square)) / (2 * spot.radius);
-        force += spot.pressure * spot.area * Math.min(1, within);
+  /** The mean about each piece of the skin, found among those near it along the finger. */
+  private double[] means() {
+    Spot[] pressed =
+        spots.stream()
+            .filter(spot -> spot.pressure > 0)
+            .sorted(Comparator.comparingDouble(spot -> spot.place.getX()))
+            .toArray(Spot[]::new);
+    double[] along = new double[pressed.length];
+    double reach = RADIUS;
+    for (int i = 0; i < pressed.length; i++) {
+      along[i] = pressed[i].place.getX();
+      reach = Math.max(reach, RADIUS + pressed[i].radius);
+    }
+    double[] means = new double[spots.size()];
+    for (int k = 0; k < means.length; k++) {
+      double x = spots.get(k).place.getX();
+      int from = Arrays.binarySearch(along, x - reach);
+      from = from < 0 ? -from - 1 : from;
+      for (int i = from; i < pressed.length && along[i] < x + reach; i++) {
+        means[k] += force(spots.get(k), pressed[i]) / SQUARE_CENTIMETRE;
       }
     }
-    return force / SQUARE_CENTIMETRE;
+    return means;
+  }
+
+  /** The force of a piece of the skin within a disc of 1 cm² about another (N). */
+  private static double force(Spot middle, Spot spot) {
+    double x = spot.place.getX() - middle.place.getX();
+    double y = spot.place.getY() - middle.place.getY();
+    double z = spot.place.getZ() - middle.place.getZ();
+    double square = x * x + y * y + z * z;
+    double farthest = RADIUS + spot.radius;
+    if (square >= farthest * farthest) {
+      return 0;
+    }
+    // All of a piece lies within the disc, or a share of it across its own width.
+    double within = (farthest - Math.sqrt(square)) / (2 * spot.radius);
+    return spot.pressure * spot.area * Math.min(1, within);
   }
 
   /** A peak on a patch. */
