@@ -41,6 +41,9 @@ public final class HeldFinger {
 
   private static final int MOST_PULLS = 40;
 
+  /** From one pull to the next harder one that is tried. */
+  private static final double HARDER = 1.5;
+
   /** A search that leaves more of its largest force out of balance has not ended. */
   private static final double UNBALANCED = 1e-7;
 
@@ -225,50 +228,100 @@ public final class HeldFinger {
    * @param degrees beyond the angle asked for
    * @param least pull to try (N), above 0
    * @param most pull to try (N)
-   * @return N; empty where neither the own pull nor the most does
+   * @return N; empty where no pull that was tried does
    * @throws NotComputable where no equilibrium is found
    */
   public OptionalDouble leastTension(
       Fastening fastening, JointMoment moment, double degrees, double least, double most)
       throws NotComputable {
     double own = Math.max(least, Math.min(most, fastening.tension()));
-    HeldState held = held(fastening.withTension(own), moment);
-    double miss = degrees(held.resting()) - degrees;
-    boolean holds = miss <= 0;
-    double end = holds ? least : most;
-    held = from(held).held(fastening.withTension(end), moment);
-    double missAtEnd = degrees(held.resting()) - degrees;
-    if (missAtEnd <= 0 == holds) {
-      return holds ? OptionalDouble.of(least) : OptionalDouble.empty();
+    Tried first = tried(fastening.withTension(own), moment, degrees);
+    Optional<Tried> holding = holding(first, moment, degrees, least, most);
+    if (holding.isEmpty()) {
+      return OptionalDouble.empty();
     }
-    double low = Math.log(holds ? least : own);
-    double high = Math.log(holds ? own : most);
-    double close = holds ? missAtEnd : miss;
-    double far = holds ? miss : missAtEnd;
+    Tried gentle = holding.get().next(least, moment, degrees);
+    return OptionalDouble.of(
+        gentle.beyond <= 0 ? least : between(gentle, holding.get(), moment, degrees));
+  }
+
+  /**
+   * A closure that was tried.
+   *
+   * @param beyond the angle allowed (degrees)
+   */
+  private record Tried(HeldFinger finger, Fastening fastening, HeldState held, double beyond) {
+    Tried next(double pull, JointMoment moment, double degrees) throws NotComputable {
+      return finger.from(held).tried(fastening.withTension(pull), moment, degrees);
+    }
+
+    double pull() {
+      return fastening.tension();
+    }
+  }
+
+  private Tried tried(Fastening fastening, JointMoment moment, double degrees)
+      throws NotComputable {
+    HeldState held = held(fastening, moment);
+    return new Tried(this, fastening, held, degrees(held.resting()) - degrees);
+  }
+
+  /**
+   * A pull that holds the joint: the one at hand, or else the first on the way to harder or to
+   * gentler ones, as long as the joint goes no farther by it. A shallow trough bends under the pull
+   * itself, so that more is not always better.
+   */
+  private static Optional<Tried> holding(
+      Tried own, JointMoment moment, double degrees, double least, double most)
+      throws NotComputable {
+    for (double step : new double[] {HARDER, 1 / HARDER}) {
+      double last = step > 1 ? most : least;
+      Tried at = own;
+      Tried before = own;
+      while (at.beyond > 0 && at.beyond <= before.beyond && at.pull() != last) {
+        before = at;
+        at = at.next(Math.max(least, Math.min(most, step * at.pull())), moment, degrees);
+      }
+      if (at.beyond <= 0) {
+        return Optional.of(at);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The least pull between one that does not hold the joint and one that does: false position on
+   * its logarithm, the value of an end that is kept twice halved (Illinois), aimed at the middle of
+   * what is good enough.
+   */
+  private static double between(Tried gentle, Tried hard, JointMoment moment, double degrees)
+      throws NotComputable {
+    double low = Math.log(gentle.pull());
+    double high = Math.log(hard.pull());
+    double close = gentle.beyond;
+    double far = hard.beyond;
+    Tried at = gentle;
     int side = 0;
-    // False position on the logarithm of the pull; the value of an end that is kept twice is halved
-    // (Illinois). Aimed at the middle of what is good enough.
     for (int k = 0; k < MOST_PULLS && high - low > PULL_TOLERANCE; k++) {
       double aim = (close + ANGLE_TOLERANCE / 2) / (close - far);
       double middle = low + Math.min(1, aim) * (high - low);
-      held = from(held).held(fastening.withTension(Math.exp(middle)), moment);
-      miss = degrees(held.resting()) - degrees;
-      if (miss > 0) {
+      at = at.next(Math.exp(middle), moment, degrees);
+      if (at.beyond > 0) {
         low = middle;
-        close = miss;
+        close = at.beyond;
         far /= side > 0 ? 2 : 1;
         side = 1;
       } else {
         high = middle;
-        if (miss > -ANGLE_TOLERANCE) {
+        if (at.beyond > -ANGLE_TOLERANCE) {
           break;
         }
-        far = miss;
+        far = at.beyond;
         close /= side < 0 ? 2 : 1;
         side = -1;
       }
     }
-    return OptionalDouble.of(Math.exp(high));
+    return Math.exp(high);
   }
 
   /** The same, looking for each equilibrium from where a state rests. */

@@ -296,6 +296,19 @@ class PracticeTest {
         .isGreaterThan(5);
   }
 
+  /** A shallow trough bends under a hard pull: a gentler one holds, and it is found from there. */
+  @Test
+  void aPullThatIsTooHardLeadsToAGentlerOne() throws Exception {
+    Case one = Case.of("covered-tip", Worn.QUARTER);
+    Fastening hard = one.fastening.withTension(3);
+    assertThat(one.finger.angle(hard, one.moment)).isGreaterThan(6);
+    double least = one.finger.leastTension(hard, one.moment, 6, 0.05, 6).orElseThrow();
+    assertThat(least).isLessThan(one.fastening.tension());
+    assertThat(one.finger.leastTension(one.fastening, one.moment, 6, 0.05, 6).orElseThrow())
+        .isCloseTo(least, within(0.01));
+    assertThat(one.finger.leastTension(hard, one.moment, 5, 0.05, 6)).isEmpty();
+  }
+
   /** Where the least that is tried holds it, and where the most does not. */
   @Test
   void theLeastPullIsAtTheEndsOfWhatIsTried() throws Exception {
