@@ -104,7 +104,11 @@ final class Equilibrium {
     while (miss > TOLERANCE && steps < MOST_STEPS) {
       boolean fresh = equations == null;
       if (fresh) {
-        equations = equations(slope.length);
+        Optional<CholeskyFactor> factored = equations(slope.length);
+        if (factored.isEmpty()) {
+          break;
+        }
+        equations = factored.get();
       }
       boolean taken = take(step(equations, slope), slope);
       steps++;
@@ -193,8 +197,8 @@ final class Equilibrium {
     return off;
   }
 
-  /** The equations of Newton's step, factored. */
-  private CholeskyFactor equations(int unknowns) {
+  /** The equations of Newton's step, factored; empty where no stiffness makes them definite. */
+  private Optional<CholeskyFactor> equations(int unknowns) {
     double[] stiffness = new double[n];
     double[] turning = new double[n];
     double bend = system.fall(angle);
@@ -236,19 +240,19 @@ final class Equilibrium {
     return largest;
   }
 
-  private static CholeskyFactor factored(double[][] matrix) {
+  /** Where rounding leaves them indefinite, with ever more of the largest stiffness added. */
+  private static Optional<CholeskyFactor> factored(double[][] matrix) {
     double most = largest(matrix);
-    for (double more = 0; ; more = more == 0 ? 1e-14 * most : 100 * more) {
+    Optional<CholeskyFactor> factor = Optional.empty();
+    for (double share = 0; factor.isEmpty() && share <= 1; share = Math.max(1e-14, 100 * share)) {
       double[][] held = new double[matrix.length][];
       for (int k = 0; k < held.length; k++) {
         held[k] = matrix[k].clone();
-        held[k][k] += more;
+        held[k][k] += share * most;
       }
-      Optional<CholeskyFactor> factor = CholeskyFactor.of(held);
-      if (factor.isPresent()) {
-        return factor.get();
-      }
+      factor = CholeskyFactor.of(held);
     }
+    return factor;
   }
 
   private static double[] step(CholeskyFactor equations, double[] slope) {
