@@ -70,22 +70,7 @@ public final class DenseCholesky {
   }
 
   private static void update(double[][] l, int start, int end, int j, int top, int bottom) {
-    int k = start;
-    for (; k + 3 < end; k += 4) {
-      subtract4(
-          l[j],
-          l[k],
-          l[k + 1],
-          l[k + 2],
-          l[k + 3],
-          l[k][j],
-          l[k + 1][j],
-          l[k + 2][j],
-          l[k + 3][j],
-          top,
-          bottom);
-    }
-    for (; k < end; k++) {
+    for (int k = start; k < end; k++) {
       subtract(l[j], l[k], l[k][j], top, bottom);
     }
   }
@@ -110,23 +95,6 @@ public final class DenseCholesky {
   private static void subtract(double[] y, double[] a, double s, int top, int bottom) {
     for (int i = top; i < bottom; i++) {
       y[i] -= s * a[i];
-    }
-  }
-
-  private static void subtract4(
-      double[] y,
-      double[] a,
-      double[] b,
-      double[] c,
-      double[] d,
-      double s,
-      double t,
-      double u,
-      double v,
-      int top,
-      int bottom) {
-    for (int i = top; i < bottom; i++) {
-      y[i] -= s * a[i] + t * b[i] + u * c[i] + v * d[i];
     }
   }
 
