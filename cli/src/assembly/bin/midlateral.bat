@@ -15,7 +15,7 @@ if defined MAJOR if %MAJOR% LSS 17 (
   echo midlateral: Java 17 or later is needed; %JAVA% is %VERSION% 1>&2
   exit /b 4
 )
-set "MODE=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto"
+set "MODE=-XX:TieredStopAtLevel=1 -XX:Tier3MinInvocationThreshold=5 -XX:Tier3CompileThreshold=1000 -XX:+UseSerialGC -Xshare:auto"
 if "%~1"=="batch" set "MODE=-XX:+UseParallelGC"
 "%JAVA%" %MODE% -Dfile.encoding=UTF-8 -jar "%~dp0..\lib\midlateral.jar" %*
 exit /b %ERRORLEVEL%
