@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.midlateral.cli.line.AskedCommand;
 import org.midlateral.cli.line.CommandForm;
@@ -13,6 +14,7 @@ import org.midlateral.cli.line.Parameter;
 import org.midlateral.cli.line.ReadLine;
 import org.midlateral.cli.line.ReadyCommand;
 import org.midlateral.cli.line.WrongCommandLine;
+import org.midlateral.digit.Ellipses;
 import org.midlateral.document.Defect;
 import org.midlateral.measurement.file.Orders;
 import org.midlateral.recipe.Concurrent;
@@ -87,14 +89,15 @@ public final class Main {
   }
 
   /**
-   * Nearly every command reads a file by them; they are loaded while its words are read. What fails
-   * here fails again, and is told, where a table is asked for.
+   * Nearly every command reads a file by them; they are loaded while its words are read, and then
+   * what the first section and the first written number need. What fails here fails again, and is
+   * told, where it is asked for.
    */
   private static void loadTables() {
     Concurrent.begin(
         () -> {
           Orders.prepare();
-          return true;
+          return String.format(Locale.ROOT, "%.1f", Ellipses.unitPerimeter(1));
         });
   }
 
