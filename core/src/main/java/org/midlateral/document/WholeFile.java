@@ -18,6 +18,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinTask;
 
 /**
  * Writes files whole or not at all: a file is written beside its name under a temporary one that
@@ -121,7 +122,10 @@ public final class WholeFile {
     files.keySet().stream().map(WholeFile::folder).distinct().forEach(Leftover::sweep);
     List<Draft> drafts = files.entrySet().stream().map(Draft::new).toList();
     try {
-      drafts.subList(0, together.size()).parallelStream().forEach(Draft::write);
+      ForkJoinTask.invokeAll(
+          drafts.subList(0, together.size()).stream()
+              .map(draft -> ForkJoinTask.adapt(draft::write))
+              .toList());
       drafts.subList(together.size(), drafts.size()).forEach(Draft::write);
       drafts.forEach(Draft::demand);
       place(drafts, force);

@@ -208,6 +208,13 @@ public record Report(
     }
   }
 
+  /** The same with its timing. */
+  public Report withTiming(Timing spent) {
+    return new Report(
+        tool, reference, note, caution, ok, findings, levels, parts, clearance, assembly, joint,
+        rigidity, support, closure, blank, print, spent);
+  }
+
   /** The report as it is written: JSON, ending with a line feed. */
   public String json() {
     return RecordJson.ROUNDED.text(this);

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import org.midlateral.document.Content;
 import org.midlateral.document.WholeFile;
@@ -73,19 +75,18 @@ public final class ProductWriter {
     Map<String, Content> together =
         new LinkedHashMap<>(solidFiles(product, writing.formats, names));
     product.documents().ifPresent(drawn -> together.putAll(drawn.files()));
-    // The report comes after them, so that its timing knows the others'.
+    ForkJoinTask<Report> told =
+        ForkJoinPool.commonPool()
+            .submit(() -> ProductReport.of(product, writing.formats, names, Optional.empty()));
+    // The report is written after them, so that its timing knows the others'.
     Report[] report = new Report[1];
     Map<String, Content> after = new LinkedHashMap<>();
     after.put(
         REPORT,
         out -> {
           double spent = (System.nanoTime() - start) / 1e6;
-          report[0] =
-              ProductReport.of(
-                  product,
-                  writing.formats,
-                  names,
-                  writing.reproducible ? Optional.empty() : Optional.of(spent));
+          Report.Timing timing = product.timing().withWrite(spent);
+          report[0] = writing.reproducible ? told.join() : told.join().withTiming(timing);
           out.write(report[0].json().getBytes(StandardCharsets.UTF_8));
         });
     Map<String, MadeFile> made = new ConcurrentHashMap<>();
