@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.midlateral.cut.MidlateralCut;
-import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
-import org.midlateral.digit.TapedDigit;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Hand;
-import org.midlateral.measurement.Measurements;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.Refusals;
 import org.midlateral.piece.BridgedStretch;
@@ -24,7 +20,6 @@ import org.midlateral.shell.DorsalShell;
 import org.midlateral.shell.DorsumGap;
 import org.midlateral.solid.Solid;
 import org.midlateral.solid.SolidMesher;
-import org.midlateral.trough.Trough;
 import org.midlateral.work.Interruption;
 
 /**
@@ -72,13 +67,12 @@ public record Orthosis(
    */
   public static Orthosis make(Order order, double fineness) throws DesignRefused {
     Interruption.ifInterrupted();
-    Measurements measured = order.measurements();
     Design design = order.design();
-    DigitSurface digit = TapedDigit.of(measured);
-    Outline outline = MidlateralCut.of(measured, design.trough(), digit);
-    Relief relief = Relief.of(measured, design.relief(), digit);
-    Piece bare = Trough.of(design.trough(), digit, outline);
-    Piece plainTrough = relief.over(bare);
+    VolarStages volar = VolarStages.of(order);
+    DigitSurface digit = volar.digit();
+    Relief relief = volar.relief();
+    Piece bare = volar.bare();
+    Piece plainTrough = volar.plain();
     Finish finish = new Finish(order, relief);
     Optional<Piece> plainShell = Optional.empty();
     Optional<Finding> refused = Optional.empty();
@@ -117,6 +111,11 @@ public record Orthosis(
    */
   public Orthosis withoutShell(Finding why) {
     return trough(order, Optional.of(why));
+  }
+
+  /** The stages up to its volar piece. */
+  public VolarStages volar() {
+    return new VolarStages(order, digit, relief, bare, plainTrough);
   }
 
   /** The trough, as if no dorsal piece had been asked for. */

@@ -78,7 +78,8 @@ public record Closure(
     Measurements measured = order.measurements();
     ClosureDesign design = order.design().closure();
     OuterGirth girth = new OuterGirth(digit, solids);
-    ClosureLayout laid = ClosureLayout.of(design, digit, solids);
+    ClosureLayout laid =
+        ClosureLayout.of(design, digit, solids.stream().map(Solid::piece).toList());
     List<LevelGirth> levels =
         measured.circumference().keySet().stream()
             .map(

@@ -4,7 +4,7 @@ import java.util.List;
 import org.midlateral.cut.Outline;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design.ClosureDesign;
-import org.midlateral.solid.Solid;
+import org.midlateral.piece.Piece;
 
 /**
  * How the closures of an order lie along the finger: all of them that needs no girth.
@@ -39,10 +39,10 @@ public record ClosureLayout(
   /**
    * Lays them.
    *
-   * @param solids what is worn, the trough first
+   * @param pieces what is worn, the trough first
    */
-  public static ClosureLayout of(ClosureDesign design, DigitSurface digit, List<Solid> solids) {
-    Outline trough = solids.get(0).piece().outline();
+  public static ClosureLayout of(ClosureDesign design, DigitSurface digit, List<Piece> pieces) {
+    Outline trough = pieces.get(0).outline();
     double from = trough.flankStart();
     double to = Math.min(trough.distal(), digit.tip());
     double step = design.width() * (1 - design.overlap());
@@ -57,8 +57,8 @@ public record ClosureLayout(
         turns,
         passes,
         passes * inPass,
-        design.tension(solids.size() > 1),
-        tapes(design, solids.get(solids.size() - 1).piece().outline()));
+        design.tension(pieces.size() > 1),
+        tapes(design, pieces.get(pieces.size() - 1).outline()));
   }
 
   /** One turn at either end of the outer piece; where they would lie on one another, one. */

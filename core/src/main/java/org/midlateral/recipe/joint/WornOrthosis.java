@@ -3,6 +3,7 @@ package org.midlateral.recipe.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.Design;
 import org.midlateral.measurement.Design.ClosureKind;
 import org.midlateral.measurement.DesignRefused;
@@ -24,6 +25,7 @@ import org.midlateral.mechanics.joint.JointMoment;
 import org.midlateral.piece.Piece;
 import org.midlateral.recipe.Concurrent;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.VolarStages;
 import org.midlateral.solid.Solid;
 import org.midlateral.work.Interruption;
 
@@ -69,7 +71,8 @@ public record WornOrthosis(
     Interruption.ifInterrupted();
     List<FactoredShell> bodies = new ArrayList<>(List.of(trough));
     dorsalShell.ifPresent(bodies::add);
-    HeldFinger finger = HeldFinger.of(pieces(made), bodies, made.order().design().holding());
+    HeldFinger finger =
+        HeldFinger.of(worn(made.order(), pieces(made)), bodies, made.order().design().holding());
     return of(made, finger);
   }
 
@@ -78,7 +81,7 @@ public record WornOrthosis(
     return new WornOrthosis(
         made,
         finger,
-        fastening(order.design().closure().kind(), made),
+        fastening(order.design().closure().kind(), order, pieces(made)),
         JointMoment.of(order, made.digit()));
   }
 
@@ -86,12 +89,15 @@ public record WornOrthosis(
     return Isotropic.of(Material.of(order.design().material()));
   }
 
-  private static FingerInPieces pieces(Orthosis made) {
-    Order order = made.order();
+  private static List<Piece> pieces(Orthosis made) {
     List<Piece> pieces = new ArrayList<>(List.of(made.plainTrough()));
     made.plainShell().ifPresent(pieces::add);
+    return pieces;
+  }
+
+  private static FingerInPieces worn(Order order, List<Piece> pieces) {
     return new FingerInPieces(
-        made.plainTrough().digit(),
+        pieces.get(0).digit(),
         order.measurements().dipAxis(),
         pieces,
         order.design().trough().liner(),
@@ -129,7 +135,7 @@ public record WornOrthosis(
     if (other.plainShell().isPresent() != made.plainShell().isPresent()) {
       return Optional.empty();
     }
-    FingerInPieces worn = pieces(other);
+    FingerInPieces worn = worn(other.order(), pieces(other));
     List<Concurrent<Solid>> meshing =
         worn.pieces().stream()
             .map(piece -> Concurrent.begin(() -> FingerShell.mesh(piece, EDGES)))
@@ -151,8 +157,28 @@ public record WornOrthosis(
     }
   }
 
+  /** How a trough alone holds the joint, in two figures; empty where there is no answer. */
+  public static Optional<JointFigures> figures(VolarStages trough) {
+    Order order = trough.order();
+    List<Piece> pieces = List.of(trough.plain());
+    try {
+      FactoredShell body = FactoredShell.of(trough.plain(), plastic(order));
+      HeldFinger finger =
+          HeldFinger.of(worn(order, pieces), List.of(body), order.design().holding());
+      Fastening fastening = fastening(order.design().closure().kind(), order, pieces);
+      return figures(finger, fastening, JointMoment.of(order, trough.digit()));
+    } catch (DesignRefused | NotComputable e) {
+      return Optional.empty();
+    }
+  }
+
   /** How it holds the joint, in two figures; empty where there is no answer. */
   public Optional<JointFigures> figures() {
+    return figures(finger, fastening, moment);
+  }
+
+  private static Optional<JointFigures> figures(
+      HeldFinger finger, Fastening fastening, JointMoment moment) {
     try {
       JointAnswer answer = finger.holdWhole(fastening, moment);
       double pressure = answer.squareCentimetre().pressure();
@@ -169,17 +195,18 @@ public record WornOrthosis(
 
   /** Another closure of the same pieces, as the order would lay it. */
   public Fastening fastening(ClosureKind kind) {
-    return fastening(kind, made);
+    return fastening(kind, made.order(), pieces(made));
   }
 
-  private static Fastening fastening(ClosureKind kind, Orthosis made) {
-    Design design = made.order().design();
+  private static Fastening fastening(ClosureKind kind, Order order, List<Piece> pieces) {
+    Design design = order.design();
+    DigitSurface digit = pieces.get(0).digit();
     return Fastening.of(
         kind,
         design.closure(),
         design.holding(),
-        ClosureLayout.of(design.closure(), made.digit(), made.solids()),
-        made.digit().pipAxis());
+        ClosureLayout.of(design.closure(), digit, pieces),
+        digit.pipAxis());
   }
 
   /**

@@ -112,7 +112,7 @@ record ComparedTrough(
 
   /** How it holds the joint; empty where that has no answer. */
   Optional<JointFigures> joint() {
-    return WornOrthosis.figures(made);
+    return WornOrthosis.figures(made.volar());
   }
 
   /**

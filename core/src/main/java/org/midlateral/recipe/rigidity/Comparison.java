@@ -14,7 +14,7 @@ import org.midlateral.mechanics.JointBlock.JointFigures;
 import org.midlateral.mechanics.SupportBlock.Change;
 import org.midlateral.mechanics.element.Isotropic;
 import org.midlateral.recipe.Concurrent;
-import org.midlateral.recipe.Orthosis;
+import org.midlateral.recipe.VolarStages;
 import org.midlateral.recipe.joint.WornOrthosis;
 import org.midlateral.recipe.rigidity.ComparedOrders.ChangedOrder;
 
@@ -51,7 +51,7 @@ public final class Comparison {
         .forEach(wrap -> troughs.computeIfAbsent(wrap, w -> begin(orders.wrap(w), plastic, by)));
     orders.changes().forEach(changed -> changes.add(Concurrent.begin(() -> change(changed))));
     // The shortest last: it is what may have to be waited for.
-    cast = Concurrent.begin(() -> WornOrthosis.figures(made(orders.castLength())));
+    cast = Concurrent.begin(() -> WornOrthosis.figures(VolarStages.of(orders.castLength())));
   }
 
   /**
@@ -75,10 +75,6 @@ public final class Comparison {
   /** By what the bend of pieces is computed. */
   BendOfPieces by() {
     return by;
-  }
-
-  private static Orthosis made(Order order) throws DesignRefused {
-    return Orthosis.make(Variant.withoutShell(order));
   }
 
   private static ComparedChange change(ChangedOrder changed) {

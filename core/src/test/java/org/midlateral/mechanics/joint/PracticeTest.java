@@ -30,6 +30,7 @@ import org.midlateral.mechanics.joint.JointAnswer.AngleSplit;
 import org.midlateral.mechanics.joint.JointAnswer.PressurePeak;
 import org.midlateral.mechanics.joint.JointAnswer.Resultants;
 import org.midlateral.recipe.Orthosis;
+import org.midlateral.solid.Solid;
 
 /**
  * The samples and a plain finger at the defaults, against what hands know (common practice, no
@@ -103,7 +104,9 @@ class PracticeTest {
       Order order = read.order();
       Orthosis made = Orthosis.make(order);
       DigitSurface digit = made.digit();
-      ClosureLayout laid = ClosureLayout.of(order.design().closure(), digit, made.solids());
+      ClosureLayout laid =
+          ClosureLayout.of(
+              order.design().closure(), digit, made.solids().stream().map(Solid::piece).toList());
       FingerInPieces pieces =
           worn.shell ? WornFingers.both(order, Joining.SLIPPING) : WornFingers.trough(order);
       return new Case(
