@@ -25,17 +25,30 @@ record Coupling(SpringLaw law, double even, double odd, double gap) {
     return new Coupling(other, even, odd, gap);
   }
 
-  double finger(double angle) {
-    // cos a - 1, without cancellation.
-    double half = Math.sin(angle / 2);
-    return odd * Math.sin(angle) - 2 * even * half * half;
+  /** How far the finger closes it. */
+  double finger(Flexed joint) {
+    return odd * joint.sin - even * joint.versine;
   }
 
-  double fingerRate(double angle) {
-    return odd * Math.cos(angle) - even * Math.sin(angle);
+  double fingerRate(Flexed joint) {
+    return odd * joint.cos - even * joint.sin;
   }
 
-  double fingerBend(double angle) {
-    return -odd * Math.sin(angle) - even * Math.cos(angle);
+  double fingerBend(Flexed joint) {
+    return -odd * joint.sin - even * joint.cos;
+  }
+
+  /**
+   * A joint flexed by an angle.
+   *
+   * @param sin of the angle
+   * @param cos of the angle
+   * @param versine 1 - cos, without cancellation
+   */
+  record Flexed(double sin, double cos, double versine) {
+    static Flexed by(double angle) {
+      double half = Math.sin(angle / 2);
+      return new Flexed(Math.sin(angle), Math.cos(angle), 2 * half * half);
+    }
   }
 }

@@ -3,7 +3,7 @@ package org.midlateral.mechanics.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.mechanics.joint.Fitting.Lever;
 import org.midlateral.piece.Piece;
 
 /** Lists the springs between a finger, its pieces and a closure. */
@@ -58,14 +58,14 @@ final class Couplings {
 
   private List<Coupling> all(double[] laid) {
     List<Coupling> all = new ArrayList<>();
-    for (SkinPatch patch : fitting.patches()) {
-      all.add(skin(patch));
+    for (int k = 0; k < fitting.patches().size(); k++) {
+      all.add(skin(fitting.patches().get(k), fitting.patchLevers().get(k)));
     }
     for (SkinPatch overlap : fitting.overlaps()) {
       all.add(Coupling.fixed(SpringLaw.stop(stop(overlap)), fit(overlap)));
     }
     for (int k = 0; k < fitting.strips().size(); k++) {
-      all.add(strip(fitting.strips().get(k), laid.length > 0, laid.length > 0 ? laid[k] : 0));
+      all.add(strip(k, laid.length > 0, laid.length > 0 ? laid[k] : 0));
     }
     SpringLaw grip = SpringLaw.linear(grip());
     all.add(Coupling.fixed(grip, 0));
@@ -77,9 +77,9 @@ final class Couplings {
     return all;
   }
 
-  private Coupling skin(SkinPatch patch) {
+  private Coupling skin(SkinPatch patch, Lever lever) {
     List<SoftLayer> layers = new ArrayList<>();
-    layers.add(layer(patch.station(), patch.angle()));
+    layers.add(tissue.at(patch.station(), patch.radius(), patch.angle()));
     double gap = patch.gap() - thicker.applyAsDouble(patch.station());
     if (patch.piece() == 0) {
       layers.addAll(liner);
@@ -87,48 +87,18 @@ final class Couplings {
         gap -= l.thickness();
       }
     }
-    double even = 0;
-    double odd = 0;
-    for (SkinVertex v : patch.parts()) {
-      if (fitting.worn().distal(v.station())) {
-        Vector3D out = v.out().multiply(patch.share(v));
-        even += even(v.skin(), out);
-        odd += odd(v.skin(), out);
-      }
-    }
-    return new Coupling(new SoftContact(layers, patch.area()), even, odd, gap);
+    return new Coupling(new SoftContact(layers, patch.area()), lever.even(), lever.odd(), gap);
   }
 
-  private SoftLayer layer(double station, double angle) {
-    return tissue.at(fitting.worn().skin().slice(station), angle);
-  }
-
-  /** What a turning of the joint moves a place along a direction: the part with cos a - 1. */
-  private double even(Vector3D at, Vector3D direction) {
-    Vector3D arm = pieces.centre().vectorTo(at);
-    return direction.getX() * arm.getX() + direction.getZ() * arm.getZ();
-  }
-
-  /** The part with sin a. */
-  private double odd(Vector3D at, Vector3D direction) {
-    Vector3D arm = pieces.centre().vectorTo(at);
-    return direction.getX() * arm.getZ() - direction.getZ() * arm.getX();
-  }
-
-  private Coupling strip(TautBand band, boolean laid, double reference) {
-    double even = 0;
-    double odd = 0;
-    for (TautBand.BandBend bend : band.bends()) {
-      if (bend.piece() < 0 && fitting.worn().distal(band.station())) {
-        even -= even(bend.at(), bend.pull());
-        odd -= odd(bend.at(), bend.pull());
-      }
-    }
+  private Coupling strip(int k, boolean laid, double reference) {
+    TautBand band = fitting.strips().get(k);
+    Lever lever = fitting.stripLevers().get(k);
     double bands = fastening.bands(band.from(), band.to());
     if (bands == 0) {
-      return new Coupling(SpringLaw.constant(0), even, odd, 0);
+      return new Coupling(SpringLaw.constant(0), lever.even(), lever.odd(), 0);
     }
-    List<SoftLayer> skin = band.onSkin() ? List.of(layer(band.station(), Math.PI)) : List.of();
+    List<SoftLayer> skin =
+        band.onSkin() ? List.of(tissue.at(band.station(), band.radius(), Math.PI)) : List.of();
     Hoop hoop =
         new Hoop(
             bands,
@@ -139,7 +109,7 @@ final class Couplings {
             skin,
             band.onSkin() ? band.arc() : 0,
             band.area());
-    return new Coupling(hoop, even, odd, 0);
+    return new Coupling(hoop, lever.even(), lever.odd(), 0);
   }
 
   /** Gap between the two pieces (mm). */
@@ -166,7 +136,7 @@ final class Couplings {
   private double grip() {
     double grip = 0;
     for (SkinPatch patch : pieces.gripped()) {
-      SoftLayer layer = layer(patch.station(), patch.angle());
+      SoftLayer layer = tissue.at(patch.station(), patch.radius(), patch.angle());
       grip += patch.area() * SHEAR * layer.modulus() / layer.thickness();
     }
     return grip;

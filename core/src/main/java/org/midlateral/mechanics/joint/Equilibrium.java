@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.midlateral.mechanics.algebra.CholeskyFactor;
 import org.midlateral.mechanics.algebra.GroupedRows;
+import org.midlateral.mechanics.joint.Coupling.Flexed;
 import org.midlateral.mechanics.joint.SpringLaw.SpringAnswer;
 
 /**
@@ -59,6 +60,7 @@ final class Equilibrium {
   private final double[] reach;
 
   private double angle;
+  private Flexed joint;
   private double[] moved;
   private double[] closings;
   private SpringAnswer[] answers;
@@ -73,11 +75,12 @@ final class Equilibrium {
     rows = system.rows();
     reach = rows.largest();
     angle = start.angle();
+    joint = Flexed.by(angle);
     moved = new double[moves];
     System.arraycopy(start.motion(), 0, moved, 0, motions);
     double[] shape = start.shape();
     System.arraycopy(shape, 0, moved, motions, Math.min(shape.length, moves - motions));
-    closings = closings(angle, moved);
+    closings = closings(joint, moved);
     answers = answers(closings);
     energy = energy(angle, moved, answers);
   }
@@ -129,7 +132,7 @@ final class Equilibrium {
     return new Resting(angle, motion, shape, closings, answers, bent(moved), steps, miss);
   }
 
-  private double[] closings(double atAngle, double[] at) {
+  private double[] closings(Flexed atAngle, double[] at) {
     double[] all = rows.times(at);
     for (int e = 0; e < n; e++) {
       Coupling c = system.couplings().get(e);
@@ -169,7 +172,7 @@ final class Equilibrium {
     for (int e = 0; e < n; e++) {
       double f = answers[e].force();
       weights[e] = -f;
-      turn += f * system.couplings().get(e).fingerRate(angle);
+      turn += f * system.couplings().get(e).fingerRate(joint);
     }
     double[] slope = Arrays.copyOf(rows.weighted(weights), moves + (free ? 1 : 0));
     for (int k = motions; k < moves; k++) {
@@ -188,7 +191,7 @@ final class Equilibrium {
     for (int e = 0; e < n; e++) {
       double f = answers[e].force();
       largest = Math.max(largest, Math.abs(f));
-      arm = Math.max(arm, Math.abs(f * system.couplings().get(e).fingerRate(angle)));
+      arm = Math.max(arm, Math.abs(f * system.couplings().get(e).fingerRate(joint)));
     }
     double off = free ? Math.abs(slope[moves]) / arm : 0;
     for (int k = 0; k < moves; k++) {
@@ -207,8 +210,8 @@ final class Equilibrium {
       stiffness[e] = Math.max(0, answers[e].stiffness());
       if (free) {
         Coupling c = system.couplings().get(e);
-        double rate = c.fingerRate(angle);
-        bend += c.fingerBend(angle) * answers[e].force();
+        double rate = c.fingerRate(joint);
+        bend += c.fingerBend(joint) * answers[e].force();
         turning[e] = -stiffness[e] * rate;
         tissue += stiffness[e] * rate * rate;
       }
@@ -278,13 +281,15 @@ final class Equilibrium {
       for (int k = 0; k < moves; k++) {
         tryMoved[k] += share * step[k];
       }
-      double[] tryClosings = closings(tryAngle, tryMoved);
+      Flexed tryJoint = Flexed.by(tryAngle);
+      double[] tryClosings = closings(tryJoint, tryMoved);
       SpringAnswer[] tryAnswers = answers(tryClosings);
       double tryEnergy = energy(tryAngle, tryMoved, tryAnswers);
       // Close to the least the energy's own rounding is larger than what it falls by.
       double rounding = 1e-13 * Math.abs(energy);
       if (tryEnergy <= energy + ARMIJO * share * falls + rounding) {
         angle = tryAngle;
+        joint = tryJoint;
         moved = tryMoved;
         closings = tryClosings;
         answers = tryAnswers;

@@ -3,6 +3,7 @@ package org.midlateral.mechanics.joint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
@@ -26,6 +27,25 @@ final class Fitting {
   private final List<SkinPatch> patches;
   private final List<SkinPatch> overlaps;
   private final List<TautBand> bands;
+  private final List<Lever> patchLevers;
+  private final List<Lever> stripLevers;
+
+  /**
+   * What a turning of the joint by a moves a place along a direction: even (cos a - 1) + odd sin a;
+   * both 0 on the part of the finger that does not turn.
+   *
+   * @param even mm
+   * @param odd mm
+   */
+  record Lever(double even, double odd) {
+    private static final Lever NONE = new Lever(0, 0);
+
+    private Lever plus(Vector3D arm, Vector3D direction) {
+      return new Lever(
+          even + direction.getX() * arm.getX() + direction.getZ() * arm.getZ(),
+          odd + direction.getX() * arm.getZ() - direction.getZ() * arm.getX());
+    }
+  }
 
   /**
    * Looks where pieces may touch.
@@ -50,6 +70,31 @@ final class Fitting {
     }
     patches = List.copyOf(onSkin);
     bands = bands();
+    Vector3D centre = worn.skin().centre(worn.skin().pipAxis());
+    patchLevers = patches.stream().map(p -> lever(p, centre)).toList();
+    stripLevers = bands.stream().map(b -> lever(b, centre)).toList();
+  }
+
+  private Lever lever(SkinPatch patch, Vector3D centre) {
+    Lever lever = Lever.NONE;
+    for (SkinVertex v : patch.parts()) {
+      if (worn.distal(v.station())) {
+        lever = lever.plus(centre.vectorTo(v.skin()), v.out().multiply(patch.share(v)));
+      }
+    }
+    return lever;
+  }
+
+  private Lever lever(TautBand band, Vector3D centre) {
+    Lever lever = Lever.NONE;
+    if (worn.distal(band.station())) {
+      for (TautBand.BandBend bend : band.bends()) {
+        if (bend.piece() < 0) {
+          lever = lever.plus(centre.vectorTo(bend.at()), bend.pull().negate());
+        }
+      }
+    }
+    return lever;
   }
 
   private boolean overTrough(SkinVertex v) {
@@ -73,6 +118,16 @@ final class Fitting {
   /** Where a dorsal shell that is apart may touch the trough. */
   List<SkinPatch> overlaps() {
     return overlaps;
+  }
+
+  /** Of each patch, outward. */
+  List<Lever> patchLevers() {
+    return patchLevers;
+  }
+
+  /** Of each strip, against the pull of the band on skin. */
+  List<Lever> stripLevers() {
+    return stripLevers;
   }
 
   /** Strips of bands, from proximal. */

@@ -35,10 +35,16 @@ final class PressureMap {
 
   private final List<Spot> spots = new ArrayList<>();
 
+  /**
+   * Of a fitting.
+   *
+   * @param patches a pressure for each of its patches
+   */
   PressureMap(Fitting fitting, List<PatchPressure> patches, List<StripPull> strips) {
     DigitSurface skin = fitting.worn().skin();
-    for (PatchPressure p : patches) {
-      Vector3D place = place(skin, p.station(), p.girth());
+    for (int e = 0; e < patches.size(); e++) {
+      PatchPressure p = patches.get(e);
+      Vector3D place = fitting.patches().get(e).place();
       spots.add(new Spot(place, p.area(), p.pressure(), peak(p, p.pressure())));
     }
     for (StripPull strip : strips) {
@@ -46,11 +52,6 @@ final class PressureMap {
         lay(skin, strip);
       }
     }
-  }
-
-  private static Vector3D place(DigitSurface skin, double station, double girth) {
-    Slice slice = skin.slice(station);
-    return slice.point(slice.angle(girth));
   }
 
   /** The skin under a strip, about the dorsal midline. */

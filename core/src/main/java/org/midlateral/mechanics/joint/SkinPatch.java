@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.midlateral.digit.Slice;
 import org.midlateral.solid.Solid;
 
 /**
@@ -13,6 +15,8 @@ import org.midlateral.solid.Solid;
  * @param piece 0 the trough, 1 the dorsal shell
  * @param parts its vertices
  * @param station of its middle on the skin (mm)
+ * @param radius of a circle as long as the skin's section there (mm)
+ * @param place of it (mm)
  * @param angle of the skin there, 0 at the volar midline, positive toward +y (rad)
  * @param girth from the volar midline, positive toward +y (mm)
  * @param gap mean distance from skin to piece (mm)
@@ -22,6 +26,8 @@ record SkinPatch(
     int piece,
     List<SkinVertex> parts,
     double station,
+    double radius,
+    Vector3D place,
     double angle,
     double girth,
     double gap,
@@ -76,7 +82,17 @@ record SkinPatch(
     }
     double middle = station / area;
     double angle = Math.atan2(y, volar);
-    double girth = solid.piece().digit().slice(middle).girth(angle);
-    return new SkinPatch(piece, parts, middle, angle, girth, gap / area, area);
+    Slice slice = solid.piece().digit().slice(middle);
+    double radius = slice.circumference() / (2 * Math.PI);
+    return new SkinPatch(
+        piece,
+        parts,
+        middle,
+        radius,
+        slice.point(angle),
+        angle,
+        slice.girth(angle),
+        gap / area,
+        area);
   }
 }

@@ -21,6 +21,7 @@ import org.midlateral.solid.OffsetSurface;
  *
  * @param from proximal edge of the strip (mm)
  * @param to distal edge (mm)
+ * @param radius of a circle as long as the skin's section under its middle (mm)
  * @param length once round (mm)
  * @param bends where it bends
  * @param arc angle by which it turns on skin (rad)
@@ -31,6 +32,7 @@ import org.midlateral.solid.OffsetSurface;
 record TautBand(
     double from,
     double to,
+    double radius,
     double length,
     List<BandBend> bends,
     double arc,
@@ -40,7 +42,7 @@ record TautBand(
   private static final int PIECE_POINTS = 60;
 
   /** The finger is raised so far to see how the band's straight parts turn (mm). */
-  private static final double RISE = 1.5;
+  private static final double RISE = 3;
 
   /** A band that takes less of a rise than this pull times it lies on no skin. */
   private static final double LEAST_PULL = 0.1;
@@ -119,7 +121,8 @@ record TautBand(
         covered.add(Covered.of(piece, across.get(), slice));
       }
     }
-    List<SectionPoint> skin = skin(digit.slice(station), covered, plane);
+    Slice section = digit.slice(station);
+    List<SectionPoint> skin = skin(section, covered, plane);
     List<SectionPoint> hull = hull(worn, skin, 0);
     double rest = length(hull);
     List<BandBend> bends = new ArrayList<>();
@@ -143,19 +146,22 @@ record TautBand(
         onSkin += after.piece < 0 ? Math.hypot(after.y - here.y, after.n - here.n) : 0;
       }
     }
-    double curving = pull > LEAST_PULL ? bend(worn, skin, rest) / (pull * pull) : 0;
-    return new TautBand(from, to, rest, bends, arc, onSkin, curving);
+    double curving = pull > LEAST_PULL ? bend(worn, skin, rest, pull) / (pull * pull) : 0;
+    double radius = section.circumference() / (2 * Math.PI);
+    return new TautBand(from, to, radius, rest, bends, arc, onSkin, curving);
   }
 
   /**
-   * By how much faster a band grows as the skin rises (1/mm).
+   * By how much faster a band grows as the skin rises (1/mm): what its length has grown by more
+   * than its first slope tells.
    *
    * @param rest its length before
+   * @param slope by how much it grows at first, as the skin rises
    */
-  private static double bend(List<SectionPoint> worn, List<SectionPoint> skin, double rest) {
-    double once = length(hull(worn, skin, RISE));
-    double twice = length(hull(worn, skin, 2 * RISE));
-    return Math.max(0, (twice - 2 * once + rest) / (RISE * RISE));
+  private static double bend(
+      List<SectionPoint> worn, List<SectionPoint> skin, double rest, double slope) {
+    double grown = length(hull(worn, skin, RISE)) - rest;
+    return Math.max(0, 2 * (grown - slope * RISE) / (RISE * RISE));
   }
 
   private static double[] unit(SectionPoint from, SectionPoint to) {

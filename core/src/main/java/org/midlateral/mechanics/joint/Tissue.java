@@ -1,6 +1,5 @@
 package org.midlateral.mechanics.joint;
 
-import org.midlateral.digit.Slice;
 import org.midlateral.measurement.HoldingDesign.SkinDesign;
 import org.midlateral.measurement.HoldingDesign.TissueDesign;
 
@@ -25,16 +24,15 @@ record Tissue(SkinDesign skin, double pipAxis, double dipAxis, double factor) {
   /**
    * The layer under a point of the skin.
    *
-   * @param slice the section it lies on
+   * @param s its station (mm)
+   * @param radius of a circle as long as the skin's section there (mm)
    * @param angle of the point, 0 at the volar midline (rad)
    */
-  SoftLayer at(Slice slice, double angle) {
-    double s = slice.station();
+  SoftLayer at(double s, double radius, double angle) {
     double cos = Math.cos(angle);
     TissueDesign volar = mix(skin.volar(), skin.pulp(), step((s - dipAxis) / PULP_REACH));
     TissueDesign here = mix(skin.side(), cos > 0 ? volar : skin.dorsum(), cos * cos);
     double near = Math.max(bump(s - pipAxis), bump(s - dipAxis));
-    double radius = slice.circumference() / (2 * Math.PI);
     double thickness = here.thickness() * radius * (1 - (1 - skin.overJoint()) * near);
     return new SoftLayer(factor * MPA_PER_KPA * here.modulus(), here.stiffening(), thickness);
   }

@@ -141,7 +141,8 @@ class BalanceTest {
   private static double moment(HeldSystem system, Resting state) {
     double moment = 0;
     for (int e = 0; e < system.size(); e++) {
-      moment += state.force(e) * system.couplings().get(e).fingerRate(state.angle());
+      moment +=
+          state.force(e) * system.couplings().get(e).fingerRate(Coupling.Flexed.by(state.angle()));
     }
     return moment;
   }

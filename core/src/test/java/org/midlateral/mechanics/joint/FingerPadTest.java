@@ -80,7 +80,9 @@ class FingerPadTest {
         if (area > 0) {
           lowest = Math.min(lowest, jet[2]);
           areas.add(area);
-          SpringLaw skin = new SoftContact(List.of(tissue.at(slice, t)), area);
+          SpringLaw skin =
+              new SoftContact(
+                  List.of(tissue.at(s, slice.circumference() / (2 * Math.PI), t)), area);
           couplings.add(Coupling.fixed(skin, jet[2]));
         }
       }
