@@ -17,7 +17,7 @@ import org.midlateral.viewer.scene.Landmark;
 
 /**
  * The landmarks' names beside the finger: levels on one side, creases and axes on the other, each
- * tied to its line, none over another.
+ * tied to its line, none over another nor over another's tie.
  */
 final class LandmarkLabels {
   private static final double GAP = 26;
@@ -26,6 +26,9 @@ final class LandmarkLabels {
   private static final double END_ON = 0.25;
 
   private static final int PADDING = 4;
+
+  /** Along the finger from abreast of its mark, in heights of a line, a name is tried. */
+  private static final double[] SLIDES = {0, 1, -1, 2, -2, 3, -3};
 
   private final Orbit orbit;
   private final int width;
@@ -65,8 +68,9 @@ final class LandmarkLabels {
    *
    * @param mark whose it is
    * @param box where (px)
+   * @param line that ties it to its mark
    */
-  record WrittenName(Landmark mark, Rectangle2D box) {}
+  record WrittenName(Landmark mark, Rectangle2D box, Line2D line) {}
 
   /**
    * A name and where it is tied.
@@ -118,22 +122,43 @@ final class LandmarkLabels {
     double w = font.stringWidth(tie.mark().name()) + 2 * PADDING;
     double h = font.getHeight();
     for (boolean beside : new boolean[] {true, false}) {
-      for (double gap = GAP; gap < GAP + 16 * h; gap += h / 2) {
-        double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx));
-        double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny));
-        Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
-        if (barrier.stream().anyMatch(box::intersects)) {
-          break;
-        }
-        boolean clear = !beside || covered.stream().noneMatch(box::intersects);
-        if (clear && isFree(box) && !isOnItsOwn(box, tie.mark())) {
-          draw(g, tie, box, nx, ny);
-          names.add(new WrittenName(tie.mark(), box));
-          taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
-          return;
+      for (double slide : SLIDES) {
+        for (double gap = GAP; gap < GAP + 16 * h; gap += h / 2) {
+          double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx)) - ny * slide * h;
+          double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny)) + nx * slide * h;
+          Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
+          if (barrier.stream().anyMatch(box::intersects)) {
+            break;
+          }
+          WrittenName name = new WrittenName(tie.mark(), box, line(tie, box, nx, ny));
+          boolean clear = !beside || covered.stream().noneMatch(box::intersects);
+          if (clear && isFree(box) && crossesNone(name) && !isOnItsOwn(box, tie.mark())) {
+            draw(g, name);
+            names.add(name);
+            taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
+            return;
+          }
         }
       }
     }
+  }
+
+  /** From a mark to the near side of its name. */
+  private static Line2D line(Tie tie, Rectangle2D box, double nx, double ny) {
+    return new Line2D.Double(
+        tie.x(),
+        tie.y(),
+        box.getCenterX() - nx * box.getWidth() / 2 * Math.abs(nx),
+        box.getCenterY() - ny * box.getHeight() / 2 * Math.abs(ny));
+  }
+
+  private boolean crossesNone(WrittenName name) {
+    return names.stream()
+        .noneMatch(
+            other ->
+                name.line.intersects(other.box)
+                    || other.line.intersects(name.box)
+                    || name.line.intersectsLine(other.line));
   }
 
   /** Whether a place covers the line that its name is of. */
@@ -172,17 +197,16 @@ final class LandmarkLabels {
         && taken.stream().noneMatch(box::intersects);
   }
 
-  private void draw(Graphics2D g, Tie tie, Rectangle2D box, double nx, double ny) {
-    double ex = box.getCenterX() - nx * box.getWidth() / 2 * Math.abs(nx);
-    double ey = box.getCenterY() - ny * box.getHeight() / 2 * Math.abs(ny);
+  private void draw(Graphics2D g, WrittenName name) {
+    Rectangle2D box = name.box;
     g.setStroke(new BasicStroke(1));
     g.setColor(palette.quiet());
-    g.draw(new Line2D.Double(tie.x(), tie.y(), ex, ey));
+    g.draw(name.line);
     g.setColor(Translucent.of(palette.card(), 0.85));
     g.fill(box);
-    g.setColor(SceneContents.colour(tie.mark().kind(), palette));
+    g.setColor(SceneContents.colour(name.mark.kind(), palette));
     FontMetrics font = g.getFontMetrics();
     g.drawString(
-        tie.mark().name(), (float) box.getX() + PADDING, (float) (box.getY() + font.getAscent()));
+        name.mark.name(), (float) box.getX() + PADDING, (float) (box.getY() + font.getAscent()));
   }
 }

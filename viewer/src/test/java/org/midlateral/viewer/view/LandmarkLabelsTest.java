@@ -27,8 +27,8 @@ import org.midlateral.viewer.sample.Sample;
 import org.midlateral.viewer.scene.Landmark;
 
 /**
- * Names never cover each other, nor the line that they name, nor, but for want of room, the finger;
- * and they stand in the picture: 50 invented fingers, every side.
+ * Names never cover each other, nor a tie, nor the line that they name, nor, but for want of room,
+ * the finger; and they stand in the picture: 50 invented fingers, every side.
  */
 class LandmarkLabelsTest {
   private static final int FINGERS = 50;
@@ -83,6 +83,8 @@ class LandmarkLabelsTest {
       assertThat(new Rectangle2D.Double(0, 0, size[0], size[1]).contains(box)).isTrue();
       for (int b = a + 1; b < names.size(); b++) {
         assertThat(box.intersects(names.get(b).box())).as(which).isFalse();
+        assertThat(names.get(a).line().intersects(names.get(b).box())).as(which).isFalse();
+        assertThat(names.get(b).line().intersects(box)).as(which).isFalse();
       }
       assertThat(covers(box, names.get(a).mark().shape(), orbit, size)).as(which).isFalse();
       onFinger += covers(box, finger.skin(), orbit, size) ? 1 : 0;
