@@ -3,6 +3,7 @@ package org.midlateral.viewer.scene;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.midlateral.document.Defect;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.Finding;
@@ -44,6 +45,7 @@ public record MadeDraft(
    * The same.
    *
    * @param before what was shown before, whose finger may be shown again
+   * @throws CancellationException where it is called off meanwhile
    */
   public static MadeDraft of(Draft draft, Optional<DesignShapes> before) {
     Orders.Result read = Orders.parse(DraftText.write(draft), "", List.of());
@@ -59,6 +61,9 @@ public record MadeDraft(
       shapes = Optional.of(DesignShapes.of(made, before));
     } catch (DesignRefused e) {
       findings.add(0, e.finding());
+    } catch (CancellationException e) {
+      // Nothing came of it: it is no answer about the draft, which may be asked for again.
+      throw e;
     } catch (RuntimeException e) {
       findings.add(0, defect(e, order));
       return new MadeDraft(draft, List.of(), findings, Optional.empty(), Optional.empty());

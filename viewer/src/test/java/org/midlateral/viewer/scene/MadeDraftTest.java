@@ -1,16 +1,19 @@
 package org.midlateral.viewer.scene;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.midlateral.measurement.Finding;
 import org.midlateral.measurement.Order;
 import org.midlateral.measurement.file.OrderText;
 import org.midlateral.measurement.file.Orders;
+import org.midlateral.viewer.draft.Draft;
 import org.midlateral.viewer.draft.DraftText;
 
 class MadeDraftTest {
@@ -47,6 +50,18 @@ class MadeDraftTest {
     assertThat(thicker.shapes().orElseThrow().landmarks()).isEqualTo(first.landmarks());
     assertThat(thicker.shapes().orElseThrow().pieces()).isNotEqualTo(first.pieces());
     assertThat(swollen.shapes().orElseThrow().skin()).isNotSameAs(first.skin());
+  }
+
+  @Test
+  void whatIsCalledOffIsNoDefect() throws Exception {
+    Draft draft = made().draft();
+    Thread.currentThread().interrupt();
+    try {
+      assertThatThrownBy(() -> MadeDraft.of(draft)).isInstanceOf(CancellationException.class);
+    } finally {
+      Thread.interrupted();
+    }
+    assertThat(MadeDraft.of(draft).shapes()).isPresent();
   }
 
   @Test
