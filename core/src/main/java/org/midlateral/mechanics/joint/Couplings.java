@@ -61,8 +61,9 @@ final class Couplings {
     for (int k = 0; k < fitting.patches().size(); k++) {
       all.add(skin(fitting.patches().get(k), fitting.patchLevers().get(k)));
     }
-    for (SkinPatch overlap : fitting.overlaps()) {
-      all.add(Coupling.fixed(SpringLaw.stop(stop(overlap)), fit(overlap)));
+    for (int k = 0; k < fitting.overlaps().size(); k++) {
+      SpringLaw walls = SpringLaw.stop(stop(fitting.overlaps().get(k)));
+      all.add(Coupling.fixed(walls, fitting.overlapGaps().get(k)));
     }
     for (int k = 0; k < fitting.strips().size(); k++) {
       all.add(strip(k, laid.length > 0, laid.length > 0 ? laid[k] : 0));
@@ -110,20 +111,6 @@ final class Couplings {
             band.onSkin() ? band.arc() : 0,
             band.area());
     return new Coupling(hoop, lever.even(), lever.odd(), 0);
-  }
-
-  /** Gap between the two pieces (mm). */
-  private double fit(SkinPatch overlap) {
-    Piece trough = fitting.worn().pieces().get(0);
-    double[] jet = new double[3];
-    double sum = 0;
-    for (SkinVertex v : overlap.parts()) {
-      trough.gap().jet(v.girth(), v.station(), jet);
-      // A sloping wall is thicker along the skin's normal than along its own.
-      double wall = trough.wall() * Math.sqrt(1 + jet[1] * jet[1] + jet[2] * jet[2]);
-      sum += overlap.share(v) * (v.gap() - jet[0] - wall);
-    }
-    return Math.max(0, sum);
   }
 
   /** Two walls pressed together (N/mm). */

@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.midlateral.piece.Piece;
 import org.midlateral.solid.Solid;
 import org.midlateral.work.Interruption;
 
@@ -26,6 +27,7 @@ final class Fitting {
   private final List<Solid> solids;
   private final List<SkinPatch> patches;
   private final List<SkinPatch> overlaps;
+  private final List<Double> overlapGaps;
   private final List<TautBand> bands;
   private final List<Lever> patchLevers;
   private final List<Lever> stripLevers;
@@ -69,6 +71,7 @@ final class Fitting {
       }
     }
     patches = List.copyOf(onSkin);
+    overlapGaps = overlaps.stream().map(this::gap).toList();
     bands = bands();
     Vector3D centre = worn.skin().centre(worn.skin().pipAxis());
     patchLevers = patches.stream().map(p -> lever(p, centre)).toList();
@@ -128,6 +131,24 @@ final class Fitting {
   /** Of each strip, against the pull of the band on skin. */
   List<Lever> stripLevers() {
     return stripLevers;
+  }
+
+  /** At each place where they may touch, the gap between the two pieces (mm). */
+  List<Double> overlapGaps() {
+    return overlapGaps;
+  }
+
+  private double gap(SkinPatch overlap) {
+    Piece volar = worn.pieces().get(0);
+    double[] jet = new double[3];
+    double sum = 0;
+    for (SkinVertex v : overlap.parts()) {
+      volar.gap().jet(v.girth(), v.station(), jet);
+      // A sloping wall is thicker along the skin's normal than along its own.
+      double wall = volar.wall() * Math.sqrt(1 + jet[1] * jet[1] + jet[2] * jet[2]);
+      sum += overlap.share(v) * (v.gap() - jet[0] - wall);
+    }
+    return Math.max(0, sum);
   }
 
   /** Strips of bands, from proximal. */
