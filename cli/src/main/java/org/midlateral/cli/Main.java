@@ -45,7 +45,7 @@ public final class Main {
    * @return exit status
    */
   static int run(String[] arguments, StandardStreams streams) {
-    loadTables();
+    prepare();
     List<String> words = helpLast(List.of(arguments));
     Optional<KnownCommand> named =
         words.isEmpty() ? Optional.empty() : KnownCommand.named(words.get(0));
@@ -93,7 +93,7 @@ public final class Main {
    * what the first section and the first written number need. What fails here fails again, and is
    * told, where it is asked for.
    */
-  private static void loadTables() {
+  private static void prepare() {
     Concurrent.begin(
         () -> {
           Orders.prepare();

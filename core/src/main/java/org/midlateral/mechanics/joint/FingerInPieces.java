@@ -2,6 +2,7 @@ package org.midlateral.mechanics.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.measurement.DesignRefused;
 import org.midlateral.measurement.NotComputable;
@@ -51,6 +52,11 @@ public record FingerInPieces(
       return bodies;
     }
     return List.of(FactoredShell.of(FingerShell.bonded(pieces.get(0), pieces.get(1), material)));
+  }
+
+  /** Where the joint turns (mm). */
+  Vector3D centre() {
+    return skin.centre(skin.pipAxis());
   }
 
   /** Whether a station lies on the part of the finger that turns. */

@@ -73,7 +73,7 @@ final class Fitting {
     patches = List.copyOf(onSkin);
     overlapGaps = overlaps.stream().map(this::gap).toList();
     bands = bands();
-    Vector3D centre = worn.skin().centre(worn.skin().pipAxis());
+    Vector3D centre = worn.centre();
     patchLevers = patches.stream().map(p -> lever(p, centre)).toList();
     stripLevers = bands.stream().map(b -> lever(b, centre)).toList();
   }

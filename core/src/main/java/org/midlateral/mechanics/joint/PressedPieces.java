@@ -52,7 +52,7 @@ final class PressedPieces {
     this.fitting = fitting;
     this.bodies = List.copyOf(bodies);
     FingerInPieces worn = fitting.worn();
-    centre = worn.skin().centre(worn.skin().pipAxis());
+    centre = worn.centre();
     for (FactoredShell body : bodies) {
       loads.add(new LoadSet(body.shell().model(), size()));
     }
@@ -77,7 +77,7 @@ final class PressedPieces {
   private PressedPieces(Fitting fitting, PressedPieces before) {
     this.fitting = fitting;
     bodies = List.of();
-    centre = fitting.worn().skin().centre(fitting.worn().skin().pipAxis());
+    centre = fitting.worn().centre();
     rigid = new double[size()][MOTIONS * bodyCount()];
     gripped = gripped(fitting);
     press();
