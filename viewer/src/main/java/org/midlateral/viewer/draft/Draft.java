@@ -1,7 +1,8 @@
 package org.midlateral.viewer.draft;
 
-import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import org.midlateral.measurement.key.KeyTable;
  *     instead
  */
 public record Draft(Map<String, String> values) {
+  private static final Pattern NUMBER = Pattern.compile("\\[\\d+]");
   private static final Pattern ITEM = Pattern.compile("(.*)\\[(\\d+)]\\..*");
 
   public Draft {
@@ -36,7 +38,7 @@ public record Draft(Map<String, String> values) {
 
   /** The key that a path is of; empty where the table knows none. */
   public static Optional<InputKey> key(String path) {
-    return KeyTable.standard().find(path.replaceAll("\\[\\d+]", "[]"));
+    return KeyTable.standard().find(generic(path));
   }
 
   /** Paths that the key table does not know. */
@@ -117,20 +119,15 @@ public record Draft(Map<String, String> values) {
 
   /** Paths of the key table's order first, then those it does not know. */
   List<String> orderedPaths() {
-    List<String> ordered = new ArrayList<>();
-    for (InputKey key : KeyTable.standard().keys()) {
-      String generic = key.path();
-      for (String path : values.keySet()) {
-        if (path.replaceAll("\\[\\d+]", "[]").equals(generic)) {
-          ordered.add(path);
-        }
-      }
-    }
-    for (String path : values.keySet()) {
-      if (!ordered.contains(path)) {
-        ordered.add(path);
-      }
-    }
-    return ordered;
+    Map<String, Integer> places = new HashMap<>();
+    KeyTable.standard().keys().forEach(key -> places.put(key.path(), places.size()));
+    return values.keySet().stream()
+        .sorted(Comparator.comparing(path -> places.getOrDefault(generic(path), places.size())))
+        .toList();
+  }
+
+  /** The path as the key table has it, for every item of a list. */
+  private static String generic(String path) {
+    return NUMBER.matcher(path).replaceAll("[]");
   }
 }

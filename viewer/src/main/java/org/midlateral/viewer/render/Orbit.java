@@ -66,19 +66,14 @@ public record Orbit(Vector3D target, double yaw, double pitch, double span) {
     return 2 * span / Math.min(width, height);
   }
 
-  /**
-   * Where a point appears.
-   *
-   * @param point in space (mm)
-   * @param width of the picture (px)
-   * @param height of the picture (px)
-   * @return x to the right and y down (px), and the depth toward the eye (mm)
-   */
+  /** Where points appear in a picture of some size (px). */
+  public Projection projection(int width, int height) {
+    return new Projection(target, right(), up(), toEye(), pixel(width, height), width, height);
+  }
+
+  /** Where a single point appears in a picture of some size. */
   public Vector3D project(Vector3D point, int width, int height) {
-    Vector3D d = point.subtract(target);
-    double pixel = pixel(width, height);
-    return Vector3D.of(
-        width / 2.0 + d.dot(right()) / pixel, height / 2.0 - d.dot(up()) / pixel, d.dot(toEye()));
+    return projection(width, height).of(point);
   }
 
   /** The point behind a pixel that lies in the plane through the target (mm). */

@@ -1,5 +1,6 @@
 package org.midlateral.viewer.render;
 
+import java.util.List;
 import org.midlateral.mesh.TriangleMesh;
 
 /**
@@ -11,10 +12,10 @@ public final class SurfaceShape {
   final float[] normals;
   final int[] corners;
 
-  private SurfaceShape(float[] xyz, int[] corners) {
+  private SurfaceShape(float[] xyz, float[] normals, int[] corners) {
     this.xyz = xyz;
+    this.normals = normals;
     this.corners = corners;
-    this.normals = normals(xyz, corners);
   }
 
   /** The shape of a mesh. */
@@ -24,7 +25,28 @@ public final class SurfaceShape {
     for (int i = 0; i < xyz.length; i++) {
       xyz[i] = (float) from[i];
     }
-    return new SurfaceShape(xyz, mesh.triangles());
+    int[] corners = mesh.triangles();
+    return new SurfaceShape(xyz, normals(xyz, corners), corners);
+  }
+
+  /** Shapes drawn as one. */
+  public static SurfaceShape joined(List<SurfaceShape> parts) {
+    int vertices = parts.stream().mapToInt(SurfaceShape::vertexCount).sum();
+    int triangles = parts.stream().mapToInt(SurfaceShape::triangleCount).sum();
+    float[] xyz = new float[3 * vertices];
+    float[] normals = new float[3 * vertices];
+    int[] corners = new int[3 * triangles];
+    int first = 0;
+    int at = 0;
+    for (SurfaceShape part : parts) {
+      System.arraycopy(part.xyz, 0, xyz, 3 * first, part.xyz.length);
+      System.arraycopy(part.normals, 0, normals, 3 * first, part.normals.length);
+      for (int corner : part.corners) {
+        corners[at++] = first + corner;
+      }
+      first += part.vertexCount();
+    }
+    return new SurfaceShape(xyz, normals, corners);
   }
 
   public int vertexCount() {

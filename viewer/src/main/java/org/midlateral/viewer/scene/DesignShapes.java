@@ -1,7 +1,13 @@
 package org.midlateral.viewer.scene;
 
+import static java.util.stream.Collectors.collectingAndThen;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.digit.NailPlate;
@@ -18,6 +24,7 @@ import org.midlateral.viewer.render.SurfaceShape;
  * @param skin the finger
  * @param nail that tells the tip
  * @param landmarks lines on the finger
+ * @param lines the same, those of a kind as one
  * @param pieces the trough, and the dorsal shell where there is one
  * @param sections of the same pieces, in their order
  */
@@ -26,16 +33,18 @@ public record DesignShapes(
     SurfaceShape skin,
     SurfaceShape nail,
     List<Landmark> landmarks,
+    Map<Landmark.Kind, SurfaceShape> lines,
     List<PieceShape> pieces,
     DesignSections sections) {
-  private static final int SKIN_AROUND = 72;
-  private static final double SKIN_STEP = 1;
+  private static final int SKIN_AROUND = 48;
+  private static final double SKIN_STEP = 1.5;
 
   /** How far the drawn finger goes on proximal of the palmar crease (mm). */
   private static final double STUMP = 4;
 
   public DesignShapes {
     landmarks = List.copyOf(landmarks);
+    lines = Map.copyOf(lines);
     pieces = List.copyOf(pieces);
   }
 
@@ -48,6 +57,8 @@ public record DesignShapes(
     Measurements measured = orthosis.order().measurements();
     Optional<DesignShapes> alike =
         before.filter(b -> b.orthosis.order().measurements().equals(measured));
+    List<Landmark> landmarks =
+        alike.map(DesignShapes::landmarks).orElseGet(() -> Landmark.of(measured, orthosis.digit()));
     return new DesignShapes(
         orthosis,
         alike
@@ -57,9 +68,18 @@ public record DesignShapes(
         alike
             .map(DesignShapes::nail)
             .orElseGet(() -> SurfaceShape.of(Nail.of(NailPlate.of(measured, orthosis.digit())))),
-        alike.map(DesignShapes::landmarks).orElseGet(() -> Landmark.of(measured, orthosis.digit())),
-        orthosis.solids().stream().map(PieceShape::of).toList(),
+        landmarks,
+        alike.map(DesignShapes::lines).orElseGet(() -> lines(landmarks)),
+        orthosis.solids().parallelStream().map(PieceShape::of).toList(),
         new DesignSections(orthosis));
+  }
+
+  private static Map<Landmark.Kind, SurfaceShape> lines(List<Landmark> marks) {
+    return marks.stream()
+        .collect(
+            groupingBy(
+                Landmark::kind,
+                mapping(Landmark::shape, collectingAndThen(toList(), SurfaceShape::joined))));
   }
 
   /** The order's reference, hand and finger: {@code R-12, right ring finger}. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.Projection;
 import org.midlateral.viewer.render.SceneItem;
 import org.midlateral.viewer.render.SurfaceShape;
 
@@ -22,27 +23,23 @@ final class CoveredStrips {
   /** The rectangles, in pixels. */
   static List<Rectangle2D> of(List<SceneItem> items, Orbit orbit, int width, int height) {
     List<Rectangle2D> all = new ArrayList<>();
-    Vector3D right = orbit.right();
-    Vector3D up = orbit.up();
-    double pixel = orbit.pixel(width, height);
+    Projection seen = orbit.projection(width, height);
     for (SceneItem item : items) {
-      Vector3D origin = orbit.project(item.place(), width, height);
-      TreeMap<Integer, Rectangle2D> strips = new TreeMap<>();
+      Vector3D place = item.place();
+      TreeMap<Double, Rectangle2D> strips = new TreeMap<>();
       SurfaceShape shape = item.shape();
-      int last = 0;
+      double from = Double.NaN;
       Rectangle2D strip = null;
       for (int v = 0; v < shape.vertexCount(); v += EVERY) {
-        double px = shape.at(v, 0);
-        double py = shape.at(v, 1);
-        double pz = shape.at(v, 2);
-        double x =
-            origin.getX() + (px * right.getX() + py * right.getY() + pz * right.getZ()) / pixel;
-        double y = origin.getY() - (px * up.getX() + py * up.getY() + pz * up.getZ()) / pixel;
-        int slice = (int) Math.floor(px / SLICE);
-        // The next vertex mostly lies in the same one.
-        if (strip == null || slice != last) {
-          strip = strips.computeIfAbsent(slice, k -> new Rectangle2D.Double(x, y, 1, 1));
-          last = slice;
+        double px = shape.at(v, 0) + place.getX();
+        double py = shape.at(v, 1) + place.getY();
+        double pz = shape.at(v, 2) + place.getZ();
+        double x = seen.x(px, py, pz);
+        double y = seen.y(px, py, pz);
+        // The next vertex mostly lies in the same slice.
+        if (strip == null || px < from || px >= from + SLICE) {
+          from = SLICE * Math.floor(px / SLICE);
+          strip = strips.computeIfAbsent(from, k -> new Rectangle2D.Double(x, y, 1, 1));
         }
         strip.add(x, y);
       }

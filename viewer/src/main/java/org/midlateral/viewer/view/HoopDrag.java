@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.digit.DigitSurface;
 import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.Projection;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.section.Stations;
 
@@ -64,10 +65,11 @@ final class HoopDrag implements DragHandle {
       Supplier<Optional<Double>> inFront,
       DoubleConsumer onStation) {
     List<Vector3D> path = Stations.hoopPath(design, station);
+    Projection projection = orbit.projection(width, height);
     double depth = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < path.size(); i++) {
-      Vector3D from = orbit.project(path.get(i), width, height);
-      Vector3D to = orbit.project(path.get((i + 1) % path.size()), width, height);
+      Vector3D from = projection.of(path.get(i));
+      Vector3D to = projection.of(path.get((i + 1) % path.size()));
       double away =
           Line2D.ptSegDist(from.getX(), from.getY(), to.getX(), to.getY(), pointer.x, pointer.y);
       if (away < NEAR) {
@@ -79,7 +81,7 @@ final class HoopDrag implements DragHandle {
       return Optional.empty();
     }
     DigitSurface digit = design.orthosis().digit();
-    Vector3D middle = orbit.project(digit.centre(station), width, height);
+    Vector3D middle = projection.of(digit.centre(station));
     return Optional.of(
         new HoopDrag(
             design,
@@ -94,10 +96,11 @@ final class HoopDrag implements DragHandle {
   @Override
   public void dragTo(Point to) {
     DigitSurface digit = design.orthosis().digit();
+    Projection projection = orbit.projection(width, height);
     double best = Double.NaN;
     double least = Double.POSITIVE_INFINITY;
     for (double s = Stations.first(design); s <= Stations.last(design); s += STEP) {
-      Vector3D seen = orbit.project(digit.centre(s), width, height);
+      Vector3D seen = projection.of(digit.centre(s));
       double away = Math.hypot(seen.getX() - to.x - offX, seen.getY() - to.y - offY);
       if (away < least) {
         least = away;

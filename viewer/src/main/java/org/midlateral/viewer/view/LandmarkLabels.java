@@ -12,6 +12,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.drawing.Translucent;
 import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.Projection;
 import org.midlateral.viewer.render.SurfaceShape;
 import org.midlateral.viewer.scene.Landmark;
 
@@ -31,6 +32,7 @@ final class LandmarkLabels {
   private static final double[] SLIDES = {0, 1, -1, 2, -2, 3, -3};
 
   private final Orbit orbit;
+  private final Projection projection;
   private final int width;
   private final int height;
   private final Palette palette;
@@ -57,6 +59,7 @@ final class LandmarkLabels {
     this.barrier = List.copyOf(barrier);
     this.covered = List.copyOf(covered);
     this.orbit = orbit;
+    this.projection = orbit.projection(width, height);
     this.width = width;
     this.height = height;
     this.palette = palette;
@@ -107,7 +110,7 @@ final class LandmarkLabels {
     Vector3D best = null;
     double most = Double.NEGATIVE_INFINITY;
     for (Vector3D anchor : mark.anchor()) {
-      Vector3D p = orbit.project(anchor, width, height);
+      Vector3D p = projection.of(anchor);
       double out = side * (p.getX() * nx + p.getY() * ny);
       if (out > most) {
         most = out;
@@ -127,16 +130,17 @@ final class LandmarkLabels {
           double cx = tie.x() + nx * (gap + w / 2 * Math.abs(nx)) - ny * slide * h;
           double cy = tie.y() + ny * (gap + h / 2 * Math.abs(ny)) + nx * slide * h;
           Rectangle2D box = new Rectangle2D.Double(cx - w / 2, cy - h / 2, w, h);
-          if (barrier.stream().anyMatch(box::intersects)) {
+          if (meetsAny(box, barrier)) {
             break;
           }
-          WrittenName name = new WrittenName(tie.mark(), box, line(tie, box, nx, ny));
-          boolean clear = !beside || covered.stream().noneMatch(box::intersects);
-          if (clear && isFree(box) && crossesNone(name) && !isOnItsOwn(box, tie.mark())) {
-            draw(g, name);
-            names.add(name);
-            taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
-            return;
+          if (isFree(box) && !(beside && meetsAny(box, covered))) {
+            WrittenName name = new WrittenName(tie.mark(), box, line(tie, box, nx, ny));
+            if (crossesNone(name) && !isOnItsOwn(box, tie.mark())) {
+              draw(g, name);
+              names.add(name);
+              taken.add(new Rectangle2D.Double(box.getX() - 4, box.getY() - 1, w + 8, h + 2));
+              return;
+            }
           }
         }
       }
@@ -164,24 +168,15 @@ final class LandmarkLabels {
   /** Whether a place covers the line that its name is of. */
   private boolean isOnItsOwn(Rectangle2D box, Landmark mark) {
     SurfaceShape line = mark.shape();
-    Vector3D origin = orbit.project(Vector3D.ZERO, width, height);
-    Vector3D right = orbit.right();
-    Vector3D up = orbit.up();
-    double pixel = orbit.pixel(width, height);
     for (int v = 0; v < line.vertexCount(); v++) {
-      double x = origin.getX() + along(line, v, right) / pixel;
-      double y = origin.getY() - along(line, v, up) / pixel;
-      if (box.contains(x, y)) {
+      double px = line.at(v, 0);
+      double py = line.at(v, 1);
+      double pz = line.at(v, 2);
+      if (box.contains(projection.x(px, py, pz), projection.y(px, py, pz))) {
         return true;
       }
     }
     return false;
-  }
-
-  private static double along(SurfaceShape shape, int vertex, Vector3D way) {
-    return shape.at(vertex, 0) * way.getX()
-        + shape.at(vertex, 1) * way.getY()
-        + shape.at(vertex, 2) * way.getZ();
   }
 
   /** The names that were written. */
@@ -194,7 +189,17 @@ final class LandmarkLabels {
         && box.getY() >= 2
         && box.getMaxX() <= width - 2
         && box.getMaxY() <= height - 2
-        && taken.stream().noneMatch(box::intersects);
+        && !meetsAny(box, taken);
+  }
+
+  /** Asked of thousands of places for each picture, so without a stream. */
+  private static boolean meetsAny(Rectangle2D box, List<Rectangle2D> others) {
+    for (Rectangle2D other : others) {
+      if (box.intersects(other)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void draw(Graphics2D g, WrittenName name) {

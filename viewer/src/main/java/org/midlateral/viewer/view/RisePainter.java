@@ -8,6 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.midlateral.measurement.Design;
 import org.midlateral.viewer.drawing.Palette;
 import org.midlateral.viewer.render.Orbit;
+import org.midlateral.viewer.render.Projection;
 import org.midlateral.viewer.scene.DesignShapes;
 import org.midlateral.viewer.scene.PieceShape;
 
@@ -38,11 +39,12 @@ record RisePainter(
         LIFT + over.map(piece -> thickness(dorsal) + rise.shape().height() / 4).orElse(0.0);
     Vector3D pulled =
         over.map(piece -> SceneContents.pulled(design, piece, choice.pull())).orElse(Vector3D.ZERO);
+    Projection projection = orbit.projection(width, height);
     Path2D path = new Path2D.Double();
     boolean drawing = false;
     for (Rise.OutlinePoint point : rise.outline()) {
       boolean seen = point.normal().dot(orbit.toEye()) > TURNED;
-      Vector3D at = orbit.project(point.skin().add(off, point.normal()).add(pulled), width, height);
+      Vector3D at = projection.of(point.skin().add(off, point.normal()).add(pulled));
       if (seen && drawing) {
         path.lineTo(at.getX(), at.getY());
       } else if (seen) {

@@ -27,9 +27,9 @@ final class SceneContents {
     add(items, choice.of(ViewPart.FINGER), skin(design, choice));
     add(items, choice.of(ViewPart.FINGER), nail(design, choice));
     if (choice.of(ViewPart.MARKS) != PartVisibility.HIDDEN) {
-      for (Landmark mark : design.landmarks()) {
-        Look look = new Look(colour(mark.kind(), palette), null, 1, false);
-        items.add(SceneItem.of(mark.name(), mark.shape(), look));
+      for (Landmark.Kind kind : Landmark.Kind.values()) {
+        Look look = new Look(colour(kind, palette), null, 1, false);
+        items.add(SceneItem.of(kind.name(), design.lines().get(kind), look));
       }
     }
     for (int i = 0; i < design.pieces().size(); i++) {

@@ -119,7 +119,7 @@ class LandmarkLabelsTest {
     assertThat(read.errors()).isEmpty();
     Measurements measured = read.order().measurements();
     DigitSurface digit = TapedDigit.of(measured);
-    SkinMesh skin = SkinMesh.of(digit, -measured.palmarCreaseToWeb() - 4, List.of(), 72, 1);
+    SkinMesh skin = SkinMesh.of(digit, -measured.palmarCreaseToWeb() - 4, List.of(), 48, 1.5);
     return new DrawnFinger(Landmark.of(measured, digit), SurfaceShape.of(skin.mesh()));
   }
 }
