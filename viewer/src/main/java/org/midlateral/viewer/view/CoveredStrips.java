@@ -16,7 +16,7 @@ final class CoveredStrips {
   private static final double SLICE = 2.5;
 
   /** Of so many vertices one is looked at. */
-  private static final int EVERY = 5;
+  private static final int EVERY = 10;
 
   private CoveredStrips() {}
 
