@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryCombiner;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.midlateral.shared.SharedData;
@@ -40,7 +41,7 @@ public final class Lettering {
   }
 
   /**
-   * Lines of text, centred on the origin; x along the lines, y up (mm).
+   * Lines of text, centred on the origin; x along the lines, y up (mm). No letter meets another.
    *
    * @param lines of text, at least one, none of them blank
    * @param capital height of capitals (mm)
@@ -55,7 +56,7 @@ public final class Lettering {
       double base = ((lines.size() - 1) / 2.0 - i) * LINE * capital - capital / 2;
       parts.add(AffineTransformation.translationInstance(-middle, base).transform(line));
     }
-    return factory.buildGeometry(parts).union();
+    return GeometryCombiner.combine(parts);
   }
 
   /** One line, set wider than print is: raised letters need room for their slopes. */

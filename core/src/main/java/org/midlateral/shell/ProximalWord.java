@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.GeometryCombiner;
 import org.midlateral.cut.Lettering;
 import org.midlateral.piece.Piece;
 import org.midlateral.piece.Raised;
@@ -63,7 +64,7 @@ public final class ProximalWord {
     Coordinate[] ring = {
       tip, new Coordinate(base, -capital / 2), new Coordinate(base, capital / 2), tip
     };
-    Geometry both = word.union(new GeometryFactory().createPolygon(ring));
+    Geometry both = GeometryCombiner.combine(word, new GeometryFactory().createPolygon(ring));
     double middle = both.getEnvelopeInternal().centre().x;
     return AffineTransformation.translationInstance(-middle, 0).transform(both);
   }

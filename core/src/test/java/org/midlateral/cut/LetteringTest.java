@@ -2,6 +2,7 @@ package org.midlateral.cut;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,18 @@ class LetteringTest {
     for (String line : lines) {
       Geometry face = new WKTReader().read(line.substring(2));
       assertThat(Lettering.letter(line.charAt(0)).equalsExact(face, 0.07)).isTrue();
+    }
+  }
+
+  @Test
+  void noLetterMeetsAnother() throws Exception {
+    List<String> signs = LettersFromFont.text().lines().map(line -> line.substring(0, 1)).toList();
+    for (String one : signs) {
+      for (String other : signs) {
+        Geometry text = Lettering.outlines(List.of(one + other, other + one), 3.2);
+        assertThat(text.isValid()).as(one + other).isTrue();
+        assertThat(text.getArea()).as(one + other).isCloseTo(text.union().getArea(), within(1e-9));
+      }
     }
   }
 
